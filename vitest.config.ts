@@ -1,0 +1,37 @@
+import { defineConfig } from 'vitest/config'
+
+// `source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
+const conditions = ['source', 'module', 'node', 'development|production']
+
+// Rooms that keep no state of their own share one module graph (fast); the rest run isolated.
+const pure = [
+  'src/{core,units,words,catalogue,job,plan,sums,papers}/**/*.test.ts',
+  'test/published/**/*.test.ts',
+]
+
+const seed = Number(process.env.HARDSTAND_TEST_SEED ?? 20270412)
+
+const shared = { resolve: { conditions }, ssr: { resolve: { conditions } } }
+
+export default defineConfig({
+  ...shared,
+  test: {
+    sequence: { shuffle: { files: true }, seed },
+    projects: [
+      {
+        ...shared,
+        test: { name: 'pure', include: pure, isolate: false, setupFiles: ['test/setup.ts'] },
+      },
+      {
+        ...shared,
+        test: {
+          name: 'isolated',
+          include: ['src/{intake,cli,feeds}/**/*.test.ts', 'test/**/*.test.ts', 'scripts/**/*.test.ts'],
+          exclude: ['test/published/**'],
+          setupFiles: ['test/setup.ts'],
+          testTimeout: 30_000,
+        },
+      },
+    ],
+  },
+})
