@@ -45,6 +45,7 @@ export const sheetFields = {
   dryToTape: { kind: 'clockTable', doc: 'Hard enough to take tape, at temperatures.' },
   dryToTread: { kind: 'clockTable', doc: 'Hard enough for soft soles, at temperatures.' },
   dryToFit: { kind: 'clockTable', doc: 'Hard enough for light hardware, at temperatures.' },
+  dryToSling: { kind: 'clockTable', doc: 'Hard enough for slings and launching, at temperatures.' },
   fullCure: { kind: 'clockTable', doc: 'Full cure, at temperatures.' },
   airLeast: { kind: 'quantity', dimension: 'temperature', doc: 'Coldest air to apply in.' },
   airMost: { kind: 'quantity', dimension: 'temperature', doc: 'Warmest air to apply in.' },
