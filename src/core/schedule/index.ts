@@ -1,0 +1,5 @@
+/** Steps, crew and the calendar. */
+export { worse } from './hours.ts'
+export { type Calendar, type PlaceInput, placeSteps } from './place-steps.ts'
+export { type AirAt, clockMinute } from './ready.ts'
+export type * from './step.ts'
