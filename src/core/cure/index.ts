@@ -1,0 +1,11 @@
+/** Clocks that run at the pace of the temperature: recoat, sand, tape, tread, cure, pot life. */
+export type { CureClock, CureEnd } from './clock-end.ts'
+export { clockEnd, clockShare } from './clock-end.ts'
+export type { CureFault } from './cure-error.ts'
+export { CureError } from './cure-error.ts'
+export type { CurePoint, CureTable } from './cure-table.ts'
+export { cureTable } from './cure-table.ts'
+export type { CureFound, CureHours, CureSense } from './hours-at.ts'
+export { hoursAt } from './hours-at.ts'
+export type { WarmSpan } from './maturity.ts'
+export { ageFactor, equivalentAge, equivalentAgeByFactor, maturity } from './maturity.ts'
