@@ -3,6 +3,9 @@ import { defineConfig } from 'vitest/config'
 // `source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
 const conditions = ['source', 'module', 'node', 'development|production']
 
+// The test script of continuous integration counts the tests from this file.
+const report = process.env.HARDSTAND_TEST_REPORT
+
 // Rooms that keep no state of their own share one module graph (fast); the rest run isolated.
 const pure = [
   'src/{core,units,words,catalogue,job,plan,sums,papers}/**/*.test.ts',
@@ -16,6 +19,7 @@ const shared = { resolve: { conditions }, ssr: { resolve: { conditions } } }
 export default defineConfig({
   ...shared,
   test: {
+    ...(report ? { reporters: ['default', ['json', { outputFile: report }]] } : {}),
     sequence: { shuffle: { files: true }, seed },
     projects: [
       {
@@ -26,7 +30,12 @@ export default defineConfig({
         ...shared,
         test: {
           name: 'isolated',
-          include: ['src/{intake,cli,feeds}/**/*.test.ts', 'test/**/*.test.ts', 'scripts/**/*.test.ts'],
+          include: [
+            'src/{intake,store,feeds,server,cli}/**/*.test.ts',
+            'test/**/*.test.ts',
+            'scripts/**/*.test.ts',
+            'bench/**/*.test.ts',
+          ],
           exclude: ['test/published/**'],
           setupFiles: ['test/setup.ts'],
           testTimeout: 30_000,
