@@ -31,14 +31,14 @@ describe('consumables', () => {
     ])
   })
 
-  it('buys one piece for ten tenths, not two', () => {
-    const uses = Array.from({ length: 10 }, () => ({
-      consumable: 'cover',
+  it('buys one can of 0.3 L for three tenths of a litre, not two', () => {
+    const uses = [1, 2, 3].map(() => ({
+      consumable: 'wipe',
       driver: 'count' as const,
       quantity: 0.1,
       times: 1,
     }))
-    const rates = [{ id: 'cover', driver: 'count' as const, perDriver: 1, unitsPerPiece: 1 }]
+    const rates = [{ id: 'wipe', driver: 'count' as const, perDriver: 1, unitsPerPiece: 0.3 }]
     expect(consumables({ rates, uses }).needs[0]?.pieces).toBe(1)
   })
 

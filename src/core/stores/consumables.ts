@@ -71,7 +71,7 @@ function needOf(
   rateOf: ReadonlyMap<string, ConsumableRate>,
 ): ConsumableNeed {
   const exact = units / (rateOf.get(consumable)?.unitsPerPiece ?? 1)
-  // Twelve digits: ten uses of 0.1 are one piece, not two.
+  // Twelve digits: three uses of 0.1 L fill one can of 0.3 L, not two.
   return { consumable, units, pieces: Math.ceil(Number(exact.toPrecision(12))) }
 }
 

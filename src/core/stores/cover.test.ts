@@ -23,9 +23,11 @@ describe('cover', () => {
     expect(got.costCoins).toBe(11600)
   })
 
-  it('covers n packs by n packs, in gallons too', () => {
-    for (const count of [1, 3, 5, 12, 40]) {
-      const volumeM3 = 0.003785411784
+  it('covers n packs by n packs, in pints and gallons too', () => {
+    const sizes = [0.000473176473, 0.003785411784]
+    for (const [count, volumeM3] of [1, 3, 5, 12, 40].flatMap((n) =>
+      sizes.map((size) => [n, size] as const),
+    )) {
       const packs = [{ id: 'gal', volumeM3, priceCoins: 9900, inStock: 0 }]
       expect(cover({ needM3: count * volumeM3, packs }).buy).toEqual([{ pack: 'gal', count }])
     }
