@@ -68,6 +68,12 @@ describe('estimate', () => {
     expect(sum.notes.map((note) => note.code)).toEqual(['money.sumOutOfRange'])
   })
 
+  it('refuses a sum that passes 2^53 on the way, even when a credit brings it back', () => {
+    const most = Number.MAX_SAFE_INTEGER
+    const costs = [line('a', 1, most), line('b', 1, 2), line('credit', -1, most)]
+    expect(estimate({ ...empty, costs }).notes.map((note) => note.code)).toEqual(['money.sumOutOfRange'])
+  })
+
   it('refuses shares outside 0 to 1', () => {
     const got = estimate({ ...empty, labour: [line('a', 1, 100)], taxShare: 19, depositShare: Number.NaN })
     expect(got.notes.map((note) => note.data.name)).toEqual(['tax', 'deposit'])
