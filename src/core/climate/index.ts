@@ -1,6 +1,4 @@
-/** Air, dew and sun at a place and an hour. */
-
-// Moist air.
+/** Air, dew and sun at a place and an hour; which hours take a coat. */
 export {
   absoluteHumidity,
   dewMargin,
@@ -10,11 +8,20 @@ export {
   relativeHumidity,
   saturationVapourPressure,
 } from './dew-point.ts'
-
-// When a surface may be coated.
+export { dewPoints } from './dew-points.ts'
 export type { DewVerdict } from './dew-rule.ts'
 export { dewLimitFiveFahrenheitK, dewLimitK, dewRule } from './dew-rule.ts'
-
-// The sun.
+export { limitNote } from './limit-note.ts'
+export type { FailingLimit, HourVerdict, Limit, PaintLimits, Verdict } from './paint-limits.ts'
+export { commonLimits, limitUnits } from './paint-limits.ts'
+export type { PaintQuestion } from './paintable.ts'
+export { paintableHours } from './paintable.ts'
+export type { Run } from './runs-of.ts'
+export { runsOf } from './runs-of.ts'
+export type { Gap, HourlyColumn, HourlySeries, OptionalColumn } from './series.ts'
+export { hourAt, hourMs, optionalColumns, startOfHour, valueAt } from './series.ts'
+export type { Shelter, ShelterFigures } from './shelter.ts'
+export { airUnder, shelterNotes, shelters } from './shelter.ts'
 export type { BoatSide, Place, SideLight, SunPosition, SunTimes } from './sun.ts'
 export { litSides, sunPosition, sunTimes } from './sun.ts'
+export { surfaceTemperature } from './surface-temperature.ts'

@@ -6,7 +6,7 @@
 /** One value an hour; NaN is unknown. */
 export type HourlyColumn = Float64Array | readonly number[]
 
-/** A stretch for which the source gave no row at all. */
+/** A stretch inside a series for which the source gave no row at all; the first and the last hour have one. */
 export type Gap = {
   /** Index of the first hour without a row. */
   readonly fromHour: number
