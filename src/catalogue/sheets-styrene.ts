@@ -1,0 +1,150 @@
+/** Generic sheets of what cures with peroxide: polyester, vinylester and gelcoat. B is the catalyst. */
+import { assumed, dewMargin, from, guessedFrom, humidityAtMost85, row, type SheetRow } from './sheet-row.ts'
+import { gelcoatChart, gelcoats, refitLogs, repairTexts, resinGuides } from './sources.ts'
+
+/** Catalyst is weighed; the guides take it as heavy as water, solutions are up to 1.2 kg/L. */
+const catalyst = from(resinGuides, { densityB: '1 kg/L' }, { densityB: ['1 kg/L', '1.2 kg/L'] })
+
+const styrene = assumed(
+  { flashPoint: '31 °C', isocyanate: 'no', thinnerShare: '0 %' },
+  { flashPoint: ['31 °C', '33 °C'] },
+)
+
+export const styreneSheets = {
+  'polyester-putty': row(
+    from(
+      refitLogs,
+      { potLife: '20C: 5min', dryToSand: '20C: 15min' },
+      { potLife: ['20C: 5min', '20C: 7min'] },
+    ),
+    styrene,
+    dewMargin,
+    humidityAtMost85,
+    assumed(
+      {
+        name: 'Polyester putty',
+        family: 'polyester',
+        role: 'filler',
+        volumeSolids: '97 %',
+        dryFilm: '1 mm',
+        mix: '100:2',
+        thinnerMost: '0 %',
+        touchDry: '20C: 10min',
+        dryToDew: '20C: 1h',
+        recoatLeast: '20C: 15min',
+        recoatMost: '20C: 24h',
+        dryToTape: '20C: 24h',
+        dryToTread: '20C: 24h',
+        dryToFit: '20C: 24h',
+        fullCure: '20C: 24h',
+        airLeast: '10 °C',
+        airMost: '30 °C',
+      },
+      { dryFilm: ['1 mm', '6 mm'], mix: ['100:1', '100:3'] },
+    ),
+  ),
+  'vinylester-filler': row(
+    assumed(
+      {
+        name: 'Vinylester filler',
+        family: 'vinylester',
+        role: 'filler',
+        volumeSolids: '97 %',
+        dryFilm: '1 mm',
+        mix: '100:2',
+        thinnerMost: '0 %',
+        potLife: '20C: 10min',
+        touchDry: '20C: 20min',
+        dryToDew: '20C: 2h',
+        recoatLeast: '20C: 1h',
+        recoatMost: '20C: 24h',
+        dryToSand: '20C: 1h',
+        dryToTape: '20C: 24h',
+        dryToTread: '20C: 24h',
+        dryToFit: '20C: 24h',
+        fullCure: '20C: 24h',
+        airLeast: '15 °C',
+        airMost: '30 °C',
+      },
+      {
+        dryFilm: ['1 mm', '12 mm'],
+        mix: ['100:1', '100:2'],
+        potLife: ['20C: 8min', '20C: 15min'],
+        dryToSand: ['20C: 30min', '20C: 1h'],
+      },
+    ),
+    styrene,
+    dewMargin,
+    humidityAtMost85,
+  ),
+  'polyester-resin': row(
+    from(
+      resinGuides,
+      { mix: '100:2', potLife: '20C: 15min' },
+      { mix: ['100:1', '100:4'], potLife: ['20C: 15min', '20C: 20min'] },
+    ),
+    from(repairTexts, { airLeast: '16 °C' }, { airLeast: ['15.6 °C', '18 °C'] }),
+    catalyst,
+    styrene,
+    dewMargin,
+    humidityAtMost85,
+    assumed({
+      name: 'Polyester laminating resin',
+      family: 'polyester',
+      role: 'laminating resin',
+      densityA: '1.1 kg/L',
+      volumeSolids: '97 %',
+      dryFilm: '150 µm',
+      thinnerMost: '0 %',
+      touchDry: '20C: 2h',
+      dryToDew: '20C: 6h',
+      recoatLeast: '20C: 1h',
+      recoatMost: '20C: 24h',
+      dryToSand: '20C: 24h',
+      dryToTape: '20C: 24h',
+      dryToTread: '20C: 24h',
+      dryToFit: '20C: 48h',
+      fullCure: '20C: 7d',
+      airMost: '30 °C',
+    }),
+  ),
+  gelcoat: row(
+    from(
+      gelcoats,
+      {
+        volumeSolids: '100 %',
+        dryFilm: '250 µm',
+        thinnerMost: '10 %',
+        touchDry: '20C: 1h',
+        airLeast: '15 °C',
+        airMost: '27 °C',
+      },
+      { thinnerMost: ['8 %', '10 %'], touchDry: ['20C: 45min', '20C: 1h'] },
+    ),
+    from(
+      gelcoatChart,
+      { mix: '100:1.5', potLife: '10C: 4h, 15C: 2h, 20C: 30min' },
+      { mix: ['100:1.2', '100:3'] },
+    ),
+    catalyst,
+    styrene,
+    dewMargin,
+    humidityAtMost85,
+    guessedFrom('leaflets that say several hours between passes and a day or more before sanding', {
+      recoatLeast: '20C: 3h',
+      dryToSand: '20C: 24h',
+    }),
+    assumed({
+      name: 'Gelcoat',
+      family: 'gelcoat',
+      role: 'finish',
+      densityA: '1.2 kg/L',
+      dryToDew: '20C: 6h',
+      recoatMost: '20C: 24h',
+      dryToTape: '20C: 24h',
+      dryToTread: '20C: 24h',
+      dryToFit: '20C: 48h',
+      fullCure: '20C: 7d',
+    }),
+  ),
+} satisfies Record<string, SheetRow>
