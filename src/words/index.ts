@@ -1,0 +1,5 @@
+/** A note's or error's code and data to a sentence, and every plain word the program shows. */
+
+export type { Words, WordsData } from './words.ts'
+export { createWords, sentence } from './words.ts'
+export type { Beside, Reader, Writer } from './writer.ts'

@@ -1,0 +1,42 @@
+/** One ICU message made ready: its arguments are known, and a value that is missing leaves a mark, not an error. */
+import { IntlMessageFormat } from 'intl-messageformat'
+
+type Elements = ReturnType<IntlMessageFormat['getAst']>
+type Element = Elements[number]
+
+export type MessageValue = string | number
+
+/** `choice` picks a branch (`none` when the value is missing), `count` a plural, `text` stands as it is. */
+export type ArgumentUse = 'text' | 'choice' | 'count'
+
+export type Message = {
+  /** Names of the values the message speaks of, with how each is used. */
+  readonly arguments: ReadonlyMap<string, ArgumentUse>
+  readonly write: (values: Readonly<Record<string, MessageValue>>) => string
+}
+
+/** Parses a message; throws where the text is not ICU, which a test keeps from ever happening. */
+export function readMessage(text: string, locale: string): Message {
+  const format = new IntlMessageFormat(text, locale, undefined, { ignoreTag: true })
+  const uses = new Map<string, ArgumentUse>()
+  collect(format.getAst(), uses)
+  const absent = Object.fromEntries([...uses].map(([name, use]) => [name, use === 'choice' ? 'none' : '?']))
+  return { arguments: uses, write: (values) => String(format.format({ ...absent, ...values })) }
+}
+
+function collect(elements: Elements, uses: Map<string, ArgumentUse>): void {
+  for (const element of elements) {
+    const use = useOf(element)
+    if (use === undefined || !('value' in element)) continue
+    const known = uses.get(element.value)
+    if (known === undefined || known === 'text') uses.set(element.value, use)
+    if ('options' in element) for (const option of Object.values(element.options)) collect(option.value, uses)
+  }
+}
+
+// Element types of the parser: 0 literal, 1 argument, 2 number, 3 date, 4 time, 5 select, 6 plural, 7 #.
+function useOf(element: Element): ArgumentUse | undefined {
+  if (element.type === 5) return 'choice'
+  if (element.type === 6) return 'count'
+  return element.type >= 1 && element.type <= 4 ? 'text' : undefined
+}

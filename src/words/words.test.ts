@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest'
+import { createWords, sentence } from './words.ts'
+
+const metric = createWords({ locale: 'en-GB', system: 'metric', timeZone: 'Europe/Paris', currency: 'EUR' })
+const us = createWords({ locale: 'en-US', system: 'us', timeZone: 'America/New_York' })
+const plain = (text: string): string => text.replaceAll(/[\u00a0\u2009\u202f]/g, ' ')
+
+describe('sentence', () => {
+  it('writes figures in the units of the reader', () => {
+    const data = { volumeL: 4.2 }
+    expect(plain(metric.sentence('stores.noPacks', data))).toContain('for 4.2 L that')
+    expect(plain(us.sentence('stores.noPacks', data))).toContain('for 1.11 gal that')
+  })
+
+  it('takes the plural of a count', () => {
+    const text = (count: number) => metric.sentence('stores.bulkInOnePack', { pack: 'can', count })
+    expect(text(1)).toContain('1 pack of can')
+    expect(text(12)).toContain('12 packs of can')
+  })
+
+  it('writes money in its currency and figures in the locale', () => {
+    const data = { quoteCoins: 100000, forecastCoins: 112550, overShare: 0.1255, currency: 'EUR' }
+    const german = sentence('money.forecastOverQuote', data, { locale: 'de-DE', system: 'metric' })
+    expect(plain(german)).toContain('1125,50 €, 12,6 % over')
+  })
+
+  it('gives an unknown code with its data, written out', () => {
+    const text = us.sentence('engine.startled', { areaM2: 1, name: 'port side', firm: true })
+    expect(plain(text)).toBe('engine.startled: areaM2 10.8 ft², name port side, firm true')
+    expect(us.sentence('toString')).toBe('toString')
+    expect(us.sentence('__proto__')).toBe('__proto__')
+  })
+
+  it('marks a value that is missing instead of failing', () => {
+    expect(metric.sentence('stores.noPacks')).toContain('for ? that')
+    expect(metric.sentence('stores.bulkInOnePack', { pack: 'can', count: Number.NaN })).toContain('of can')
+  })
+
+  it('never throws on figures that cannot be written', () => {
+    const hostile = {
+      volumeL: Number.NaN,
+      coins: 0.5,
+      currency: 'nothing',
+      startDate: 'soon',
+      timeZone: 'Mars',
+    }
+    const text = metric.sentence('stores.what', { ...hostile, startAtMs: 9e20, list: [1], none: undefined })
+    expect(text).toContain('volumeL NaN')
+    expect(text).toContain('startDate soon')
+  })
+})
+
+describe('figure', () => {
+  it.each([
+    ['lengthM', 7.5, '7.5 m', '24 ft 7 1/4 in'],
+    ['wetFilmUm', 110, '110 µm', '4.33 mil'],
+    ['heightMm', 65, '65 mm', '2 9/16 in'],
+    ['areaM2', 18, '18 m²', '194 ft²'],
+    ['volumeMl', 250, '250 ml', '8.45 fl oz'],
+    ['volumeM3', 0.0042, '4.2 L', '1.11 gal'],
+    ['glassKgM2', 0.45, '450 g/m²', '13.3 oz/yd²'],
+    ['spreadM2PerL', 9.84, '9.84 m²/L', '401 ft²/gal'],
+    ['airC', 16, '16 °C', '60.8 °F'],
+    ['marginK', 3, '3 °C', '5.4 °F'],
+    ['thinnerShare', 0.25, '25 %', '25 %'],
+    ['hours', 2.5, '2 h 30 min', '2 h 30 min'],
+    ['potLifeMinutes', 45, '45 min', '45 min'],
+    ['windMps', 4, '4 m/s', '8.95 mph'],
+    ['massG', 250, '250 g', '8.82 oz av'],
+    ['bowDeg', 12.5, '12.5°', '12.5°'],
+    ['deadriseRad', Math.PI / 9, '20°', '20°'],
+    ['waterGPerM3', 9.4, '9.4 g/m³', '9.4 g/m³'],
+    ['coats', 3, '3', '3'],
+    ['factor', 1.73333, '1.73', '1.73'],
+  ])('writes %s %s', (key, value, inMetric, inUs) => {
+    expect(plain(metric.figure(key, value))).toBe(inMetric)
+    expect(plain(us.figure(key, value))).toBe(inUs)
+  })
+
+  it('writes moments in the zone of the data, else of the reader', () => {
+    const atMs = Date.UTC(2027, 3, 12, 6, 30)
+    expect(plain(metric.figure('startAtMs', atMs))).toBe('Mon, 12 Apr 2027, 08:30')
+    expect(plain(us.figure('startAtMs', atMs))).toBe('Mon, Apr 12, 2027, 02:30 AM')
+    expect(plain(us.figure('startAtMs', atMs, { timeZone: 'Europe/Paris' }))).toContain('08:30 AM')
+    expect(metric.time(atMs)).toBe('08:30')
+  })
+
+  it('writes a calendar date as that date in every zone', () => {
+    expect(plain(metric.figure('launchDate', '2027-04-30'))).toBe('Fri, 30 Apr 2027')
+    expect(plain(us.date('2027-04-30'))).toBe('Fri, Apr 30, 2027')
+  })
+
+  it('writes coins in the currency of the data, else of the reader', () => {
+    expect(plain(metric.figure('costCoins', 125050))).toBe('€1250.50')
+    expect(plain(us.figure('costCoins', 125050, { currency: 'USD' }))).toBe('$1250.50')
+  })
+})
+
+describe('label', () => {
+  it('spells out a key that has no word of its own', () => {
+    expect(metric.label('clock.dryToSand')).toBe('Dry to sand')
+  })
+})

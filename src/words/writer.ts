@@ -1,0 +1,106 @@
+/** Writes single values for one reader: quantities through `#units`, dates and times of day in their time zone. */
+import { type UnitSystem, write, writeMoney } from '#units'
+import { type QuantityKey, quantityKey } from './quantity-key.ts'
+
+export type Reader = {
+  /** BCP 47 tag, for example `en-GB`. */
+  readonly locale: string
+  readonly system: UnitSystem
+  /** Time zone of the place, for moments whose data names none; else UTC. */
+  readonly timeZone?: string
+  /** ISO 4217 code, for coins whose data names none. */
+  readonly currency?: string
+}
+
+/** Values beside the one written that say how: `currency`, `timeZone`. */
+export type Beside = Readonly<Record<string, unknown>>
+
+export type Writer = {
+  /** The value with its unit by the suffix of its key; a count or name as it stands. */
+  readonly figure: (key: string, value: number | string, beside?: Beside) => string
+  /** Date and time of day of a moment in ms since 1970. */
+  readonly moment: (atMs: number, timeZone?: string) => string
+  /** Time of day of a moment in ms since 1970. */
+  readonly time: (atMs: number, timeZone?: string) => string
+  /** A calendar date written `2027-04-12`. */
+  readonly date: (isoDate: string) => string
+}
+
+export function createWriter(reader: Reader): Writer {
+  const formats = dateFormats(reader.locale)
+  const zone = (timeZone?: string): string => timeZone ?? reader.timeZone ?? 'UTC'
+  const moment = (atMs: number, timeZone?: string): string => formats('moment', zone(timeZone), atMs)
+  const time = (atMs: number, timeZone?: string): string => formats('time', zone(timeZone), atMs)
+  const date = (isoDate: string): string => formats('date', 'UTC', Date.parse(`${isoDate}T12:00:00Z`))
+  const figure = (key: string, value: number | string, beside: Beside = {}): string => {
+    const found = quantityKey(key)
+    if (found === undefined) return plain(value, reader.locale)
+    if (typeof value === 'string')
+      return found.writtenAs.kind === 'date' ? orPlain(() => date(value), value) : value
+    return orPlain(() => written(found, value, { reader, beside, moment }), String(value))
+  }
+  return { figure, moment, time, date }
+}
+
+type Setting = { readonly reader: Reader; readonly beside: Beside; readonly moment: Writer['moment'] }
+
+function written({ writtenAs }: QuantityKey, value: number, { reader, beside, moment }: Setting): string {
+  switch (writtenAs.kind) {
+    case 'dimension':
+      return write(value * writtenAs.toSi, writtenAs.dimension, reader)
+    case 'symbol':
+      return `${write(value, 'number', reader)}\u2009${writtenAs.symbol}`
+    case 'money':
+      return money(value, text(beside.currency) ?? reader.currency, reader)
+    case 'moment':
+      return moment(value, text(beside.timeZone))
+    case 'date':
+      return String(value)
+  }
+}
+
+// Without a currency the coins are written as they are counted: no guess at how many make a unit.
+const money = (coins: number, currency: string | undefined, reader: Reader): string =>
+  currency === undefined ? write(coins, 'number', reader) : writeMoney(coins, currency, reader.locale)
+
+const plain = (value: number | string, locale: string): string =>
+  typeof value === 'number'
+    ? orPlain(() => write(value, 'number', { locale, system: 'metric' }), String(value))
+    : value
+
+const text = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined)
+
+/** A value that cannot be written (not finite, an unknown zone or currency) stands as it is. */
+function orPlain(write: () => string, value: string): string {
+  try {
+    return write()
+  } catch {
+    return value
+  }
+}
+
+const styles = {
+  moment: {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  },
+  time: { hour: '2-digit', minute: '2-digit' },
+  date: { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' },
+} as const satisfies Readonly<Record<string, Intl.DateTimeFormatOptions>>
+
+type Style = keyof typeof styles
+
+/** Formats of one locale, made once for each style and zone. */
+function dateFormats(locale: string): (style: Style, timeZone: string, atMs: number) => string {
+  const made = new Map<string, Intl.DateTimeFormat>()
+  return (style, timeZone, atMs) => {
+    const key = `${style} ${timeZone}`
+    const format = made.get(key) ?? new Intl.DateTimeFormat(locale, { ...styles[style], timeZone })
+    made.set(key, format)
+    return format.format(atMs)
+  }
+}
