@@ -13,6 +13,7 @@ export type CatalogueIds = {
   readonly finishStandards: readonly (keyof Catalogue['finishStandards'])[]
   /** Of hazards and standing cautions. */
   readonly hazards: readonly string[]
+  readonly solvents: readonly string[]
 }
 
 /** Ids by table, in the order they are written. */
@@ -24,4 +25,5 @@ export const catalogueIds: CatalogueIds = {
   consumables: keysOf(catalogue.consumables),
   finishStandards: keysOf(catalogue.finishStandards),
   hazards: [...catalogue.hazards, ...catalogue.standingCautions].map((row) => row.id),
+  solvents: catalogue.solvents.map((row) => row.id),
 }

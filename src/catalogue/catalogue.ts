@@ -12,6 +12,7 @@ import { type RateId, rates } from './rates.ts'
 import type { Row, Table } from './row.ts'
 import type { SheetFields } from './sheet-row.ts'
 import { type SheetId, sheets } from './sheets.ts'
+import { type Solvent, solvents } from './solvents.ts'
 import { standingCautions } from './standing-cautions.ts'
 
 export type Catalogue = {
@@ -28,6 +29,7 @@ export type Catalogue = {
   readonly hazards: readonly Hazard[]
   /** Brought by the boat, the place and the people. */
   readonly standingCautions: readonly Hazard[]
+  readonly solvents: readonly Solvent[]
 }
 
 function freeze<T extends object>(value: T): T {
@@ -45,4 +47,5 @@ export const catalogue: Catalogue = freeze({
   finishStandards,
   hazards,
   standingCautions,
+  solvents,
 })

@@ -27,7 +27,7 @@ const fires: readonly Hazard[] = [
     stands: 'job',
     flags: ['unvented flame'],
     protection: ['noSpark', 'draught', 'extinguisher'],
-    data: { waterKgPerKg: 1.6 },
+    data: { waterPerGas: 1.6 },
     source: 'water from burning worked out; rule assumed',
   }),
   hazard('wetFloorPower', {

@@ -1,0 +1,21 @@
+/** What is worn or stands ready, in plain words, by protection key. */
+export const protectionLabels = {
+  'protection.gloves': 'gloves that the product does not pass',
+  'protection.sleeves': 'arms and legs covered',
+  'protection.glasses': 'safety glasses',
+  'protection.goggles': 'tight goggles',
+  'protection.eyeWash': 'eye wash in reach',
+  'protection.vapourMask': 'mask with vapour cartridges, fitted',
+  'protection.dustMask': 'mask with the finest particle filter',
+  'protection.suppliedAir': 'mask with supplied air',
+  'protection.draught': 'air moving through',
+  'protection.noSpark': 'no flame, no spark, battery off',
+  'protection.vacuumTool': 'vacuum on the tool',
+  'protection.hearing': 'hearing protection',
+  'protection.helmet': 'helmet',
+  'protection.staging': 'staging with a rail',
+  'protection.closedBin': 'closed metal bin',
+  'protection.extinguisher': 'extinguisher in reach',
+  'protection.residualCurrentBreaker': 'residual-current breaker, tested',
+  'protection.water': 'drinking water and shade',
+} as const satisfies Readonly<Record<string, string>>
