@@ -6,8 +6,7 @@
  */
 export const toCoins = (exact: number): number => {
   const sure = Math.abs(exact) < 1e14 ? Number(exact.toPrecision(15)) : exact
-  const rounded = Number.isInteger(sure) ? sure : Math.floor(sure + 0.5)
-  return rounded === 0 ? 0 : rounded
+  return Number.isInteger(sure) ? sure : Math.floor(sure + 0.5)
 }
 
 /** Whether a sum can be held to the coin: whole and inside 2^53. */
