@@ -1,6 +1,7 @@
-/** Plain words for kinds, families and headings: `label('zone.foredeck')`. */
+/** Plain words for kinds, families and headings: `label('protection.gloves')`. */
+import { protectionLabels } from './protection-labels.ts'
 
-const labels: Readonly<Record<string, string>> = {}
+const labels: Readonly<Record<string, string>> = { ...protectionLabels }
 
 /**
  * The word for a key; without one the last part of the key, spelled out: `step.dryToSand` is `Dry to sand`.

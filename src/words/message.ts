@@ -6,7 +6,7 @@ type Element = Elements[number]
 
 export type MessageValue = string | number
 
-/** `choice` picks a branch (`none` when the value is missing), `count` a plural, `text` stands as it is. */
+/** `choice` picks a branch (`none` when the value is missing), `count` is a number or takes a plural. */
 export type ArgumentUse = 'text' | 'choice' | 'count'
 
 export type Message = {
@@ -37,6 +37,6 @@ function collect(elements: Elements, uses: Map<string, ArgumentUse>): void {
 // Element types of the parser: 0 literal, 1 argument, 2 number, 3 date, 4 time, 5 select, 6 plural, 7 #.
 function useOf(element: Element): ArgumentUse | undefined {
   if (element.type === 5) return 'choice'
-  if (element.type === 6) return 'count'
+  if (element.type === 2 || element.type === 6) return 'count'
   return element.type >= 1 && element.type <= 4 ? 'text' : undefined
 }

@@ -39,7 +39,7 @@ describe('every message', () => {
     const words = createWords({ locale: 'en-US', system, timeZone: 'Europe/Paris' })
     for (const [code, text] of entries) {
       const written = words.sentence(code, sampleFor(text))
-      expect(written, code).not.toMatch(/\?|NaN|undefined|\{|\}/)
+      expect(written, code).not.toMatch(/NaN|undefined|\{|\}/)
       expect(written, code).not.toBe(code)
     }
   })

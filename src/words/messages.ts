@@ -1,12 +1,26 @@
-/** Every table of sentences, by the file it stands in, and all of them together. */
+/** Every table of sentences, by its name, and all of them together. */
+import { boatWords } from './boat-words.ts'
+import { cautions } from './cautions.ts'
+import { cureWords } from './cure-words.ts'
+import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
+import { planWords } from './plan-words.ts'
 import { storesWords } from './stores-words.ts'
+import { unitsWords } from './units-words.ts'
+import { weatherProblems } from './weather-problems.ts'
 
 export type Table = Readonly<Record<string, string>>
 
 export const tables: Readonly<Record<string, Table>> = {
+  boatWords,
+  cautions,
+  cureWords,
+  markingWords,
   moneyWords,
+  planWords,
   storesWords,
+  unitsWords,
+  weatherProblems,
 }
 
 /** ICU message by code. A test keeps a code from standing in two tables. */

@@ -31,6 +31,12 @@ describe('sentence', () => {
     expect(us.sentence('__proto__')).toBe('__proto__')
   })
 
+  it('writes the bounds of a figure in the unit of its dimension', () => {
+    const data = { text: '95 ft', dimension: 'length', atMost: 15.24 }
+    expect(plain(us.sentence('units.outOfRange', data))).toContain('out of range, at most 50 ft.')
+    expect(plain(metric.sentence('units.outOfRange', data))).toContain('at most 15.2 m.')
+  })
+
   it('marks a value that is missing instead of failing', () => {
     expect(metric.sentence('stores.noPacks')).toContain('for ? that')
     expect(metric.sentence('stores.bulkInOnePack', { pack: 'can', count: Number.NaN })).toContain('of can')

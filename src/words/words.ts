@@ -56,7 +56,7 @@ function valuesOf(data: WordsData, setting: Setting): Readonly<Record<string, Me
   return values
 }
 
-// A figure that a message takes the plural of stays a number.
+// A figure that a message takes as a number, or takes the plural of, stays one.
 function spoken(
   key: string,
   value: unknown,

@@ -1,5 +1,5 @@
 /** Writes single values for one reader: quantities through `#units`, dates and times of day in their time zone. */
-import { type UnitSystem, write, writeMoney } from '#units'
+import { dimensions, type UnitSystem, write, writeMoney } from '#units'
 import { type QuantityKey, quantityKey } from './quantity-key.ts'
 
 export type Reader = {
@@ -12,7 +12,7 @@ export type Reader = {
   readonly currency?: string
 }
 
-/** Values beside the one written that say how: `currency`, `timeZone`. */
+/** Values beside the one written that say how: `currency`, `timeZone`, `dimension`. */
 export type Beside = Readonly<Record<string, unknown>>
 
 export type Writer = {
@@ -33,13 +33,20 @@ export function createWriter(reader: Reader): Writer {
   const time = (atMs: number, timeZone?: string): string => formats('time', zone(timeZone), atMs)
   const date = (isoDate: string): string => formats('date', 'UTC', Date.parse(`${isoDate}T12:00:00Z`))
   const figure = (key: string, value: number | string, beside: Beside = {}): string => {
-    const found = quantityKey(key)
+    const found = quantityKey(key) ?? boundKey(key, beside.dimension)
     if (found === undefined) return plain(value, reader.locale)
     if (typeof value === 'string')
       return found.writtenAs.kind === 'date' ? orPlain(() => date(value), value) : value
     return orPlain(() => written(found, value, { reader, beside, moment }), String(value))
   }
   return { figure, moment, time, date }
+}
+
+/** Bounds of a figure that could not be read stand in the unit of its dimension, which is named beside them. */
+function boundKey(key: string, dimension: unknown): QuantityKey | undefined {
+  const known = dimensions.find((each) => each === dimension)
+  if (known === undefined || (key !== 'atLeast' && key !== 'atMost')) return undefined
+  return { suffix: key, writtenAs: { kind: 'dimension', dimension: known, toSi: 1 } }
 }
 
 type Setting = { readonly reader: Reader; readonly beside: Beside; readonly moment: Writer['moment'] }

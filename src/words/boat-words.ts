@@ -1,0 +1,86 @@
+/** Sentences about the hull: sizes that were assumed, and what is wrong with sizes and stations. */
+
+const size = `{size, select,
+  lengthOverall {length overall} lengthWaterline {length on the waterline} beam {beam} beamTransom {beam of the transom}
+  draft {draft of the hull} freeboardStem {freeboard at the stem} freeboardMid {freeboard at the middle}
+  freeboardStern {freeboard at the stern} deadrise {deadrise} deadriseTransom {deadrise at the transom}
+  chineBeam {beam over the chines} chineHeight {height of the chine} flare {flare of the sides} other {size}}`.replaceAll(
+  /\s+/g,
+  ' ',
+)
+
+const assumedSizes: Readonly<Record<string, string>> = {
+  'boat.lengthWaterlineAssumed':
+    'The length on the waterline is taken as {valueM}, a share of the length overall. Measure it for better areas below the water.',
+  'boat.beamTransomAssumed':
+    'The beam of the transom is taken as {valueM}, a share of the greatest beam. Measure it across the top of the transom.',
+  'boat.draftAssumed':
+    'The depth of the hull below the waterline is taken as {valueM}, a share of the beam. Measure it without keel, skeg or drive.',
+  'boat.draftWorked':
+    'The depth of the hull below the waterline works out as {valueM} from deadrise and chine.',
+  'boat.freeboardMidAssumed':
+    'The freeboard at the middle is taken as {valueM}, a share of the one at the stem. Measure it: it decides the area of the topsides.',
+  'boat.freeboardSternAssumed':
+    'The freeboard at the stern is taken as {valueM}, a share of the one at the stem. Measure it: it decides the area of the topsides.',
+  'boat.chineBeamAssumed': 'The beam over the chines is taken as {valueM}, a share of the beam. Measure it.',
+  'boat.chineBeamWorked': 'The beam over the chines works out as {valueM} from the flare of the sides.',
+  'boat.deadriseAssumed':
+    'The deadrise at the middle is taken as {valueRad}. Lay a level on the bottom for the true angle.',
+  'boat.deadriseTransomAssumed':
+    'The deadrise at the transom is taken as {valueRad}. Lay a level on the bottom there for the true angle.',
+  'boat.deadriseDisagrees':
+    'The deadrise is given as {givenRad}, but draft and chine make it {workedRad}. The heights are used; check which is wrong.',
+  'boat.flareDisagrees':
+    'The flare is given as {givenRad}, but beam, chine and freeboard make it {workedRad}. Beams and heights are used; check which is wrong.',
+  'boat.shapeAssumed':
+    'The shape of the hull between the given sizes is drawn by rule, so areas and lines are good to a few parts in a hundred. Measured stations would make them sure.',
+}
+
+const sizeFaults: Readonly<Record<string, string>> = {
+  'boat.sizeNotNumber': `The ${size} is not a number. Give it with its unit.`,
+  'boat.sizeOutOfRange': `The ${size} is {valueM}, but a boat like this has {leastM} to {mostM}. Check the figure and its unit.`,
+  'boat.angleOutOfRange': `The ${size} is {valueRad}, but hulls have {leastRad} to {mostRad}. Check the figure and its unit.`,
+  'boat.chineOutsideSection':
+    'The chine comes out at {heightM}, outside the side of the hull, which runs from {keelHeightM} to {sheerHeightM}. Check draft, deadrise and beam over the chines.',
+}
+
+const stationFaults: Readonly<Record<string, string>> = {
+  'boat.tooFewStations':
+    'There {count, plural, =0 {are no stations} one {is only one station} other {are only # stations}}, and {needed, number} are needed. Measure more sections, or leave stations out and give the sizes.',
+  'boat.stationNamedTwice':
+    'The station {station} stands in the list twice, the second time at place {position}. Give each its own name.',
+  'boat.stationNotNumber': 'The place of station {station} along the boat is not a number. Measure it again.',
+  'boat.pointNotNumber':
+    'Point {point} of station {station} has no usable {axis, select, y {half breadth} z {height} other {figure}}. Measure it again.',
+  'boat.halfBreadthNegative':
+    'Point {point} of station {station} has a half breadth of {halfBreadthM}. Measure from the centreline outward, so that it is never below zero.',
+  'boat.stationUpsideDown':
+    'Station {station} begins at {keelHeightM} and ends lower, at {sheerHeightM}. List its points from keel to sheer.',
+  'boat.heightsFall':
+    'Point {point} of station {station} lies at {heightM}, below the point before it at {previousHeightM}. List the points from keel to sheer, or mark a chine where the side steps down.',
+  'boat.stationTooFewPoints':
+    'Station {station} has {count, plural, =0 {no points} one {one point} other {# points}}, and {needed, number} are needed. Measure more points on it.',
+  'boat.stationNoBreadth':
+    'Station {station} has no breadth, yet it is not at an end of the boat. Check its half breadths.',
+  'boat.stationsAtSamePlace':
+    'The stations {station} and {other} both stand at {xM}. Move one of them or leave it out.',
+  'boat.stationOutOfOrder':
+    'Station {station} at {xM} is out of order beside {neighbour} at {neighbourXM}. List stations from the stern forward.',
+  'boat.noBeam': 'No station has any breadth. Check that half breadths were entered, not only heights.',
+  'boat.halfBreadthJumps':
+    'The half breadth {halfBreadthM} at point {point} of station {station} does not fit its neighbours, which suggest about {expectedM}. Look for a slip of the pen or a misplaced decimal.',
+  'boat.sheerJumps':
+    'The sheer at station {station} stands at {heightM}, while its neighbours suggest about {expectedM}. Measure it again.',
+  'boat.knucklesDiffer':
+    'Station {station} has {count, plural, one {# corner} other {# corners}}, the others {expected, number}. Mark the same chines and rails on every station.',
+  'boat.knuckleAssumed':
+    'Station {station} has no corner marked, so it is put where the stations beside it have theirs. Mark the chine on it.',
+  'boat.keelFlatAssumed':
+    'The sections begin beside the centreline, so the bottom is taken as flat across {widestM} there. If not so, add a point on the centreline.',
+}
+
+export const boatWords: Readonly<Record<string, string>> = {
+  ...assumedSizes,
+  ...sizeFaults,
+  ...stationFaults,
+}

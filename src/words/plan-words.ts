@@ -1,0 +1,69 @@
+/** Sentences about the plan: build-ups, quantities, steps, hours, days and pours. */
+
+const buildUps: Readonly<Record<string, string>> = {
+  'buildup.figuresAssumed':
+    'For {name}, {count, plural, one {one figure is} other {# figures are}} taken from the generic sheet: {figures}. Copy them from the can or its data sheet.',
+  'buildup.bondNotJudged':
+    'Whether each layer bonds to the one below is not checked yet. Ask the maker of the upper layer, and test a patch first.',
+  'buildup.noSpread':
+    'How far {name} spreads is not known, so no amount can be worked out. Give its coverage, or its solids and dry film.',
+  'buildup.thinnerOver':
+    '{name} is thinned by {thinnerShare}, more than the {mostShare} its sheet allows. Film and gloss suffer and it may run; thin less.',
+  'quantities.repairsWithoutMaterial':
+    '{count, plural, one {One repair has} other {# repairs have}} no filler or amount given, so none is bought for {count, plural, one {it} other {them}}. Add product and volume to the findings.',
+}
+
+const steps: Readonly<Record<string, string>> = {
+  'steps.ring':
+    'The step {step} waits for itself through others, so it can never start. Check the order of the layers.',
+}
+
+const hours: Readonly<Record<string, string>> = {
+  'conditions.noWeather':
+    'No weather is given, so paintable hours are not judged. Add an hourly weather file to the job.',
+  'conditions.weatherGap':
+    'The weather has a gap of {hours} from {fromAtMs}. Those hours count as unknown; use a file without gaps.',
+  'conditions.placeUnknown':
+    'Latitude and longitude of the place are missing, so the sun is not reckoned with. Add them.',
+  'calendar.nobodyWorks':
+    'No shift is given, so nobody works and nothing can be planned. Add who works when.',
+  'calendar.unknownTimeZone':
+    'The time zone {timeZone} is not known, so times are shown in universal time. Write it like Europe/Paris.',
+}
+
+const days: Readonly<Record<string, string>> = {
+  'days.unplaced': `The step {step} finds no place in the calendar: {reason, select,
+    needs {a step it waits for has none either}
+    clock {its waiting time never ends at the temperatures to come}
+    people {nobody who may do it works enough hours}
+    horizon {no run of suitable hours is long enough}
+    other {no reason is known}}. {reason, select,
+    needs {Place that one first.}
+    clock {Warm the shed or choose a product for colder air.}
+    people {Add people or longer shifts.}
+    horizon {Add shelter, people or longer shifts, or choose a later season.}
+    other {Look at what it waits for.}}`.replaceAll(/\s+/g, ' '),
+  'days.windowShut':
+    'Before {step} the time in which {after} can be coated without sanding runs out ({shutAtMs}). The plan adds a sanding; bring the coats closer together to save it.',
+  'days.riskyHours':
+    '{count, number} of {of, number} coats fall in hours that are risky for them. Look at the hours of each before you mix, and keep a day in hand.',
+  'days.beyondWeather':
+    '{count, number} of {of, number} coats fall in hours without weather, so nobody knows whether they can be done then. Plan again with a newer weather file.',
+  'days.late':
+    'The boat cannot be afloat on {wantedDate}; {possibleDate} is the first day possible. Add people or shelter, or agree on the later day.',
+}
+
+const pours: Readonly<Record<string, string>> = {
+  'pours.potTooShort':
+    'At {airC} the pot life is {potHours}, too short to stand, pour and spread anything. Work in a cooler hour or use a slower hardener.',
+  'pours.runTooWideAlone':
+    'One person alone cannot keep a wet edge over {areaM2}; {mostM2} is about the most. Find a second hand, or break the run where a lap hides.',
+}
+
+export const planWords: Readonly<Record<string, string>> = {
+  ...buildUps,
+  ...steps,
+  ...hours,
+  ...days,
+  ...pours,
+}
