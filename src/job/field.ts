@@ -2,15 +2,27 @@
  * What a cell of a job document may hold, as data. The reader, the JSON Schema, the reference page
  * and the types of the projection all come from these tables, so they cannot drift apart.
  */
-import type { Dimension } from '#units'
+import type { Dimension, Sign } from '#units'
 
-type Base = { readonly doc: string; readonly need?: 'required' }
+type Base = {
+  readonly doc: string
+  readonly need?: 'required'
+  /** What the projection holds while a required cell of a section of one map is missing; always with an error. */
+  readonly standIn?: string
+}
 
-export type TextField = Base & { readonly kind: 'text' }
+export type TextField = Base & {
+  readonly kind: 'text'
+  /** The whole text has to match; `example` is one that does. */
+  readonly pattern?: string
+  readonly example?: string
+}
 export type ChoiceField = Base & { readonly kind: 'choice'; readonly choices: readonly string[] }
 export type QuantityField = Base & {
   readonly kind: 'quantity'
   readonly dimension: Dimension
+  /** Which signs are allowed; left out, what the dimension allows. */
+  readonly sign?: Sign
   /** Bounds in SI, both included; a value outside is a problem, never clipped. */
   readonly least?: number
   readonly most?: number
@@ -20,6 +32,8 @@ export type MoneyField = Base & { readonly kind: 'money' }
 export type CountField = Base & { readonly kind: 'count'; readonly least: number; readonly most: number }
 export type RatioField = Base & { readonly kind: 'ratio' }
 export type DateField = Base & { readonly kind: 'date' }
+/** Date and time with its offset from UTC: `2027-04-14T09:30+02:00`. */
+export type InstantField = Base & { readonly kind: 'instant' }
 export type TimeOfDayField = Base & { readonly kind: 'timeOfDay' }
 /** Days of the week: `Mon-Fri`, `Sat, Sun`. Projected to ISO numbers, Monday is 1. */
 export type WeekdaysField = Base & { readonly kind: 'weekdays' }
@@ -39,6 +53,7 @@ export type Field =
   | CountField
   | RatioField
   | DateField
+  | InstantField
   | TimeOfDayField
   | WeekdaysField
   | YesNoField

@@ -1,19 +1,16 @@
 /** The job document: schema, reader, migrations and the sample jobs. */
-import type { Item, Projection } from './field.ts'
-import type { logFields } from './log-fields.ts'
-import type { moneyFields } from './money-fields.ts'
-import type { sheetFields, workFields } from './work-fields.ts'
-
 export type * from './field.ts'
+export { limits } from './limits.ts'
 export { logFields } from './log-fields.ts'
+export { type Migration, migrate } from './migrate.ts'
 export { moneyFields } from './money-fields.ts'
+export { orderAfter, orderBetween, orderKeys } from './order-key.ts'
+export { type ParsedJob, parseJob } from './parse-job.ts'
+export { documentVersion } from './parts.ts'
+export type { Locate, Place, Problem, ProblemData, ProblemSeverity } from './problem.ts'
+export { byPlace } from './problem.ts'
+export { type Projected, type ProjectOptions, project } from './project.ts'
+export { readCell } from './read-cell.ts'
+export type { RawCells, RawDocument, RawItems, RawPart, RawSection } from './raw.ts'
+export type { Log, MoneyTerms, Sheet, Work } from './types.ts'
 export { families, sheetFields, workFields } from './work-fields.ts'
-
-/** The work document after reading. */
-export type Work = Projection<typeof workFields>
-/** The money document after reading. */
-export type MoneyTerms = Projection<typeof moneyFields>
-/** One product data sheet after reading. */
-export type Sheet = Item<typeof sheetFields>
-/** Entries of the log after reading, by time. */
-export type Log = Projection<typeof logFields>['log']

@@ -7,7 +7,7 @@ export const logFields = {
     doc: 'What really happened.',
     fields: {
       at: {
-        kind: 'text',
+        kind: 'instant',
         need: 'required',
         doc: 'When: date and time with offset, for example 2027-04-14T09:30+02:00.',
       },

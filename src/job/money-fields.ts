@@ -8,7 +8,14 @@ export const moneyFields = {
     shape: 'one',
     doc: 'The terms of the quote.',
     fields: {
-      currency: { kind: 'text', need: 'required', doc: 'Currency code after ISO 4217.' },
+      currency: {
+        kind: 'text',
+        pattern: '[A-Z]{3}',
+        example: 'EUR',
+        need: 'required',
+        standIn: 'XXX',
+        doc: 'Currency code after ISO 4217.',
+      },
       margin: {
         kind: 'quantity',
         dimension: 'share',
