@@ -10,7 +10,7 @@ import { entryOf, isMap, type RawDocument } from './raw.ts'
 import { unknownKey } from './read-cells.ts'
 import { type ManyState, readMany } from './read-many.ts'
 import { type OneState, readOne, shapeOf } from './read-one.ts'
-import { type Item, targetsFirst } from './references.ts'
+import { type Item, type Targets, targetsFirst } from './references.ts'
 import { share } from './share.ts'
 import { checkStations, type StationState } from './station-rules.ts'
 import type { Log, MoneyTerms, Work } from './types.ts'
@@ -21,9 +21,9 @@ export type ProjectOptions = {
   /** The last projection of the same document; what did not change keeps its identity. */
   readonly previous?: Projected
   /** Ids that `like` may name; not checked when left out. */
-  readonly catalogueIds?: ReadonlySet<string>
+  readonly catalogueIds?: readonly string[]
   /** Ids that consumable prices may name; not checked when left out. */
-  readonly consumableIds?: ReadonlySet<string>
+  readonly consumableIds?: readonly string[]
   /** From `parseJob`: gives problems their line and column. */
   readonly locate?: Locate
   readonly migrations?: MigrateOptions
@@ -50,8 +50,10 @@ type PartState = {
 }
 type Settings = {
   readonly unknownKeys: 'error' | 'note'
-  readonly catalogueIds: ReadonlySet<string> | undefined
-  readonly consumableIds: ReadonlySet<string> | undefined
+  readonly catalogueIds: readonly string[] | undefined
+  readonly consumableIds: readonly string[] | undefined
+  /** Made once from the two lists, so that they stay the same sets from one projection to the next. */
+  readonly targets: Targets
 }
 export type Memory = {
   readonly settings: Settings
@@ -69,13 +71,11 @@ export type Memory = {
  */
 export const project = (raw: RawDocument, options: ProjectOptions): Projected => {
   const { document, newer, unclear } = migrate(raw, options.migrations ?? knownSteps)
-  const settings: Settings = {
-    unknownKeys: options.strict && !newer ? 'error' : 'note',
-    catalogueIds: options.catalogueIds,
-    consumableIds: options.consumableIds,
-  }
   const { previous } = options
-  const older = previous && sameSettings(previous.memory.settings, settings) ? previous.memory : undefined
+  const unknownKeys = options.strict && !newer ? 'error' : 'note'
+  const older =
+    previous && sameSettings(previous.memory.settings, options, unknownKeys) ? previous.memory : undefined
+  const settings = older?.settings ?? settingsOf(options, unknownKeys)
   const memory = readParts(document, settings, older)
   const problems = [
     ...versionProblems(raw, { strict: options.strict, newer, unclear }),
@@ -96,8 +96,27 @@ export const project = (raw: RawDocument, options: ProjectOptions): Projected =>
 /** Entries of one moment stay in the order of the collection. */
 const byTime = (log: Log): Log => [...log].sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
 
-const sameSettings = (a: Settings, b: Settings): boolean =>
-  a.unknownKeys === b.unknownKeys && a.catalogueIds === b.catalogueIds && a.consumableIds === b.consumableIds
+const settingsOf = (
+  { catalogueIds, consumableIds }: ProjectOptions,
+  unknownKeys: Settings['unknownKeys'],
+): Settings => ({
+  unknownKeys,
+  catalogueIds,
+  consumableIds,
+  targets: new Map([
+    ...(catalogueIds ? [['catalogue', new Set(catalogueIds)] as const] : []),
+    ...(consumableIds ? [['consumables', new Set(consumableIds)] as const] : []),
+  ]),
+})
+
+const sameSettings = (
+  settings: Settings,
+  { catalogueIds, consumableIds }: ProjectOptions,
+  unknownKeys: Settings['unknownKeys'],
+): boolean =>
+  settings.unknownKeys === unknownKeys &&
+  settings.catalogueIds === catalogueIds &&
+  settings.consumableIds === consumableIds
 
 const standsIn = (part: PartState | undefined): boolean =>
   part !== undefined && [...part.one.values()].some((state) => state.standsIn)
@@ -194,7 +213,7 @@ const readPart = (
   const part = isMap(raw) ? raw : {}
   const one = new Map<string, OneState>()
   const many = new Map<string, ManyState>()
-  const targets = outsideTargets(settings, packs)
+  const targets = new Map([...settings.targets, ...(packs ? [['packs', packs] as const] : [])])
   for (const section of targetsFirst(sections)) {
     const table = sections[section] as Sections[string]
     const pointer = below(`/${name}`, section)
@@ -215,17 +234,6 @@ const readPart = (
     }
   }
   return { one, many, problems: partProblems(name, raw, settings) }
-}
-
-const outsideTargets = (
-  { catalogueIds, consumableIds }: Settings,
-  packs: ReadonlySet<string> | undefined,
-): Map<string, ReadonlySet<string>> => {
-  const targets = new Map<string, ReadonlySet<string>>()
-  if (catalogueIds) targets.set('catalogue', catalogueIds)
-  if (consumableIds) targets.set('consumables', consumableIds)
-  if (packs) targets.set('packs', packs)
-  return targets
 }
 
 const partProblems = (name: 'work' | 'money', raw: unknown, settings: Settings): readonly FoundProblem[] => {
