@@ -11,6 +11,6 @@ export type { Locate, Place, Problem, ProblemData, ProblemSeverity } from './pro
 export { byPlace } from './problem.ts'
 export { type Projected, type ProjectOptions, project } from './project.ts'
 export type { RawCells, RawDocument, RawItems, RawPart, RawSection } from './raw.ts'
-export { type CellContext, type CellReading, readCell, readCell } from './read-cell.ts'
+export { type CellContext, type CellReading, readCell } from './read-cell.ts'
 export type { Log, MoneyTerms, Sheet, Work } from './types.ts'
 export { families, sheetFields, workFields } from './work-fields.ts'
