@@ -3,7 +3,7 @@ export const weatherProblems: Readonly<Record<string, string>> = {
   'intake.fileTooLarge':
     'The file holds {sizeBytes} bytes; at most {mostBytes} are read. Cut it to the weeks you need.',
   'intake.notUtf8':
-    'The text is not in UTF-8{found, select, UTF-16 { but in UTF-16} other {}}. Save it again as CSV in UTF-8.',
+    'The text is not in UTF-8{found, select, utf16 { but in UTF-16} other {}}. Save it again as CSV in UTF-8.',
   'intake.binary': 'This is not a text file. Save the weather as CSV in UTF-8.',
   'intake.empty': 'The file is empty. Choose a CSV file with a header and one line for every hour.',
   'intake.noHeader':
@@ -19,7 +19,8 @@ export const weatherProblems: Readonly<Record<string, string>> = {
     'Half of the air temperatures in {name} are over {median}. They look like degrees Fahrenheit; give degrees Celsius.',
   'intake.shareNotPercent':
     'No figure in {name} is over {greatest}. It looks like a share from 0 to 1; give per cent from 0 to 100.',
-  'intake.lineTooLong': 'The line is {length} characters long; at most {most} are read. Is this a CSV file?',
+  'intake.lineTooLong':
+    'The line is {length} characters long; at most {most} are read. In a table of hours no line is that long.',
   'intake.quotesOpen': 'A quotation mark in the line is not closed. Close it or take it out.',
   'intake.fieldCount':
     'The line has {found, plural, one {# field} other {# fields}} where the header has {expected}. Leave a field empty when its figure is not known.',
@@ -66,7 +67,7 @@ export const weatherProblems: Readonly<Record<string, string>> = {
   'climate.limitDewMarginUnknown':
     '{inHours, plural, =0 {Nobody knows} one {For # hour on, with the film still fresh, nobody knows} other {For # hours on, with the film still fresh, nobody knows}} how far the surface is over the dew point; {neededK} is needed.',
   'climate.limitWetSince':
-    'The surface {effect, select, risky {may have been} other {was}} wet and has dried for {hadHours} only; {neededHours} are needed.',
+    'The surface {effect, select, risky {may have been} other {was}} wet and has been drying for {hadHours}; it takes {neededHours}.',
   'climate.limitWind':
     'The wind at the hull is {hadMps}; over {neededMps} {effect, select, no {no coat goes on} other {dust and lap marks are a risk}}.',
   'climate.limitWindUnknown': 'The wind is not known; up to {neededMps} all is well.',

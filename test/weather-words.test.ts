@@ -1,0 +1,132 @@
+// What is wrong with weather files, and which limits fail, is said in whole sentences with the figures in them.
+import { describe, expect, it } from 'vitest'
+import type { FailingLimit, Limit } from '#core/climate'
+import { limitNote, limitUnits, shelterNotes } from '#core/climate'
+import { readWeatherCsv } from '#intake'
+import { createWords } from '#words'
+
+const words = createWords({ locale: 'en-GB', system: 'metric', timeZone: 'Europe/Stockholm' })
+const header = 'time,airC,humidityPct\n'
+const first = '2027-04-01T00:00Z,5,80\n'
+
+const files: readonly string[] = [
+  '',
+  '\0',
+  '\ufffe',
+  '# source: none\n',
+  header,
+  'time,airC,humidtyPct\n',
+  'time,airC,wibble,airC\n',
+  `${header}2027-04-01T00:00Z,,80\n`,
+  `${header}2027-04-01T00:00Z,68,80\n`,
+  `${header}2027-04-01T00:00Z,5,0.8\n`,
+  header + 'x'.repeat(5000),
+  `${header}"2027\n2027-04-01,5\n2027-04-01T00:00,5,80\nnow,5,80\n2027-04-01T00:00Z,warm,101\n2027`,
+  `time;airC;humidityPct\n2027-04-01T00:00Z;5,5;80\n`,
+  `${header}${first}2027-04-01T00:20Z,5,80\n${first}2027-04-01T00:00Z,6,80\n2027-04-01T05:00Z,5,80\n`,
+  `${header}2027-04-01T01:00Z,5,80\n${first}2060-04-01T00:00Z,5,80\n2027-04-01T01:00Z,,80\n`,
+  header + 'now,1,1\n'.repeat(60),
+]
+
+describe('every problem of a weather file', () => {
+  const problems = files.flatMap((file) => readWeatherCsv(new TextEncoder().encode(file)).problems)
+
+  it('is said with all its figures', () => {
+    for (const { code, data } of problems) {
+      const said = words.sentence(code, data)
+      expect(said, code).not.toMatch(/\?|NaN|undefined|[{}]/)
+      expect(said, code).not.toContain('intake.')
+    }
+  })
+
+  it('comes up in the files tried here, so that none goes unread', () => {
+    const codes = new Set(problems.map((problem) => problem.code))
+    expect([...codes].sort()).toMatchInlineSnapshot(`
+      [
+        "intake.airInFahrenheit",
+        "intake.binary",
+        "intake.columnEmpty",
+        "intake.columnMissing",
+        "intake.columnTwice",
+        "intake.columnUnknown",
+        "intake.columnUnknownNear",
+        "intake.decimalComma",
+        "intake.empty",
+        "intake.endsMidRow",
+        "intake.fieldCount",
+        "intake.figuresUnknown",
+        "intake.gap",
+        "intake.hourRepeated",
+        "intake.hourTwice",
+        "intake.lineTooLong",
+        "intake.moreErrors",
+        "intake.noHeader",
+        "intake.noRows",
+        "intake.notHourly",
+        "intake.numberNotRead",
+        "intake.outOfRange",
+        "intake.quotesOpen",
+        "intake.rowsSorted",
+        "intake.shareNotPercent",
+        "intake.spanTooLong",
+        "intake.timeNotRead",
+        "intake.timeWithoutOffset",
+      ]
+    `)
+  })
+})
+
+describe('every limit', () => {
+  const all = Object.keys(limitUnits) as Limit[]
+  const failing = (limit: Limit, change: Partial<FailingLimit>): FailingLimit => ({
+    limit,
+    effect: 'no',
+    needed: 3,
+    had: 2.1,
+    inHours: 0,
+    ...change,
+  })
+
+  it('is said with all its figures, now and in some hours', () => {
+    for (const note of all.flatMap((limit) =>
+      [0, 1, 5].map((inHours) => limitNote(failing(limit, { inHours }))),
+    ))
+      expect(words.sentence(note.code, note.data), note.code).not.toMatch(/\?|[{}]|climate\./)
+  })
+
+  it('is said when its figure is not known', () => {
+    for (const limit of ['airLeast', 'humidity', 'dewMargin', 'wind', 'rain'] as const) {
+      const note = limitNote(failing(limit, { had: null, effect: 'unknown', inHours: 2 }))
+      expect(words.sentence(note.code, note.data), note.code).not.toMatch(/\?|[{}]|climate\./)
+    }
+  })
+
+  it('reads as one would say it', () => {
+    const say = (limit: Limit, change: Partial<FailingLimit>) => {
+      const note = limitNote(failing(limit, change))
+      return words.sentence(note.code, note.data)
+    }
+    expect(say('dewMargin', { inHours: 4 })).toMatchInlineSnapshot(
+      `"In 4 hours, with the film still fresh, the surface is too close to the dew point: 2.1 °C over it, 3 °C is needed."`,
+    )
+    expect(say('wetSince', { needed: 1, had: 0 })).toMatchInlineSnapshot(
+      `"The surface was wet and has dried for 0 min only; 1 h are needed."`,
+    )
+    expect(say('rain', { effect: 'risky', needed: 0, had: null })).toMatchInlineSnapshot(
+      `"Nobody knows whether it rains."`,
+    )
+    expect(say('rainChance', { effect: 'risky', needed: 0.2, had: 0.3 })).toMatchInlineSnapshot(
+      `"The chance of rain is 30 %; from 20 % it is a risk."`,
+    )
+  })
+})
+
+it('what a shelter is taken to do is said, and that the heater is left out', () => {
+  const said = shelterNotes('heated shed').map(({ code, data }) => words.sentence(code, data))
+  expect(said).toMatchInlineSnapshot(`
+    [
+      "What the shelter does is assumed (heated shed): wind at the hull 0 % of the wind outside, air inside 3 h and skin 3 h behind, skin up to 0 °C under the air on a clear night. A surface thermometer firms it up.",
+      "The heater is not worked in yet: the shed is taken as unheated, which errs to the cold side.",
+    ]
+  `)
+})
