@@ -21,6 +21,7 @@ export const dimensions = [
   'pace',
   'workRate',
   'pressure',
+  'power',
   'clock',
   'count',
   'number',
@@ -30,7 +31,7 @@ export const dimensions = [
  * Result of reading, by dimension: length m, area m², volume m³, mass kg, areicMass kg/m², density kg/m³,
  * coverage m²/m³, temperature °C, temperatureDifference K, speed m/s, time h, angle rad, share 0 to 1,
  * ratio first part over second, money smallest coins, volumeRate m³/h, volumeShare m³/m³, pace m²/h,
- * workRate h/m², pressure Pa, clock hours since midnight, count whole number, number as it stands.
+ * workRate h/m², pressure Pa, power W, clock hours since midnight, count whole number, number as it stands.
  */
 export type Dimension = (typeof dimensions)[number]
 
@@ -39,6 +40,7 @@ export type Kind =
   | Exclude<Dimension, 'temperatureDifference' | 'ratio' | 'money' | 'clock' | 'count' | 'number'>
   | 'massShare'
   | 'areicVolume'
+  | 'energy'
 
 export type Sign = 'positive' | 'notNegative' | 'any'
 
@@ -97,6 +99,7 @@ export const dimensionRules: Readonly<Record<Dimension, DimensionRule>> = {
   pace: { ...positive, kinds: ['pace'], inverse: 'workRate', examples: ['8 m²/h', '90 ft²/h'] },
   workRate: { ...plain, kinds: ['workRate'], inverse: 'pace', examples: ['0.5 h/m²', '3 min/ft²'] },
   pressure: { ...plain, kinds: ['pressure'], examples: ['1013 hPa', '2 bar', '30 psi'] },
+  power: { ...plain, kinds: ['power'], examples: ['5 kW', '30000 BTU/h'] },
   clock: { ...plain, atMost: 24, kinds: [], examples: ['07:30', '7:30 am'] },
   count: { ...plain, bare: true, kinds: [], examples: ['3'] },
   number: { ...plain, bare: true, sign: 'any', kinds: [], examples: ['1.5'] },

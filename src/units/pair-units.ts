@@ -15,6 +15,7 @@ const pairs: Readonly<Record<string, { readonly kind: Kind; readonly over: numbe
   'length/time': { kind: 'speed', over: 3600 },
   'area/time': { kind: 'pace', over: 1 },
   'time/area': { kind: 'workRate', over: 1 },
+  'energy/time': { kind: 'power', over: 1 },
 }
 
 /** The unit `top/bottom`, `bottom` taken `count` times (`ml/100 ml`); the name of the pair when it has no kind. */

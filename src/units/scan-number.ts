@@ -14,6 +14,8 @@ export type ScannedNumber = {
   readonly decimals: number
   /** Only digits, perhaps grouped. */
   readonly whole: boolean
+  /** The number in plain digits with a point; empty for a fraction or an exponent. */
+  readonly digits: string
   /** The value when its one comma or point is a grouping sign, where that can be. */
   readonly grouped?: number
   /** Both readings hold and the sign is a comma, so that neither is taken for granted. */
@@ -65,6 +67,7 @@ const fraction = (at: number, end: number, value: number): ScannedNumber => ({
   end,
   value,
   decimals: 0,
+  digits: '',
   whole: false,
   ambiguous: false,
 })
@@ -122,6 +125,7 @@ const finish = (source: Source, at: number, mantissaEnd: number): ScannedNumber 
     end,
     value: numberOf(readings.decimal),
     decimals: power === '' ? readings.decimals : 0,
+    digits: power === '' ? readings.decimal : '',
     whole: power === '' && readings.decimals === 0,
     ambiguous: readings.ambiguous,
     ...grouped,

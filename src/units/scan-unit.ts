@@ -11,6 +11,7 @@ import {
   isSpace,
   skipSpaces,
 } from './chars.ts'
+import { currenciesSpelled } from './currency.ts'
 import type { Dimension } from './dimension.ts'
 import { nearestUnit, preferring, unitsSpelled } from './find-unit.ts'
 import { pairUnits } from './pair-units.ts'
@@ -124,6 +125,7 @@ const scanTerm = (source: Source, at: number): Term | undefined => {
     }
   }
   const { word, end } = words[0] as Word
+  if (currenciesSpelled(word).length > 0) stop(source, 'units.wrongDimension', { at, end }, { got: 'money' })
   const nearest = nearestUnit(word, source.dimension)
   return stop(source, 'units.unknownUnit', { at, end }, nearest === undefined ? {} : { nearest })
 }
@@ -159,7 +161,7 @@ const scanSign = (text: string, at: number): Word | undefined => {
   if (isSingleQuote(c)) {
     return isSingleQuote(text[at + 1]) ? { word: '"', end: at + 2 } : { word: "'", end: at + 1 }
   }
-  return '%‰℃℉'.includes(c) ? { word: c, end: at + 1 } : undefined
+  return '%‰℃℉'.includes(c) || /^\p{Sc}$/u.test(c) ? { word: c, end: at + 1 } : undefined
 }
 
 /** The unit squared or cubed when an exponent follows: `m²`, `m2`, `m^2`; the term itself when none does. */

@@ -72,9 +72,11 @@ export const quoted = (texts: readonly string[]): string => texts.map((text) => 
 export const stop = (
   { text, dimension }: Source,
   code: UnitFaultCode,
-  { at, end }: Span,
+  span: Span,
   extra: Readonly<Record<string, string | number>> = {},
 ): never => {
+  const { end } = span
+  const at = Math.min(span.at, end)
   throw new UnitError({
     code,
     data: {

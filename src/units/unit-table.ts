@@ -166,6 +166,18 @@ const pressures = unitsOfKind('pressure', [
   ['in wg', 249.0889, 1, 'inwg,in wc,inwc,inches of water'],
 ])
 
+const powers = unitsOfKind('power', [
+  ['kW', 1000, 1, 'kilowatt,kilowatts'],
+  ['hp', 745.6999, 1, 'horsepower'],
+  ['W', 1, 1, 'watt,watts'],
+])
+
+/** Watt hours; only read over a time. The British thermal unit is the international table one (NIST SP 811 B.8). */
+const energies = unitsOfKind('energy', [
+  ['kWh', 1000, 1, ''],
+  ['BTU', 0.2930711, 1, 'btus'],
+])
+
 /** Pairs with a name of their own. */
 const named: readonly Unit[] = [
   ...unitsOfKind('speed', [
@@ -198,5 +210,7 @@ export const unitTable: readonly Unit[] = [
   ...temperatures,
   ...shares,
   ...pressures,
+  ...powers,
+  ...energies,
   ...named,
 ]

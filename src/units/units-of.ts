@@ -13,6 +13,7 @@ const pairsOf: Readonly<Partial<Record<Dimension, readonly string[]>>> = {
   volumeShare: ['ml/L', 'fl oz/qt', 'fl oz/gal', '%', '‰'],
   pace: ['m²/h', 'ft²/h', 'min/m²', 'min/ft²'],
   workRate: ['h/m²', 'min/m²', 'h/ft²', 'min/ft²', 'm²/h', 'ft²/h'],
+  power: ['W', 'kW', 'hp', 'BTU/h'],
   ratio: [':'],
   money: currencies,
 }

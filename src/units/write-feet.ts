@@ -1,22 +1,27 @@
 /** Writes a length as feet, inches and sixteenths: `25 ft 4 3/16 in`. */
 
 import { inchesPerFoot, metresPerInch } from './inch.ts'
-import { type NumberStyle, writeNumber } from './write-number.ts'
+import { type NumberStyle, roundedNumber, writeNumber } from './write-number.ts'
 
 const thin = '\u2009'
 const noBreak = '\u00a0'
 const perInch = 16
 
-/** Shorter lengths are written in mils, longer ones in plain feet. */
-const shortest = metresPerInch / 4
-const longest = 1e6
+/** In inches: shorter lengths are written in mils, those too long for any yard in miles. */
+const shortest = 1 / 4
+const longest = 1e7
 
-/** Whether a length in metres is written in feet and inches; a smaller one is when it is whole sixteenths. */
-export const suitsFeet = (metres: number): boolean => {
-  const size = Math.abs(metres)
-  const sixteenths = (size / metresPerInch) * perInch
-  const even = size > 0 && Math.abs(sixteenths - Math.round(sixteenths)) < 1e-6 && Math.round(sixteenths) > 0
-  return size < longest && (size >= shortest || size === 0 || even)
+/** Whether a length in metres is written in feet and inches; a short one is when it is whole sixteenths. */
+export const suitsFeet = (metres: number, style: NumberStyle): boolean => {
+  const inches = Math.abs(metres) / metresPerInch
+  const written = roundedNumber(inches * 1000, style) / 1000
+  const size = Math.max(inches, written)
+  return size === 0 || (size >= shortest && size < longest) || isEven(inches) || isEven(written)
+}
+
+const isEven = (inches: number): boolean => {
+  const sixteenths = Math.round(inches * perInch)
+  return sixteenths > 0 && inches < shortest && Math.abs(inches * perInch - sixteenths) < 1e-6
 }
 
 /** Rounds to the nearest sixteenth of an inch and carries: 11 31/32 in is 1 ft. */

@@ -1,8 +1,8 @@
-/** Writes an amount of money with all its coins: `$12.50`, `12,50 €`, `SEK 1 250.00`. */
+/** Writes an amount of money with all its coins: `$12.50`, `12,50 €`, `SEK 1250.00`. */
 
 import { minorDigitsOf, signOf } from './currency.ts'
 import { stop } from './unit-error.ts'
-import { writeNumber } from './write-number.ts'
+import { writeDigits } from './write-number.ts'
 
 const thin = '\u2009'
 
@@ -16,11 +16,18 @@ export const writeMoney = (coins: number, currency: string, locale: string): str
   const span = { at: 0, end: source.text.length }
   if (digits === undefined) return stop(source, 'units.unknownUnit', span)
   if (!Number.isSafeInteger(coins)) return stop(source, 'units.notWhole', span)
-  const amount = writeNumber(Math.abs(coins) / 10 ** digits, { locale, digits: 1, decimals: digits })
+  const amount = writeDigits(withPoint(Math.abs(coins), digits), locale)
   const minus = coins < 0 ? '\u2212' : ''
   const { before, gap } = placeOf(currency, locale)
   const sign = signOf(currency) ?? currency
   return minus + (before ? sign + gap + amount : amount + gap + sign)
+}
+
+/** 1250 with two digits is `12.50`, without going through a binary fraction. */
+const withPoint = (coins: number, digits: number): string => {
+  const all = String(coins).padStart(digits + 1, '0')
+  const point = all.length - digits
+  return digits === 0 ? all : `${all.slice(0, point)}.${all.slice(point)}`
 }
 
 /** Where the locale puts the currency; taken from `Intl`, the digits are ours. */

@@ -22,30 +22,34 @@ const minus = '\u2212'
 
 /** The number as text. */
 export const writeNumber = (value: number, style: NumberStyle): string => {
-  const plain = plainNumber(Math.abs(value), style)
-  const sign = value < 0 && /[1-9]/.test(plain) ? minus : ''
-  const [mantissa = '', power] = plain.split('e')
-  const [head = '', tail = ''] = mantissa.split('.')
-  const decimal = tail === '' ? '' : decimalSign(style.locale) + tail
-  return sign + grouped(head) + decimal + (power === undefined ? '' : `e${power}`)
+  const text = writeDigits(plainNumber(Math.abs(value), style), style.locale)
+  return value < 0 && /[1-9]/.test(text) ? minus + text : text
 }
 
 /** The value that the written text stands for. */
 export const roundedNumber = (value: number, style: NumberStyle): number =>
   Math.sign(value) * Number(plainNumber(Math.abs(value), style))
 
-/** Digits with a point, before the locale is considered. */
-const plainNumber = (size: number, style: NumberStyle): string => {
-  if (size >= largest || (size > 0 && size < smallest && style.decimals === undefined))
-    return scientific(size, style)
-  if (style.decimals !== undefined) return oneReading(size, size.toFixed(style.decimals), style.locale)
-  const decimals = style.atMostDecimals ?? decimalsFor(size, style.digits)
-  return oneReading(size, trimZeros(size.toFixed(decimals)), style.locale)
+/** Plain digits with a point, as the locale writes them. */
+export const writeDigits = (plain: string, locale: string): string => {
+  const sign = decimalSign(locale)
+  const [mantissa = '', power] = (sign === ',' ? withOneReading(plain) : plain).split('e')
+  const [head = '', tail = ''] = mantissa.split('.')
+  const decimal = tail === '' ? '' : sign + tail
+  return grouped(head) + decimal + (power === undefined ? '' : `e${power}`)
 }
 
-const scientific = (size: number, { digits, locale }: NumberStyle): string => {
+/** Digits with a point, before the locale is considered. */
+const plainNumber = (size: number, { digits, decimals, atMostDecimals }: NumberStyle): string => {
+  const tiny = size > 0 && size < smallest && decimals === undefined && atMostDecimals === undefined
+  if (size >= largest || tiny) return scientific(size, digits)
+  if (decimals !== undefined) return size.toFixed(decimals)
+  return trimZeros(size.toFixed(atMostDecimals ?? decimalsFor(size, digits)))
+}
+
+const scientific = (size: number, digits: number): string => {
   const [mantissa = '', power = ''] = size.toExponential(digits - 1).split('e')
-  return `${oneReading(Number(mantissa), trimZeros(mantissa), locale)}e${power.replace('+', '')}`
+  return `${trimZeros(mantissa)}e${power.replace('+', '')}`
 }
 
 const decimalsFor = (size: number, digits: number): number => {
@@ -57,16 +61,11 @@ const decimalsFor = (size: number, digits: number): number => {
 const trimZeros = (text: string): string =>
   text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text
 
-/** `1,234` has two readings where the comma is decimal: a fourth digit leaves one. */
-const oneReading = (size: number, text: string, locale: string): string => {
-  const looksGrouped = /^[1-9]\d{0,2}\.\d{3}$/.test(text) && decimalSign(locale) === ','
-  return looksGrouped ? size.toFixed(4) : text
-}
+/** `1,234` has two readings where the comma is decimal: one zero more leaves one. */
+const withOneReading = (plain: string): string => plain.replace(/^([1-9]\d{0,2}\.\d{3})(?=e|$)/, '$10')
 
-const decimalSign = (locale: string): string => {
-  const format = new Intl.NumberFormat(locale, { numberingSystem: 'latn', minimumFractionDigits: 1 })
-  return format.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value === ',' ? ',' : '.'
-}
+/** Not by a new `Intl.NumberFormat`, which costs a hundred times as much and is wanted for every number. */
+const decimalSign = (locale: string): ',' | '.' => ((0.5).toLocaleString(locale).includes(',') ? ',' : '.')
 
 const grouped = (head: string): string =>
   head.length < 5 ? head : head.replace(/\B(?=(?:\d{3})+$)/g, narrowSpace)

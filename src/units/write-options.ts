@@ -1,7 +1,6 @@
 /** How a quantity is to be written, and the same with nothing left out. */
 
 import { type Dimension, dimensionRules } from './dimension.ts'
-import { stop } from './unit-error.ts'
 import type { NumberStyle } from './write-number.ts'
 import type { UnitSystem } from './write-scale.ts'
 
@@ -26,10 +25,4 @@ export const styleOf = (
   const thermal = dimensionRules[dimension].kinds.includes('temperature')
   const atMostDecimals = thermal && digits === undefined ? 1 : undefined
   return { locale, digits: digits ?? usualDigits, decimals, atMostDecimals }
-}
-
-export const finite = (value: number, dimension: Dimension): void => {
-  if (Number.isFinite(value)) return
-  const text = String(value)
-  stop({ text, dimension }, 'units.notANumber', { at: 0, end: text.length })
 }

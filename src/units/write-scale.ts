@@ -59,11 +59,18 @@ const metric: Readonly<Record<Scaled, Scale>> = {
     { unit: 'hPa', from: 100 },
     { unit: 'Pa', from: 0 },
   ],
+  power: [
+    { unit: 'kW', from: 1000 },
+    { unit: 'W', from: 0 },
+  ],
 }
 
 /** Lengths from a quarter inch up are feet and inches (`write-feet.ts`); below, mils. */
 const us: Readonly<Record<Scaled, Scale>> = {
-  length: only('mil'),
+  length: [
+    { unit: 'mi', from: 1000 },
+    { unit: 'mil', from: 0 },
+  ],
   area: [
     { unit: 'ft²', from: 0.3048 ** 2 },
     { unit: 'in²', from: 0 },
@@ -100,6 +107,7 @@ const us: Readonly<Record<Scaled, Scale>> = {
     { unit: 'psi', from: 689.4757 },
     { unit: 'in wg', from: 0 },
   ],
+  power: only('BTU/h'),
 }
 
 const scales: Readonly<Record<UnitSystem, Readonly<Record<Scaled, Scale>>>> = { metric, us }

@@ -1,13 +1,13 @@
 /** Writes a quantity in the unit that suits its size and system, or in a named one. */
 
-import { inUnit, unitNamed } from './convert.ts'
+import { dimensionOf, inUnit, unitNamed } from './convert.ts'
 import { type Dimension, dimensionRules } from './dimension.ts'
-import { stop } from './unit-error.ts'
+import { stop, type UnitFaultCode } from './unit-error.ts'
 import type { Unit } from './unit-table.ts'
 import { suitsFeet, writeFeet } from './write-feet.ts'
 import { writeMoney } from './write-money.ts'
-import { type NumberStyle, roundedNumber, writeNumber } from './write-number.ts'
-import { finite, styleOf, type WriteOptions } from './write-options.ts'
+import { type NumberStyle, roundedNumber, writeDigits, writeNumber } from './write-number.ts'
+import { styleOf, type WriteOptions } from './write-options.ts'
 import { hasScale, type Step, scaleOf, type UnitSystem } from './write-scale.ts'
 import { writeTime } from './write-time.ts'
 
@@ -18,14 +18,15 @@ const thin = '\u2009'
  * A thin space stands between number and unit, the minus is a true minus. Throws a `UnitError` when not finite.
  */
 export const write = (value: number, dimension: Dimension, options: WriteOptions): string => {
-  finite(value, dimension)
+  if (!Number.isFinite(value)) return refuse(value, dimension, 'units.notANumber')
   const style = styleOf(dimension, options)
   const { system } = options
   if (dimension === 'money') return moneyText(value, options)
   if (dimension === 'time') return writeTime(value, style)
   if (dimension === 'ratio') return ratioText(value, style)
+  if (dimension === 'count') return countText(value, options.locale)
   if (dimension === 'clock') return clockText(value, system)
-  if (dimension === 'length' && system === 'us' && suitsFeet(value)) return writeFeet(value, style)
+  if (dimension === 'length' && system === 'us' && suitsFeet(value, style)) return writeFeet(value, style)
   if (!hasScale(dimension)) return writeNumber(value, style)
   const unit = unitFor(value, { dimension, style, steps: scaleOf(dimension, system) })
   return withUnit(inUnit(value, unit, dimension), unit.id, style)
@@ -38,10 +39,13 @@ export type WriteAsOptions = Omit<WriteOptions, 'system'> & {
 
 /** Writes `value` in the named unit: `writeAs(0.0000508, 'mil', …)` is `2 mil`. Throws when it is unknown. */
 export const writeAs = (value: number, unitName: string, options: WriteAsOptions): string => {
-  const open: Dimension = options.dimension ?? 'number'
-  const unit = unitNamed(unitName, open)
-  const dimension = options.dimension ?? dimensionOf(unit, unitName)
-  finite(value, dimension)
+  const unit = unitNamed(unitName, options.dimension ?? 'number')
+  const dimension = options.dimension ?? dimensionOf(unit) ?? 'number'
+  const { kinds, inverse } = dimensionRules[dimension]
+  const source = { text: unitName, dimension }
+  const fits = kinds.includes(unit.kind) || inverse === unit.kind
+  if (!fits) return stop(source, 'units.wrongDimension', { at: 0, end: unitName.length }, { got: unit.kind })
+  if (!Number.isFinite(value)) return refuse(value, dimension, 'units.notANumber')
   return withUnit(inUnit(value, unit, dimension), unit.id, styleOf(dimension, options))
 }
 
@@ -49,44 +53,50 @@ export const writeAs = (value: number, unitName: string, options: WriteAsOptions
 export const writeRatio = (parts: readonly number[], options: Omit<WriteOptions, 'system'>): string =>
   parts.map((part) => writeNumber(part, styleOf('ratio', options))).join(':')
 
-const dimensionOf = (unit: Unit, text: string): Dimension => {
-  const { kind } = unit
-  if (kind in dimensionRules) return kind as Dimension
-  const span = { at: 0, end: text.length }
-  return kind === 'massShare'
-    ? 'share'
-    : stop({ text, dimension: 'coverage' }, 'units.wrongDimension', span, { got: kind })
-}
-
 const withUnit = (amount: number, id: string, style: NumberStyle): string =>
   `${writeNumber(amount, style)}${id === '°' ? '' : thin}${id}`
 
 type Choice = { readonly dimension: Dimension; readonly style: NumberStyle; readonly steps: readonly Step[] }
 
-/** The largest unit that the value reaches once rounded, so that 999.9 mm is written as 1 m. */
+/** The largest unit that the value reaches once rounded, there or in the unit below: 999.9 mm is written as 1 m. */
 const unitFor = (value: number, { dimension, style, steps }: Choice): Unit => {
-  const reached = steps.find(({ unit, from }) => {
-    const candidate = unitNamed(unit, dimension)
-    const rounded = roundedNumber(inUnit(Math.abs(value), candidate, dimension), style)
-    return (rounded * candidate.times) / candidate.over >= from * (1 - 1e-12)
+  const units = steps.map(({ unit }) => unitNamed(unit, dimension))
+  const rounded = units.map((unit) => {
+    const amount = roundedNumber(inUnit(Math.abs(value), unit, dimension), style)
+    return (amount * unit.times) / unit.over
   })
-  return unitNamed((reached ?? (steps.at(-1) as Step)).unit, dimension)
+  const reaches = (size: number | undefined, from: number): boolean =>
+    size !== undefined && size >= from * (1 - 1e-12)
+  const at = steps.findIndex(
+    ({ from }, index) => reaches(rounded[index], from) || reaches(rounded[index + 1], from),
+  )
+  return units[at] ?? (units.at(-1) as Unit)
 }
 
-const moneyText = (value: number, { currency, locale }: WriteOptions): string => {
+const moneyText = (value: number, { currency, locale }: WriteOptions): string =>
+  currency === undefined ? refuse(value, 'money', 'units.missingUnit') : writeMoney(value, currency, locale)
+
+const refuse = (value: number, dimension: Dimension, code: UnitFaultCode): never => {
   const text = String(value)
-  if (currency === undefined)
-    return stop({ text, dimension: 'money' }, 'units.missingUnit', { at: 0, end: text.length })
-  return writeMoney(value, currency, locale)
+  return stop({ text, dimension }, code, { at: 0, end: text.length })
 }
 
-const ratioText = (value: number, style: NumberStyle): string =>
-  value >= 1 || value <= 0 ? `${writeNumber(value, style)}:1` : `1:${writeNumber(1 / value, style)}`
+const ratioText = (value: number, style: NumberStyle): string => {
+  if (value <= 0) return refuse(value, 'ratio', 'units.outOfRange')
+  return value >= 1 ? `${writeNumber(value, style)}:1` : `1:${writeNumber(1 / value, style)}`
+}
 
+const countText = (value: number, locale: string): string =>
+  Number.isSafeInteger(value) && value >= 0
+    ? writeDigits(String(value), locale)
+    : refuse(value, 'count', 'units.notWhole')
+
+/** Rounded to the minute; the end of the day is 24:00 in either system, for midnight would be its start. */
 const clockText = (hours: number, system: UnitSystem): string => {
+  if (hours < 0 || hours > 24) return refuse(hours, 'clock', 'units.outOfRange')
   const minutes = Math.round(hours * 60)
   const hour = Math.floor(minutes / 60)
   const minute = String(minutes - hour * 60).padStart(2, '0')
-  if (system === 'metric') return `${String(hour).padStart(2, '0')}:${minute}`
-  return `${hour % 12 || 12}:${minute}${thin}${hour % 24 < 12 ? 'am' : 'pm'}`
+  if (system === 'metric' || hour === 24) return `${String(hour).padStart(2, '0')}:${minute}`
+  return `${hour % 12 || 12}:${minute}${thin}${hour < 12 ? 'am' : 'pm'}`
 }
