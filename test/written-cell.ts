@@ -1,5 +1,5 @@
-// Reads a cell of a shipped table as the document reader would, with nothing of it but the units: a slow, plain twin.
-import type { ClockPoint, Field } from '#job'
+// Reads the cells of shipped tables in tests, with nothing of the document reader but the units.
+import type { ClockPoint } from '#job'
 import { type Dimension, read } from '#units'
 
 /** The value in SI; NaN when the text does not read. */
@@ -14,36 +14,4 @@ export function clockPoints(text: string): readonly ClockPoint[] {
     const [air = '', hours = ''] = point.split(':')
     return { airC: inSi(air.trim(), 'temperature'), hours: inSi(hours.trim(), 'time') }
   })
-}
-
-/** What is wrong with a text as a cell of this field; undefined when it reads. */
-export function cellFault(field: Field, text: string): string | undefined {
-  return reads(field, text) ? undefined : `${text} is no ${field.kind}`
-}
-
-function reads(field: Field, text: string): boolean {
-  switch (field.kind) {
-    case 'quantity': {
-      const value = inSi(text, field.dimension)
-      return (
-        value >= (field.least ?? Number.NEGATIVE_INFINITY) &&
-        value <= (field.most ?? Number.POSITIVE_INFINITY)
-      )
-    }
-    case 'ratio':
-      return inSi(text, 'ratio') > 0
-    case 'clockTable':
-      return clockPoints(text).every(({ airC, hours }) => Number.isFinite(airC) && hours > 0)
-    case 'choice':
-      return field.choices.includes(text)
-    case 'count':
-      return /^\d+$/.test(text) && Number(text) >= field.least && Number(text) <= field.most
-    case 'yesno':
-      return text === 'yes' || text === 'no'
-    case 'text':
-    case 'ref':
-      return text.trim() !== ''
-    default:
-      return false
-  }
 }

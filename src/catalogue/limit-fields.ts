@@ -60,6 +60,7 @@ const coating = {
   solventRub: time('Solvent under film, to find out what the old coating is.'),
   stripeAboveWater: length('Least height of a topside finish over the floating line.'),
   padArea: area('Hull that one stand pad hides.'),
+  keelOffGround: length('Height of the keel on its blocks.'),
   stagingOver: length('Sheer above the ground from which staging is wanted.'),
 } as const satisfies Fields
 
@@ -74,8 +75,6 @@ const tape = {
 } as const satisfies Fields
 
 const handling = {
-  slingTwoPart: time('Age of two-part gloss before slings, at 20 °C.'),
-  slingOnePart: time('Age of one-part before slings, at 20 °C.'),
   coverTwoPart: time('Age of two-part gloss before a cover touches it, at 20 °C.'),
   coverOnePart: time('Age of one-part before a cover touches it, at 20 °C.'),
   washAfter: time('Age of a finish before it is washed.'),
@@ -88,6 +87,7 @@ const building = {
   passVinylester: length('Thickest pass of vinylester filler.'),
   passPolyester: length('Thickest pass of polyester putty.'),
   passGelcoat: length('Thickest pass of gelcoat.'),
+  gelcoatRaw: length('Gelcoat laid on before it is sanded.'),
   gelcoatFinal: length('Gelcoat after sanding.'),
   gelcoatMost: length('Gelcoat over which it cracks.'),
   catalystMost: share('Most catalyst in gelcoat, by weight.'),

@@ -62,6 +62,7 @@ const coating = assumed(
     solventRub: '10 min',
     stripeAboveWater: '50 mm',
     padArea: '0.1 m²',
+    keelOffGround: '300 mm',
     stagingOver: '1.8 m',
   },
   { trayPour: ['200 ml', '300 ml'] },
@@ -92,8 +93,6 @@ const tape = assumed({
 })
 
 const handling = assumed({
-  slingTwoPart: '7 d',
-  slingOnePart: '10 d',
   coverTwoPart: '14 d',
   coverOnePart: '28 d',
   washAfter: '7 d',
@@ -108,8 +107,18 @@ const fillers = assumed(
 
 const gelcoat = from(
   gelcoats,
-  { passGelcoat: '250 µm', gelcoatFinal: '500 µm', gelcoatMost: '635 µm', catalystMost: '2 %' },
-  { gelcoatFinal: ['500 µm', '635 µm'], catalystMost: ['2 %', '3 %'] },
+  {
+    passGelcoat: '10 mil',
+    gelcoatRaw: '30 mil',
+    gelcoatFinal: '20 mil',
+    gelcoatMost: '25 mil',
+    catalystMost: '2 %',
+  },
+  {
+    gelcoatRaw: ['30 mil', '35 mil'],
+    gelcoatFinal: ['20 mil', '25 mil'],
+    catalystMost: ['2 %', '3 %'],
+  },
 )
 
 const wood = from(moistureTables, { woodAt65: '12 %', woodAt80: '16 %', woodAt90: '20.5 %' })

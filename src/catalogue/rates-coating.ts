@@ -1,6 +1,6 @@
 /** Hours to put coats on, and what every coat and every session costs before and after it. */
-import { clockGuess, guess, leaning, type RateRow, recorded } from './rate-fields.ts'
-import { topsidesLog, yardLogs } from './sources.ts'
+import { clockGuess, guess, leaning, type RateRow } from './rate-fields.ts'
+import { topsidesLog } from './sources.ts'
 
 export const coatingRates = {
   'roll-primer': leaning(`${topsidesLog} (0.29), and quicker practice`, 'm²', '0.15 h', '0.08 h', '0.29 h'),
@@ -26,11 +26,7 @@ export const coatingRates = {
   'wet-film-check': guess('reading', '1 min', '1 min', '2 min'),
   'trial-board': guess('piece', '45 min', '30 min', '90 min'),
   'test-patch': guess('piece', '30 min', '20 min', '45 min'),
-  'cover-deck': recorded(
-    `${yardLogs}, hull of about 30 ft washed, dewaxed, deck draped, lettering off`,
-    'job',
-    '4.5 h',
-  ),
+  'cover-deck': guess('m²', '0.06 h', '0.04 h', '0.1 h'),
   'finish-audit': guess('m²', '0.03 h', '0.02 h', '0.05 h'),
   'touch-up': guess('piece', '15 min', '10 min', '30 min'),
 } satisfies Record<string, RateRow>

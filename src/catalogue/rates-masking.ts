@@ -21,8 +21,8 @@ export const fittingRates = {
   'bed-hatch': recorded(
     `${yardLogs}, four hatches and two round ones in 5 h`,
     'piece',
-    '0.8 h',
     '0.75 h',
+    '0.7 h',
     '0.85 h',
   ),
   'fill-hole': guess('piece', '0.25 h', '0.15 h', '0.4 h'),
@@ -37,5 +37,7 @@ export const jobRates = {
   'settle-dust': clockGuess('session', '12 h', '8 h', '16 h'),
   'check-stands': guess('job', '0.25 h', '0.2 h', '0.5 h'),
   'move-stands': guess('job', '1 h', '0.5 h', '2 h'),
+  'map-fuel': guess('job', '1 h', '0.5 h', '2 h'),
+  'snag-round': guess('job', '2 h', '1 h', '4 h'),
   handover: guess('job', '2 h', '1 h', '4 h'),
 } satisfies Record<string, RateRow>

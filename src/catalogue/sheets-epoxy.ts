@@ -39,6 +39,7 @@ const primerDrying = assumed({
   dryToTape: '20C: 16h',
   dryToTread: '20C: 16h',
   dryToFit: '20C: 48h',
+  dryToSling: '20C: 72h',
 })
 
 const primer = { family: 'epoxy', isocyanate: 'no' } as const
@@ -49,6 +50,7 @@ const resinDrying = assumed({
   dryToTape: '20C: 24h',
   dryToTread: '20C: 24h',
   dryToFit: '20C: 48h',
+  dryToSling: '20C: 72h',
   airMost: '30 °C',
   flashPoint: '60 °C',
 })

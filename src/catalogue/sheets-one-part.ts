@@ -1,5 +1,5 @@
 /** Generic sheets of paints that dry or harden out of one can, and of the solvent the boat is wiped with. */
-import { assumed, dewMargin, from, humidityAtMost85, row, type SheetRow } from './sheet-row.ts'
+import { assumed, dewMargin, from, guessedFrom, humidityAtMost85, row, type SheetRow } from './sheet-row.ts'
 import { applicationGuides, magazines, oneParts, refitLogs } from './sources.ts'
 
 /** Drying of air-drying enamel at 20 °C; a longest wait is not given, so it is always sanded between coats. */
@@ -10,6 +10,7 @@ const onePartClocks = assumed({
   dryToTape: '20C: 72h',
   dryToTread: '20C: 72h',
   dryToFit: '20C: 7d',
+  dryToSling: '20C: 10d',
   fullCure: '20C: 10d',
 })
 
@@ -70,13 +71,12 @@ export const onePartSheets = {
       dryToTape: '20C: 24h',
       dryToTread: '20C: 48h',
       dryToFit: '20C: 72h',
+      dryToSling: '20C: 7d',
     }),
   ),
   'solvent-dewax': row(
-    assumed(
-      { coverage: '50 ml/m²', flashPoint: '-9 °C', touchDry: '20C: 15min' },
-      { coverage: ['40 ml/m²', '60 ml/m²'] },
-    ),
+    assumed({ coverage: '50 ml/m²', touchDry: '20C: 15min' }, { coverage: ['40 ml/m²', '60 ml/m²'] }),
+    guessedFrom('memory, butanone: the most volatile in common use', { flashPoint: '-9 °C' }),
     dewMargin,
     humidityAtMost85,
     assumed({

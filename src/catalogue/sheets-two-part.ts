@@ -44,6 +44,7 @@ export const twoPartSheets = {
       dryToTape: '20C: 24h',
       dryToTread: '20C: 48h',
       dryToFit: '20C: 72h',
+      dryToSling: '20C: 7d',
       fullCure: '20C: 10d',
     }),
   ),

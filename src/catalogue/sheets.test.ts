@@ -7,7 +7,15 @@ import { type SheetId, sheets } from './sheets.ts'
 const all = Object.entries(sheets) as readonly (readonly [SheetId, (typeof sheets)[SheetId]])[]
 const coatings = all.filter(([id]) => id !== 'solvent-dewax')
 
-type Clock = 'touchDry' | 'dryToDew' | 'dryToSand' | 'dryToTape' | 'dryToTread' | 'dryToFit' | 'fullCure'
+type Clock =
+  | 'touchDry'
+  | 'dryToDew'
+  | 'dryToSand'
+  | 'dryToTape'
+  | 'dryToTread'
+  | 'dryToFit'
+  | 'dryToSling'
+  | 'fullCure'
 
 /** Undefined when the sheet has no such clock. */
 function hours(
@@ -34,7 +42,7 @@ function temperatures(id: SheetId): readonly number[] {
 }
 
 describe('generic sheets', () => {
-  it('are these fifteen kinds and the deck paint among them', () => {
+  it('are these fifteen kinds', () => {
     expect(Object.keys(sheets).sort()).toEqual([
       'epoxy-barrier',
       'epoxy-fairing',
@@ -89,6 +97,7 @@ describe('generic sheets', () => {
         'dryToTape',
         'dryToTread',
         'dryToFit',
+        'dryToSling',
         'fullCure',
       ] as const)
         expect(cells[key], `${id} ${key}`).toBeDefined()
@@ -139,6 +148,7 @@ describe('clocks of the generic sheets', () => {
       'dryToTape',
       'dryToTread',
       'dryToFit',
+      'dryToSling',
       'fullCure',
     ]
     const times = order.map((clock) => hours(id, clock, 20) ?? Number.NaN)
@@ -154,9 +164,11 @@ describe('clocks of the generic sheets', () => {
 
   it('follow the shop rule at 20 °C', () => {
     const at20 = (id: SheetId) =>
-      (['dryToSand', 'dryToTape', 'dryToTread', 'dryToFit'] as const).map((clock) => hours(id, clock, 20))
-    expect(at20('two-part-finish')).toEqual([16, 24, 48, 72])
-    expect(at20('one-part-enamel')).toEqual([24, 72, 72, 168])
+      (['dryToSand', 'dryToTape', 'dryToTread', 'dryToFit', 'dryToSling'] as const).map((clock) =>
+        hours(id, clock, 20),
+      )
+    expect(at20('two-part-finish')).toEqual([16, 24, 48, 72, 168])
+    expect(at20('one-part-enamel')).toEqual([24, 72, 72, 168, 240])
     expect(at20('epoxy-primer').slice(0, 3)).toEqual([16, 16, 16])
   })
 

@@ -107,9 +107,9 @@ describe('limits', () => {
       expect(inSi(first ?? '', dimension)).toBeLessThan(inSi(last ?? '', dimension))
   })
 
-  it('let slings and covers touch last', () => {
+  it('let covers touch last', () => {
     const days = (text: string | undefined) => inSi(text ?? '', 'time') / 24
-    const { slingTwoPart, slingOnePart, coverTwoPart, coverOnePart } = limits.cells
-    expect([slingTwoPart, slingOnePart, coverTwoPart, coverOnePart].map(days)).toEqual([7, 10, 14, 28])
+    const { coverTwoPart, coverOnePart } = limits.cells
+    expect([coverTwoPart, coverOnePart].map(days)).toEqual([14, 28])
   })
 })
