@@ -1,0 +1,53 @@
+/** Main dimensions of a hull read off its surface. */
+
+import {
+  addBands,
+  integrateBands,
+  type Loft,
+  loftLineAt,
+  loftParameterAt,
+  type Polyline,
+  polylineLength,
+  rowPointAt,
+} from '#core/geometry'
+import { levelOf } from './height.ts'
+import type { HullParticulars, HullSkin } from './hull.ts'
+import { edgeLine, heightLines, keelLine, sheerLine } from './hull-lines.ts'
+
+const extent = (values: readonly number[]): number =>
+  values.length === 0 ? 0 : Math.max(...values) - Math.min(...values)
+
+/** Plan area between a line and the centreline, both sides. */
+const planArea = (line: Polyline): number =>
+  line.reduce((sum, p, i) => (i === 0 ? 0 : sum + (p.x - line[i - 1]!.x) * (p.y + line[i - 1]!.y)), 0)
+
+const volumeBelowWater = (surface: Loft): number => {
+  const below = integrateBands(surface, [levelOf(0)]).map((bands) => bands[0]!)
+  return 2 * addBands(below).volume
+}
+
+const sheerHeightAt = ({ surface, edges }: HullSkin, x: number): number =>
+  rowPointAt(loftLineAt(surface, loftParameterAt(surface, x)), { strip: edges.length - 1, v: 1 }).z
+
+/** Particulars of the hull between its aftmost and foremost station. */
+export const hullParticulars = (hull: HullSkin): HullParticulars => {
+  const places = hull.surface.along.values
+  const [aft, fore] = [places[0]!, places.at(-1)!]
+  const sheer = sheerLine(hull)
+  const water = heightLines(hull, 0).flat()
+  const inner = hull.surface.strips.flatMap(({ rows }) => rows.flatMap((row) => row.y))
+  const edges = hull.edges.flatMap((_, strip) => edgeLine(hull, strip))
+  return {
+    lengthOverall: fore - aft,
+    lengthWaterline: extent(water.map((p) => p.x)),
+    beamOverall: 2 * Math.max(...inner, ...edges.map((p) => p.y)),
+    beamWaterline: 2 * Math.max(0, ...water.map((p) => p.y)),
+    draft: Math.max(0, ...keelLine(hull).map((p) => -p.z)),
+    freeboardStem: sheerHeightAt(hull, fore),
+    freeboardMid: sheerHeightAt(hull, (aft + fore) / 2),
+    freeboardStern: sheerHeightAt(hull, aft),
+    displacedVolume: volumeBelowWater(hull.surface),
+    sheerLength: polylineLength(sheer),
+    sheerPlanArea: planArea(sheer),
+  }
+}

@@ -1,0 +1,33 @@
+/** The few sizes a hull can be drawn from when nobody has measured stations. */
+
+export type HullForm = 'hard-chine' | 'round-bilge'
+
+/** Lengths in metres, angles in radians, heights from the floating waterline. */
+export type HullSizes = {
+  readonly form: HullForm
+  readonly lengthOverall: number
+  readonly lengthWaterline?: number
+  /** Greatest beam at the sheer. */
+  readonly beam: number
+  /** Beam of the transom at the sheer; 0 for a pointed stern. */
+  readonly beamTransom?: number
+  /** Depth of the hull body below the waterline, without fin keel, skeg or drive. */
+  readonly draft?: number
+  readonly freeboardStem: number
+  readonly freeboardMid?: number
+  readonly freeboardStern?: number
+  /** Angle of the bottom to the horizontal at mid length. */
+  readonly deadrise?: number
+  readonly deadriseTransom?: number
+  /** Beam over the chines at mid length; on a round bilge, where the lines of bottom and side would meet. */
+  readonly chineBeam?: number
+  /** Height of that corner over the waterline at mid length, negative when it lies under water. */
+  readonly chineHeight?: number
+  /** Angle of the side to the vertical at mid length, positive when it leans out. */
+  readonly flare?: number
+}
+
+/** Every size settled: what was given, worked out from the others, or assumed. */
+export type SettledSizes = {
+  readonly [Size in Exclude<keyof HullSizes, 'form' | 'chineHeight' | 'flare'>]-?: number
+} & { readonly form: HullForm }

@@ -1,0 +1,38 @@
+/**
+ * The hull as a surface, from a few sizes or from measured stations: zones, areas, lines and drawing outlines.
+ * Boat frame: x forward from the aftmost point, y to port, z up from the floating waterline; metres and radians.
+ */
+
+export { areaBetween, type BandArea, type BandLimits, wettedArea } from './band-area.ts'
+export type { Facing } from './facing.ts'
+export type { Height } from './height.ts'
+export type { Hull, HullParticulars, Side } from './hull.ts'
+export type { BootTop, BottomEdge, HullCuts } from './hull-cuts.ts'
+export { type HullResult, hullFromSizes, hullFromStations } from './hull-from-stations.ts'
+export type { HullForm, HullSizes } from './hull-sizes.ts'
+export { type HullZone, type HullZoneKind, type HullZones, hullZones, type ZoneFace } from './hull-zones.ts'
+export {
+  type GirthFrom,
+  type HeightLine,
+  type HeightMark,
+  lineAtHeight,
+  type MarksAsked,
+  marksAtHeight,
+} from './line-at-height.ts'
+export { type BodySection, type HullOutline, hullOutline, type Line2, type LinesView } from './outline.ts'
+export { compareHullWithRules, ruleSizesOf } from './rule-sizes.ts'
+export {
+  compareWithRules,
+  type RuleArea,
+  type RuleCheck,
+  type RuleComparison,
+  type RuleSizes,
+  type RuleZone,
+  rulesOfThumb,
+  type WorkedAreas,
+} from './rules-of-thumb.ts'
+export type { Knuckle, Station, StationPoint } from './station.ts'
+export type { StripEdge } from './station-strips.ts'
+export { type DrawnStations, stationsFromSizes } from './stations-from-sizes.ts'
+export { type Stripe, stripeArea } from './stripe-area.ts'
+export type { ZoneEdge, ZoneEdgeKind } from './zone-edges.ts'

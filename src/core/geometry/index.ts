@@ -1,0 +1,60 @@
+/**
+ * Curves, lofted surfaces, polygons and quadrature; knows no boats. Metres and radians, axes as each file's header says.
+ */
+
+export { type Bracket, bracketedRoot } from './bracketed-root.ts'
+export {
+  cubicSpline,
+  keepRising,
+  type Samples,
+  type Spline,
+  type SplinePoint,
+  splineAt,
+} from './cubic-spline.ts'
+export {
+  gauss3,
+  gauss4,
+  gauss5,
+  type Integrand,
+  integrate,
+  integrateAdaptively,
+  type QuadratureRule,
+} from './gauss-legendre.ts'
+export {
+  type Loft,
+  type LoftSection,
+  type LoftStrip,
+  loftParameterAt,
+  loftThrough,
+  type StripLine,
+  type StripRow,
+} from './loft.ts'
+export {
+  addBands,
+  type BandIntegral,
+  integrateBands,
+  integrateRow,
+  type RowBand,
+} from './loft-bands.ts'
+export { type Contour, type ContourPoint, contours, rowTopmost } from './loft-contour.ts'
+export type { Level } from './loft-level.ts'
+export { edgeAlong, lineAcross, rowGirthTo } from './loft-lines.ts'
+export {
+  edgePointAt,
+  type LoftLine,
+  type LoftPlace,
+  type LoftRow,
+  loftLineAt,
+  loftRowAt,
+  rowPointAt,
+} from './loft-row.ts'
+export { between3, distance2, distance3, type Point2, type Point3 } from './points.ts'
+export { type Polygon, polygonArea, polygonPerimeter, signedArea } from './polygon.ts'
+export { clipPolyline, type Polyline, polylineLength, polylinesLength } from './polyline.ts'
+export {
+  insetRoundedRectangle,
+  type RoundedRectangle,
+  roundedRectangleArea,
+  roundedRectanglePerimeter,
+} from './rounded-rectangle.ts'
+export { type SectionCurve, type SectionPoint, sectionCurve, sectionPointAt } from './section-curve.ts'
