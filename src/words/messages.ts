@@ -6,6 +6,7 @@ import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
 import { planWords } from './plan-words.ts'
 import { storesWords } from './stores-words.ts'
+import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
 import { weatherProblems } from './weather-problems.ts'
 
@@ -19,6 +20,7 @@ export const tables: Readonly<Record<string, Table>> = {
   moneyWords,
   planWords,
   storesWords,
+  sumsWords,
   unitsWords,
   weatherProblems,
 }

@@ -42,10 +42,12 @@ export function createWriter(reader: Reader): Writer {
   return { figure, moment, time, date }
 }
 
-/** Bounds of a figure that could not be read stand in the unit of its dimension, which is named beside them. */
+const boundKeys: ReadonlySet<string> = new Set(['value', 'over', 'atLeast', 'atMost'])
+
+/** A refused figure and its bounds stand in the unit of its dimension, which is named beside them. */
 function boundKey(key: string, dimension: unknown): QuantityKey | undefined {
   const known = dimensions.find((each) => each === dimension)
-  if (known === undefined || (key !== 'atLeast' && key !== 'atMost')) return undefined
+  if (known === undefined || !boundKeys.has(key)) return undefined
   return { suffix: key, writtenAs: { kind: 'dimension', dimension: known, toSi: 1 } }
 }
 
