@@ -1,11 +1,11 @@
-/** Rules between stations and their points: a hull needs three sections of two points at least, none twice. */
+/** Rules between stations and their points: a hull needs three sections at least, none empty, none twice. */
 import type { Figure } from './field.ts'
 import { errorAt, type FoundProblem } from './found-problem.ts'
 import { below } from './pointer.ts'
 import type { Item } from './references.ts'
 import { shareList } from './share.ts'
 
-export const stationLimits = { least: 3, most: 41, pointsLeast: 2 } as const
+export const stationLimits = { least: 3, most: 41, pointsLeast: 1 } as const
 
 export type StationState = {
   readonly given: { readonly stations: readonly Item[]; readonly points: readonly Item[] }
