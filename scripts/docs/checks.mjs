@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { readTree } from '../layers/read-tree.mjs'
 import { codeFaults } from './codes.mjs'
 import { commandFaults } from './commands.mjs'
+import { DEPENDENCIES_PAGE, dependencyFaults } from './dependencies.mjs'
 import { docCommentFaults } from './doc-comments.mjs'
 import { exampleProblem, examplesOf } from './examples.mjs'
 import { commandsOf } from './help.mjs'
@@ -28,6 +29,7 @@ import { inShop } from './shop.mjs'
 export const docsChecks = [
   { name: 'links and anchors lead somewhere', run: links },
   { name: 'every command and flag is described', run: commands },
+  { name: 'every dependency is explained', run: dependencies },
   { name: 'every code has a sentence', run: codes },
   { name: 'every function of a door has a doc comment', run: docComments },
   { name: 'every printed quantity is in the nomenclature', run: nomenclature },
@@ -52,6 +54,19 @@ function commands(root) {
   const page = readPages(root).get('docs/commands.md')
   if (page === undefined) return skip('there is no docs/commands.md yet')
   return found(commandFaults({ page, commands: commandsOf(program) }))
+}
+
+/** @param {string} root */
+function dependencies(root) {
+  const page = readPages(root).get(DEPENDENCIES_PAGE)
+  if (page === undefined) return found([`there is no ${DEPENDENCIES_PAGE}`])
+  const project = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
+  return found(
+    dependencyFaults({
+      page,
+      packages: Object.keys({ ...project.dependencies, ...project.devDependencies }),
+    }),
+  )
 }
 
 /** @param {string} root */

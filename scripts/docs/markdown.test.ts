@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { dependencyFaults } from './dependencies.mjs'
 import { linkFaults } from './links.mjs'
 import { readPage, sectionOf, tableRows } from './markdown.mjs'
 
@@ -74,4 +75,12 @@ test.each([
   ['<img src="gone.png">', 'docs/a.md:1: the link gone.png leads to no file'],
 ])('%s is refused', (text, fault) => {
   expect(faultsOf(text)).toEqual([fault])
+})
+
+test('each package has a row that says what it is for, and each row a package', () => {
+  const page = readPage('| package | for |\n|---|---|\n| yaml, ajv | reads |\n| gone | was |')
+  expect(dependencyFaults({ page, packages: ['yaml', 'ajv', 'new'] })).toEqual([
+    'docs/decisions/0002-dependencies.md: new has no row',
+    'docs/decisions/0002-dependencies.md: gone is no dependency',
+  ])
 })
