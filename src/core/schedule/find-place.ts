@@ -1,95 +1,106 @@
 /** Finds the earliest place for one step on the timeline: a coat in one go, or work split over sessions. */
+import type { DustLimit } from './dust.ts'
 import type { Pace, Piece, Step } from './step.ts'
-import { minuteOf, runLengths, SLOT, type Timeline } from './timeline.ts'
+import { minuteOf, type Runs, SLOT, slotsOf, type Timeline } from './timeline.ts'
 
 /** Shorter scraps of time than this are not worth starting in. */
 const LEAST_PIECE_SLOTS = 2
 
-const slotsOf = (minutes: number): number => Math.ceil(minutes / SLOT)
-
-type Found = { readonly pieces: readonly Piece[]; readonly rows: readonly (readonly number[])[] }
-
-/** The pace that so many people work at: that of the largest crew not above it. */
-function paceFor(step: Step, crew: number): Pace | undefined {
-  return step.paces.filter((pace) => pace.crew <= crew).at(-1)
+export type Search = {
+  readonly timeline: Timeline
+  readonly step: Step
+  readonly fromSlot: number
+  /** Slots the work itself may lie in; any when left out. */
+  readonly open: Runs | undefined
+  readonly dust: DustLimit | undefined
 }
+
+export type Found = { readonly pieces: readonly Piece[]; readonly rows: readonly (readonly number[])[] }
+
+const ALWAYS = Number.POSITIVE_INFINITY
+
+/** The rows of the people who may do it. */
+const allowedRows = ({ timeline, step }: Search): readonly number[] =>
+  timeline.people.flatMap((id, row) => (step.barred.includes(id) ? [] : [row]))
 
 /**
  * A step in one go: set-up, work and clean-up without a break by the same people, and every slot of the
  * work itself open. The earliest start wins, then the larger crew. `undefined` when there is none.
  */
-export function findInOneGo(input: {
-  readonly timeline: Timeline
-  readonly step: Step
-  readonly fromSlot: number
-  readonly open: Uint8Array | undefined
-}): Found | undefined {
-  const { timeline, step } = input
-  const runs = timeline.free.map(runLengths)
-  const openRuns = input.open ? runLengths(input.open) : undefined
-  const allowed = timeline.people.map((id) => !step.barred.includes(id))
+export function findInOneGo(search: Search): Found | undefined {
+  const { timeline, step, open, dust } = search
+  const rows = allowedRows(search)
+  const before = slotsOf(step.setUpMinutes)
+  const after = slotsOf(step.cleanUpMinutes)
   const shapes = step.paces
-    .map((pace) => ({
-      crew: pace.crew,
-      before: slotsOf(step.setUpMinutes),
-      work: slotsOf(pace.personMinutes / pace.crew),
-      total:
-        slotsOf(step.setUpMinutes) + slotsOf(pace.personMinutes / pace.crew) + slotsOf(step.cleanUpMinutes),
-    }))
+    .map((pace) => {
+      const work = slotsOf(pace.personMinutes / pace.crew)
+      return { crew: pace.crew, work, total: before + work + after }
+    })
     .reverse()
-  for (let slot = input.fromSlot; slot < timeline.slots; slot++) {
+  for (let slot = search.fromSlot; slot < timeline.slots; slot++) {
     for (const shape of shapes) {
-      if (openRuns && (openRuns[slot + shape.before] ?? 0) < shape.work) continue
-      const rows = runs.flatMap((run, row) => (allowed[row] && run[slot]! >= shape.total ? [row] : []))
-      if (rows.length < shape.crew) continue
-      const taken = rows.slice(0, shape.crew)
-      return { pieces: [pieceOf(timeline, taken, { from: slot, to: slot + shape.total })], rows: [taken] }
+      if ((open ? (open[slot + before] ?? 0) : ALWAYS) < shape.work) continue
+      if (dust && !isClear(dust, slot, shape.total)) continue
+      const crew = freeCrew(timeline, rows, { slot, length: shape.total, crew: shape.crew })
+      if (crew)
+        return { pieces: [pieceOf(timeline, crew, { from: slot, to: slot + shape.total })], rows: [crew] }
     }
   }
   return undefined
 }
 
+/** Clear of dust to the end of the grid counts as clear. */
+const isClear = (dust: DustLimit, slot: number, length: number): boolean =>
+  (dust.runs[slot] ?? 0) >= Math.min(length + dust.tailSlots, dust.runs.length - 1 - slot)
+
+function freeCrew(
+  timeline: Timeline,
+  rows: readonly number[],
+  wanted: { readonly slot: number; readonly length: number; readonly crew: number },
+): readonly number[] | undefined {
+  const free: number[] = []
+  for (const row of rows) {
+    if (timeline.free[row]![wanted.slot]! >= wanted.length) free.push(row)
+    if (free.length === wanted.crew) return free
+  }
+  return undefined
+}
+
 /** Work that may be split: fills free time in order, as many people as there are, until it is done. */
-export function findSplit(input: {
-  readonly timeline: Timeline
-  readonly step: Step
-  readonly fromSlot: number
-  readonly open: Uint8Array | undefined
-}): Found | undefined {
-  const { timeline, step } = input
-  const runs = timeline.free.map(runLengths)
-  const openRuns = input.open ? runLengths(input.open) : undefined
-  const allowed = timeline.people.map((id) => !step.barred.includes(id))
+export function findSplit(search: Search): Found | undefined {
+  const { timeline, step, open, dust } = search
+  const rows = allowedRows(search)
   const most = step.paces.at(-1)!.crew
   const pieces: Piece[] = []
-  const rowsOf: number[][] = []
+  const crews: (readonly number[])[] = []
   let left = 1
-  let slot = input.fromSlot
+  let slot = search.fromSlot
   while (slot < timeline.slots) {
-    const rows = runs.flatMap((run, row) => (allowed[row] && run[slot]! > 0 ? [row] : [])).slice(0, most)
-    const pace = paceFor(step, rows.length)
-    if (!pace || (openRuns && openRuns[slot] === 0)) {
+    const room = Math.min(open ? open[slot]! : ALWAYS, dust ? dust.runs[slot]! : ALWAYS)
+    const here = room > 0 ? rows.filter((row) => timeline.free[row]![slot]! > 0).slice(0, most) : []
+    const pace = paceFor(step, here.length)
+    if (!pace) {
       slot++
       continue
     }
-    const crew = rows.slice(0, pace.crew)
+    const crew = here.slice(0, pace.crew)
     const needed = Math.max(1, slotsOf((left * pace.personMinutes) / pace.crew - 1e-9))
-    const length = Math.min(
-      needed,
-      ...crew.map((row) => runs[row]![slot]!),
-      openRuns ? openRuns[slot]! : needed,
-    )
-    if (length < LEAST_PIECE_SLOTS && length < needed) {
-      slot += length
-      continue
+    const length = Math.min(needed, room, ...crew.map((row) => timeline.free[row]![slot]!))
+    if (length >= LEAST_PIECE_SLOTS || length === needed) {
+      pieces.push(pieceOf(timeline, crew, { from: slot, to: slot + length }))
+      crews.push(crew)
+      left -= (length * SLOT * pace.crew) / pace.personMinutes
     }
-    pieces.push(pieceOf(timeline, crew, { from: slot, to: slot + length }))
-    rowsOf.push(crew)
-    left -= (length * SLOT * pace.crew) / pace.personMinutes
     slot += length
-    if (left <= 1e-9) return { pieces, rows: rowsOf }
+    if (left <= 1e-9) return { pieces, rows: crews }
   }
   return undefined
+}
+
+/** The pace that so many people work at: that of the largest crew not above it. */
+function paceFor(step: Step, crew: number): Pace | undefined {
+  return step.paces.filter((pace) => pace.crew <= crew).at(-1)
 }
 
 function pieceOf(

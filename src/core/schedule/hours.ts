@@ -1,6 +1,6 @@
 /** Verdicts by the hour, laid on the quarter-hour grid of the calendar. */
 import type { HourVerdicts, Verdict } from './step.ts'
-import { minuteOf, SLOT, type Timeline } from './timeline.ts'
+import { minuteOf, type Runs, runsOf, SLOT, type Timeline } from './timeline.ts'
 
 const badness: Readonly<Record<Verdict, number>> = { go: 0, risky: 1, unknown: 2, no: 3 }
 
@@ -12,19 +12,21 @@ export function verdictAt(hours: HourVerdicts, minute: number): Verdict {
 }
 
 /**
- * Which slots the work may lie in. Go hours always; risky and unknown ones only where the caller lets them,
- * because nothing better came in time.
+ * The slots the work may lie in. Go hours always; risky and unknown ones only where the caller lets them,
+ * because nothing better came in time; an unknown one only where `unknownOpen` says so too.
  */
-export function openSlots(input: {
+export function openRuns(input: {
   readonly timeline: Timeline
   readonly hours: HourVerdicts
   readonly allow: ReadonlySet<Verdict>
-}): Uint8Array {
+  readonly unknownOpen: Uint8Array
+}): Runs {
   const open = new Uint8Array(input.timeline.slots)
   for (let slot = 0; slot < open.length; slot++) {
-    if (input.allow.has(verdictAt(input.hours, minuteOf(input.timeline, slot)))) open[slot] = 1
+    const verdict = verdictAt(input.hours, minuteOf(input.timeline, slot))
+    if (input.allow.has(verdict) && (verdict !== 'unknown' || input.unknownOpen[slot])) open[slot] = 1
   }
-  return open
+  return runsOf(open)
 }
 
 /** Worst verdict over a stretch. */

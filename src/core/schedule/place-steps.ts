@@ -3,11 +3,12 @@
  * (serial schedule generation), hour by hour inside shifts and paintable hours. Later steps fill the
  * waits of earlier ones. It does not search for a better order.
  */
-import { findInOneGo, findSplit } from './find-place.ts'
-import { openSlots, worse, worstOver } from './hours.ts'
+import { bookDust, createDustBook, type DustBook, dustLimit } from './dust.ts'
+import { type Found, findInOneGo, findSplit } from './find-place.ts'
+import { openRuns, worse, worstOver } from './hours.ts'
 import { type AirAt, readyAt, shutWindow } from './ready.ts'
 import type { HourVerdicts, Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
-import { createTimeline, minuteOf, occupy, SLOT, slotFrom, type Timeline } from './timeline.ts'
+import { createTimeline, type Runs, SLOT, shut, slotFrom, type Timeline } from './timeline.ts'
 
 export type Calendar = {
   readonly placed: readonly Placed[]
@@ -36,7 +37,9 @@ type Run = PlaceInput & {
   readonly timeline: Timeline
   readonly byId: ReadonlyMap<string, Step>
   readonly placed: Map<string, Placed>
-  readonly opens: Map<string, readonly Uint8Array[]>
+  readonly dust: DustBook
+  readonly unknownSlots: Uint8Array
+  readonly opens: Map<string, Runs>
   readonly airOf: (step: string) => AirAt
 }
 
@@ -46,9 +49,12 @@ const still: AirAt = () => 20
 export function placeSteps(input: PlaceInput): Calendar {
   const byId = new Map(input.steps.map((step) => [step.id, step]))
   const airOf = (step: string): AirAt => input.airAt.get(byId.get(step)?.air ?? '') ?? still
+  const timeline = createTimeline(input)
   const run: Run = {
     ...input,
-    timeline: createTimeline(input),
+    timeline,
+    dust: createDustBook(timeline.slots),
+    unknownSlots: slotsIn(timeline, input.unknownOpen),
     byId,
     placed: new Map(),
     opens: new Map(),
@@ -94,7 +100,7 @@ function keyThenFind(
     readonly after: { readonly keyMinutes: number }
     readonly readyMinute: number
   },
-): ReturnType<typeof find> {
+): Found | undefined {
   const key: Step = {
     id: `key:${late.step.id}`,
     kind: 'key',
@@ -103,6 +109,8 @@ function keyThenFind(
     setUpMinutes: 0,
     cleanUpMinutes: 0,
     needs: [],
+    dust: 'makes',
+    wetMinutes: 0,
     air: late.step.air,
     barred: [],
   }
@@ -112,60 +120,59 @@ function keyThenFind(
   return find(run, late.step, sanding.pieces.at(-1)!.endMinute)
 }
 
-const tiers: readonly (readonly Verdict[])[] = [['go'], ['go', 'risky'], ['go', 'risky', 'unknown']]
+/** What a step makes do with, best first. */
+const tiers: readonly ReadonlySet<Verdict>[] = [
+  new Set<Verdict>(['go']),
+  new Set<Verdict>(['go', 'risky']),
+  new Set<Verdict>(['go', 'risky', 'unknown']),
+]
 
-/** Open slots by tier: go; with risky; with unknown hours in the stretches where they may be used. */
-function opensFor(run: Run, key: string): readonly Uint8Array[] | undefined {
-  const hours = run.hours.get(key)
-  if (!hours) return undefined
-  const kept = run.opens.get(key)
+/** Open slots of a kind of hours for one tier, worked once. */
+function openFor(run: Run, key: string, hours: HourVerdicts, tier: number): Runs {
+  const name = `${tier} ${key}`
+  const kept = run.opens.get(name)
   if (kept) return kept
-  const made = tiers.map((tier) => openSlots({ timeline: run.timeline, hours, allow: new Set(tier) }))
-  closeUnknown(run, hours, made[2]!)
-  run.opens.set(key, made)
+  const { timeline, unknownSlots } = run
+  const made = openRuns({ timeline, hours, allow: tiers[tier]!, unknownOpen: unknownSlots })
+  run.opens.set(name, made)
   return made
 }
 
-function closeUnknown(run: Run, hours: HourVerdicts, open: Uint8Array): void {
-  const usable = new Uint8Array(open.length)
-  for (const stretch of run.unknownOpen) {
-    usable.fill(1, slotFrom(run.timeline, stretch.startMinute), slotFrom(run.timeline, stretch.endMinute))
+function slotsIn(timeline: Timeline, stretches: readonly Interval[]): Uint8Array {
+  const inside = new Uint8Array(timeline.slots)
+  for (const stretch of stretches) {
+    inside.fill(1, slotFrom(timeline, stretch.startMinute), slotFrom(timeline, stretch.endMinute))
   }
-  for (let slot = 0; slot < open.length; slot++) {
-    const minute = minuteOf(run.timeline, slot)
-    const verdict = hours.verdicts[Math.floor((minute - hours.firstMinute) / 60)] ?? 'unknown'
-    if (verdict === 'unknown' && !usable[slot]) open[slot] = 0
-  }
+  return inside
 }
 
-function find(run: Run, step: Step, fromMinute: number) {
+/** A better hour is worth waiting for, but not for ever: a worse tier wins only by more than the patience. */
+function find(run: Run, step: Step, fromMinute: number): Found | undefined {
   const search = step.inOneGo ? findInOneGo : findSplit
-  const base = { timeline: run.timeline, step, fromSlot: slotFrom(run.timeline, fromMinute) }
-  const opens = step.hours === undefined ? undefined : opensFor(run, step.hours)
-  if (!opens) return search({ ...base, open: undefined })
-  const found = opens.map((open) => search({ ...base, open }))
-  const start = (tier: number) => found[tier]?.pieces[0]?.startMinute ?? Number.POSITIVE_INFINITY
-  // A better hour is worth waiting for, but not for ever.
-  if (start(0) <= start(1) + run.patienceMinutes && start(0) <= start(2) + run.patienceMinutes)
-    return found[0]
-  if (start(1) <= start(2) + run.patienceMinutes) return found[1]
-  return found[2]
+  const { timeline } = run
+  const base = { timeline, step, fromSlot: slotFrom(timeline, fromMinute), dust: dustLimit(run.dust, step) }
+  const hours = step.hoursKey === undefined ? undefined : run.hours.get(step.hoursKey)
+  if (step.hoursKey === undefined || !hours) return search({ ...base, open: undefined })
+  let best: Found | undefined
+  for (let tier = 0; tier < tiers.length; tier++) {
+    if (best && startOf(best) <= fromMinute + run.patienceMinutes) return best
+    const found = search({ ...base, open: openFor(run, step.hoursKey, hours, tier) })
+    if (!best || (found && startOf(found) + run.patienceMinutes < startOf(best))) best = found
+  }
+  return best
 }
 
-function commit(
-  run: Run,
-  step: Step,
-  found: NonNullable<ReturnType<typeof find>>,
-  heldBy: Placed['heldBy'],
-  keyFor?: string,
-): void {
-  const hours = step.hours === undefined ? undefined : run.hours.get(step.hours)
+const startOf = (found: Found): number => found.pieces[0]!.startMinute
+
+function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], keyFor?: string): void {
+  const hours = step.hoursKey === undefined ? undefined : run.hours.get(step.hoursKey)
   found.pieces.forEach((piece, index) => {
-    occupy(run.timeline, {
-      rows: found.rows[index]!,
+    const stretch = {
       fromSlot: slotFrom(run.timeline, piece.startMinute),
       toSlot: slotFrom(run.timeline, piece.endMinute),
-    })
+    }
+    for (const row of found.rows[index]!) shut(run.timeline.free[row]!, stretch)
+    bookDust(run.dust, step, stretch)
   })
   const startMinute = found.pieces[0]!.startMinute
   const endMinute = found.pieces.at(-1)!.endMinute

@@ -33,9 +33,13 @@ export type Step = {
   readonly cleanUpMinutes: number
   readonly needs: readonly Need[]
   /** Key of the hours it may be done in; absent when any hour will do. */
-  readonly hours?: string
+  readonly hoursKey?: string
   /** Key of the temperature its clocks run at. */
   readonly air: string
+  /** What it has to do with dust: sanding makes it, a wet coat minds it until it is dry to touch. */
+  readonly dust: 'makes' | 'minds' | 'neither'
+  /** How long after the work a coat still minds dust. */
+  readonly wetMinutes: number
   /** People who must not do it, by id. */
   readonly barred: readonly string[]
 }

@@ -3,15 +3,20 @@ import type { Interval, Person } from './step.ts'
 
 export const SLOT = 15
 
+/** For each slot, how many slots in a row are open from there on; 0 is closed. One longer than the grid. */
+export type Runs = Uint32Array
+
 export type Timeline = {
   readonly firstMinute: number
   readonly slots: number
   readonly people: readonly string[]
-  /** One row a person, one byte a slot: 1 is free. Owned and changed by the calendar run that made it. */
-  readonly free: readonly Uint8Array[]
+  /** One row a person. Owned and changed by the calendar run that made it. */
+  readonly free: readonly Runs[]
 }
 
 export const minuteOf = (timeline: Timeline, slot: number): number => timeline.firstMinute + slot * SLOT
+
+export const slotsOf = (minutes: number): number => Math.ceil(minutes / SLOT)
 
 /** The first slot that begins at or after the minute. */
 export const slotFrom = (timeline: Timeline, minute: number): number =>
@@ -25,35 +30,33 @@ export function createTimeline(input: {
 }): Timeline {
   const firstMinute = Math.floor(input.firstMinute / SLOT) * SLOT
   const slots = Math.max(0, Math.ceil((input.lastMinute - firstMinute) / SLOT))
-  const free = input.people.map((person) => freeSlots({ shifts: person.shifts, firstMinute, slots }))
+  const free = input.people.map((person) => freeRuns({ shifts: person.shifts, firstMinute, slots }))
   return { firstMinute, slots, people: input.people.map((person) => person.id), free }
 }
 
-function freeSlots(input: {
+function freeRuns(input: {
   readonly shifts: readonly Interval[]
   readonly firstMinute: number
   readonly slots: number
-}): Uint8Array {
-  const row = new Uint8Array(input.slots)
+}): Runs {
+  const open = new Uint8Array(input.slots)
   for (const shift of input.shifts) {
     const from = Math.max(0, Math.ceil((shift.startMinute - input.firstMinute) / SLOT))
     const to = Math.min(input.slots, Math.floor((shift.endMinute - input.firstMinute) / SLOT))
-    if (to > from) row.fill(1, from, to)
+    if (to > from) open.fill(1, from, to)
   }
-  return row
+  return runsOf(open)
 }
 
-/** For each slot, how many slots in a row the person is free from there on. */
-export function runLengths(row: Uint8Array): Uint32Array {
-  const runs = new Uint32Array(row.length + 1)
-  for (let slot = row.length - 1; slot >= 0; slot--) runs[slot] = row[slot] ? runs[slot + 1]! + 1 : 0
+export function runsOf(open: Uint8Array): Runs {
+  const runs = new Uint32Array(open.length + 1)
+  for (let slot = open.length - 1; slot >= 0; slot--) runs[slot] = open[slot] ? runs[slot + 1]! + 1 : 0
   return runs
 }
 
-/** Takes the people's time away; indices are rows of `free`. */
-export function occupy(
-  timeline: Timeline,
-  taken: { readonly rows: readonly number[]; readonly fromSlot: number; readonly toSlot: number },
-): void {
-  for (const row of taken.rows) timeline.free[row]!.fill(0, taken.fromSlot, taken.toSlot)
+/** Shuts a stretch; only the run that led into it is counted again. */
+export function shut(runs: Runs, stretch: { readonly fromSlot: number; readonly toSlot: number }): void {
+  runs.fill(0, stretch.fromSlot, stretch.toSlot)
+  for (let slot = stretch.fromSlot - 1; slot >= 0 && runs[slot]! > 0; slot--)
+    runs[slot] = stretch.fromSlot - slot
 }

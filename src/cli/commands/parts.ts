@@ -1,0 +1,66 @@
+/** The rooms of the road, each as a command of its own. */
+import { boatJson, boatLines } from '../views/boat-view.ts'
+import { buildUpJson, buildUpLines } from '../views/buildup-view.ts'
+import { daysJson, daysLines } from '../views/days-view.ts'
+import { hoursJson, hoursLines } from '../views/hours-view.ts'
+import { marksJson, marksLines } from '../views/marks-view.ts'
+import { moneyJson, moneyLines } from '../views/money-view.ts'
+import { repairsJson, repairsLines } from '../views/repairs-view.ts'
+import { storesJson, storesLines } from '../views/stores-view.ts'
+import { planPart } from './plan-part.ts'
+
+export const boat = planPart({
+  name: 'boat',
+  summary: 'surfaces, zones, areas',
+  lines: (plan, _work, words) => boatLines(plan, words),
+  json: (plan) => ({ ...boatJson(plan), notes: plan.surfaces.notes }),
+})
+
+export const marks = planPart({
+  name: 'marks',
+  summary: 'tape lines and panels, with the numbers to strike them',
+  lines: (plan, _work, words) => marksLines(plan, words),
+  json: (plan) => ({ ...marksJson(plan), notes: plan.marks.notes }),
+})
+
+export const repairs = planPart({
+  name: 'repairs',
+  summary: 'findings and hardware; recipes are not worked out yet',
+  lines: (plan, _work, words) => repairsLines(plan, words),
+  json: (plan) => ({ ...repairsJson(plan), notes: plan.repairs.notes }),
+})
+
+export const buildup = planPart({
+  name: 'buildup',
+  summary: 'layers with film, spread and litres; whether they bond is not judged yet',
+  lines: (plan, _work, words) => buildUpLines(plan, words),
+  json: (plan) => ({ ...buildUpJson(plan), notes: plan.buildUps.notes }),
+})
+
+export const hours = planPart({
+  name: 'hours',
+  summary: 'paintable hours for each product, from the weather',
+  lines: (plan, _work, words) => hoursLines(plan, words),
+  json: (plan) => ({ ...hoursJson(plan), notes: plan.conditions.notes }),
+})
+
+export const days = planPart({
+  name: 'days',
+  summary: 'the calendar; how likely its dates are is not reckoned yet',
+  lines: daysLines,
+  json: (plan) => ({ ...daysJson(plan), notes: plan.days.notes }),
+})
+
+export const stores = planPart({
+  name: 'stores',
+  summary: 'what to buy',
+  lines: (plan, _work, words) => storesLines(plan, words),
+  json: (plan) => ({ ...storesJson(plan), notes: plan.stores.notes }),
+})
+
+export const money = planPart({
+  name: 'money',
+  summary: 'the estimate and the change orders',
+  lines: (plan, _work, words) => moneyLines(plan, words),
+  json: (plan) => ({ ...moneyJson(plan), notes: plan.money?.notes ?? [] }),
+})

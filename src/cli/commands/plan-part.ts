@@ -1,0 +1,31 @@
+/** Commands that show one part of the plan: the same plan, another view. */
+import type { Work } from '#job'
+import type { Plan } from '#plan'
+import type { Words } from '#words'
+import type { Command } from '../command.ts'
+import { makePlan, planFlags } from '../make-plan.ts'
+import { stampJson } from '../views/stamp-json.ts'
+
+export type PartView = {
+  readonly name: string
+  readonly summary: string
+  readonly lines: (plan: Plan, work: Work, words: Words) => readonly string[]
+  readonly json: (plan: Plan) => object
+}
+
+export const planPart = (view: PartView): Command => ({
+  name: view.name,
+  summary: view.summary,
+  argument: { name: '<job>', doc: 'job document, or - for standard input' },
+  flags: planFlags,
+  run: async ({ argument, flags }) => {
+    const { plan, job } = await makePlan(argument, flags)
+    const lines = view.lines(plan, job.projected.work, job.words)
+    return {
+      lines: lines.length === 0 ? [job.words.sentence('cli.nothingToShow')] : trimmed(lines),
+      json: { ...view.json(plan), stamp: stampJson(plan) },
+    }
+  },
+})
+
+const trimmed = (lines: readonly string[]): readonly string[] => (lines[0] === '' ? lines.slice(1) : lines)

@@ -1,0 +1,88 @@
+/** `hardstand weather`: reads a weather file and says what is in it. */
+import type { HourlySeries } from '#core/climate'
+import type { Command } from '../command.ts'
+import { loadWeather, weatherProblemLines } from '../load-weather.ts'
+import { plainWords } from '../plain-words.ts'
+import { section, table } from '../views/table.ts'
+
+export const weather: Command = {
+  name: 'weather',
+  summary: 'read a weather file (CSV) and say what is in it',
+  argument: { name: '<file>', doc: 'hourly weather, or - for standard input' },
+  flags: [],
+  run: async ({ argument }) => {
+    const { series, hash, problems } = await loadWeather(argument)
+    const columns = summary(series)
+    const fromAtMs = series.startMs
+    const toAtMs = series.startMs + series.hours * 3_600_000
+    const rows = columns.map((column) => [
+      plainWords.label(`weather.${column.key}`),
+      plainWords.figure(column.key, column.least),
+      plainWords.figure(column.key, column.mean),
+      plainWords.figure(column.key, column.most),
+      String(column.missing),
+    ])
+    const head = ['', ...['least', 'mean', 'most', 'unknown'].map((key) => plainWords.label(`column.${key}`))]
+    return {
+      lines: [
+        plainWords.sentence('cli.weatherRead', { file: argument, hours: series.hours, fromAtMs, toAtMs }),
+        ...section(
+          plainWords.label('heading.columns'),
+          table([head, ...rows], ['left', 'right', 'right', 'right', 'right']),
+        ),
+        ...section(
+          plainWords.label('heading.source'),
+          [series.source, series.licence, hash].filter((line) => line !== ''),
+        ),
+        ...section(plainWords.label('heading.notes'), weatherProblemLines(argument, problems)),
+      ],
+      json: {
+        hours: series.hours,
+        fromAtMs,
+        toAtMs,
+        hash,
+        source: series.source,
+        licence: series.licence,
+        gaps: series.gaps,
+        columns,
+        problems,
+      },
+    }
+  },
+}
+
+type ColumnSummary = {
+  readonly key: string
+  readonly least: number
+  readonly mean: number
+  readonly most: number
+  readonly missing: number
+}
+
+const keys = [
+  'airC',
+  'humidityShare',
+  'windMps',
+  'rainMm',
+  'rainChanceShare',
+  'cloudShare',
+  'sunWm2',
+] as const
+
+function summary(series: HourlySeries): readonly ColumnSummary[] {
+  return keys.flatMap((key) => {
+    const column = series[key]
+    if (!column) return []
+    const known = Array.from(column).filter((value) => !Number.isNaN(value))
+    if (known.length === 0) return []
+    return [
+      {
+        key: key === 'sunWm2' ? 'sunWPerM2' : key,
+        least: known.reduce((a, b) => Math.min(a, b)),
+        mean: known.reduce((a, b) => a + b, 0) / known.length,
+        most: known.reduce((a, b) => Math.max(a, b)),
+        missing: column.length - known.length,
+      },
+    ]
+  })
+}

@@ -1,0 +1,55 @@
+/** From the arguments of a command to a plan: the job, its weather, the moment, the seed. */
+import { readFileSync } from 'node:fs'
+import { catalogue } from '#catalogue'
+import { type Plan, plan } from '#plan'
+import type { Flag, Flags } from './command.ts'
+import { textFlag } from './command.ts'
+import { CliFault } from './fault.ts'
+import { type LoadedJob, loadJob } from './load-job.ts'
+import { type LoadedWeather, weatherFor } from './load-weather.ts'
+import { plainWords } from './plain-words.ts'
+
+export const planFlags: readonly Flag[] = [
+  { flags: '--weather <file>', doc: 'hourly weather (CSV) instead of the file the job names' },
+  { flags: '--now <moment>', doc: 'plan as if it were this moment, for example 2027-04-10T08:00' },
+  { flags: '--seed <number>', doc: 'seed for whatever is drawn at random; 1 when left out' },
+]
+
+export type MadePlan = { readonly job: LoadedJob; readonly weather?: LoadedWeather; readonly plan: Plan }
+
+/** Version of the program, as package.json has it. */
+export const appVersion = (): string =>
+  JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')).version as string
+
+export async function makePlan(path: string, flags: Flags): Promise<MadePlan> {
+  const job = await loadJob(path)
+  const weather = await weatherFor(job, textFlag(flags, 'weather'))
+  const { work, money, log } = job.projected
+  const made = plan({
+    work,
+    ...(money ? { money } : {}),
+    log,
+    ...(weather ? { weather: weather.series } : {}),
+    catalogue,
+    nowMs: momentOf(textFlag(flags, 'now')),
+    seed: seedOf(textFlag(flags, 'seed')),
+    app: appVersion(),
+  })
+  return { job, ...(weather ? { weather } : {}), plan: made }
+}
+
+/** A moment without an offset is taken as universal time, so that a plan is the same wherever it is made. */
+function momentOf(text: string | undefined): number {
+  if (text === undefined) return Date.now()
+  const shaped = /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?(Z|[+-]\d{2}:\d{2})?)?$/.test(text)
+  const zoned = /(Z|[+-]\d{2}:\d{2})$/.test(text) || text.length === 10 ? text : `${text}Z`
+  const ms = shaped ? Date.parse(zoned) : Number.NaN
+  if (Number.isNaN(ms)) throw new CliFault([plainWords.sentence('cli.badMoment', { text })], 2)
+  return ms
+}
+
+function seedOf(text: string | undefined): number {
+  if (text === undefined) return 1
+  if (!/^\d{1,9}$/.test(text)) throw new CliFault([plainWords.sentence('cli.badSeed', { text })], 2)
+  return Number(text)
+}

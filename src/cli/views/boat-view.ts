@@ -1,0 +1,95 @@
+/** The boat: particulars, zones with their areas, and what the rules of thumb say. */
+import type { Plan, ZoneArea } from '#plan'
+import type { Words } from '#words'
+import { section, table } from './table.ts'
+
+export const allZones = (plan: Plan): readonly ZoneArea[] => [...plan.surfaces.zones, ...plan.marks.zones]
+
+export function boatLines(plan: Plan, words: Words): readonly string[] {
+  return [
+    ...section(words.label('heading.particulars'), particularLines(plan, words)),
+    ...section(words.label('heading.zones'), zoneLines(plan, words)),
+    ...section(words.label('heading.rules'), ruleLines(plan, words)),
+  ]
+}
+
+function particularLines(plan: Plan, words: Words): readonly string[] {
+  const found = plan.surfaces.hull?.particulars
+  if (!found) return []
+  const rows: readonly (readonly [string, number])[] = [
+    ['lengthOverallM', found.lengthOverall],
+    ['lengthWaterlineM', found.lengthWaterline],
+    ['beamM', found.beamOverall],
+    ['draftM', found.draft],
+    ['freeboardStemM', found.freeboardStem],
+    ['freeboardMidM', found.freeboardMid],
+    ['freeboardSternM', found.freeboardStern],
+  ]
+  return table(
+    rows.map(([key, value]) => [words.label(`particular.${key}`), words.figure(key, value)]),
+    ['left', 'right'],
+  )
+}
+
+export function zoneLines(plan: Plan, words: Words): readonly string[] {
+  const rows = allZones(plan).map((zone) => [
+    zone.name,
+    words.figure('areaM2', zone.areaM2),
+    words.figure('perimeterM', zone.perimeterM),
+    words.label(`certainty.${zone.certainty}`),
+    words.label(`how.${zone.how}`),
+  ])
+  const head = ['zone', 'area', 'edge', 'sure', 'from'].map((key) => words.label(`column.${key}`))
+  return rows.length === 0 ? [] : table([head, ...rows], ['left', 'right', 'right', 'left', 'left'])
+}
+
+function ruleLines(plan: Plan, words: Words): readonly string[] {
+  return table(
+    plan.surfaces.rules.map((rule) => [
+      words.label(`rule.${rule.id}`),
+      words.figure('areaM2', rule.area),
+      words.figure('areaM2', rule.workedArea),
+      words.figure('differenceShare', rule.differenceShare),
+    ]),
+    ['left', 'right', 'right', 'right'],
+  )
+}
+
+export const boatJson = (plan: Plan) => ({
+  particulars: particularsJson(plan),
+  zones: allZones(plan).map(({ id, name, kind, side, areaM2, perimeterM, certainty, how }) => ({
+    id,
+    name,
+    kind,
+    side,
+    areaM2,
+    perimeterM,
+    confidence: certainty,
+    how,
+  })),
+  rules: plan.surfaces.rules.map((rule) => ({
+    rule: rule.id,
+    zone: rule.zone,
+    ruleAreaM2: rule.area,
+    workedAreaM2: rule.workedArea,
+    differenceShare: rule.differenceShare,
+  })),
+})
+
+function particularsJson(plan: Plan) {
+  const found = plan.surfaces.hull?.particulars
+  return found
+    ? {
+        lengthOverallM: found.lengthOverall,
+        lengthWaterlineM: found.lengthWaterline,
+        beamM: found.beamOverall,
+        beamWaterlineM: found.beamWaterline,
+        draftM: found.draft,
+        freeboardStemM: found.freeboardStem,
+        freeboardMidM: found.freeboardMid,
+        freeboardSternM: found.freeboardStern,
+        displacedM3: found.displacedVolume,
+        sheerLengthM: found.sheerLength,
+      }
+    : {}
+}

@@ -1,0 +1,75 @@
+/** The build-ups: each zone's layers from the boat outward, with film, spread and litres. */
+import type { Plan, ZoneLayer } from '#plan'
+import type { Words } from '#words'
+import { allZones } from './boat-view.ts'
+import { section, table } from './table.ts'
+
+export function buildUpLines(plan: Plan, words: Words): readonly string[] {
+  const zones = allZones(plan).filter((zone) => plan.buildUps.layers.some((layer) => layer.zone === zone.id))
+  const head = ['layer', 'coats', 'dryFilm', 'wetFilm', 'spread', 'needed'].map((key) =>
+    words.label(`column.${key}`),
+  )
+  const rows = zones.flatMap((zone) => [
+    [`${zone.name}, ${words.figure('areaM2', zone.areaM2)}`],
+    ...plan.buildUps.layers
+      .filter((layer) => layer.zone === zone.id)
+      .map((layer) => layerRow(plan, layer, words)),
+  ])
+  return rows.length === 0
+    ? []
+    : section(
+        words.label('heading.buildUp'),
+        table([head, ...rows], ['left', 'right', 'right', 'right', 'right', 'right']),
+      )
+}
+
+function layerRow(plan: Plan, layer: ZoneLayer, words: Words): readonly string[] {
+  const quantity = plan.quantities.layers.find((one) => one.id === layer.id)
+  return [
+    `  ${layer.name}`,
+    String(layer.coats),
+    layer.dryFilmM ? words.figure('dryFilmM', layer.dryFilmM.value) : '',
+    layer.wetFilmM ? words.figure('wetFilmM', layer.wetFilmM.value) : '',
+    layer.spreadM2PerM3 ? words.figure('spreadM2PerM3', layer.spreadM2PerM3.value) : '',
+    quantity ? words.figure('volumeM3', quantity.mixedM3) : '',
+  ]
+}
+
+export const buildUpJson = (plan: Plan) => ({
+  layers: plan.buildUps.layers.map((layer) => {
+    const quantity = plan.quantities.layers.find((one) => one.id === layer.id)
+    return {
+      zone: layer.zone,
+      layer: layer.layer,
+      sheet: layer.sheet,
+      name: layer.name,
+      role: layer.role,
+      method: layer.method,
+      coats: layer.coats,
+      areaM2: layer.areaM2,
+      ...(layer.dryFilmM ? { dryFilmUm: layer.dryFilmM.value * 1e6 } : {}),
+      ...(layer.wetFilmM ? { wetFilmUm: layer.wetFilmM.value * 1e6 } : {}),
+      thinnerShare: layer.thinnerShare.value,
+      lossShare: layer.lossShare.value,
+      ...(layer.spreadM2PerM3 ? { spreadM2PerL: layer.spreadM2PerM3.value / 1000 } : {}),
+      spreadFrom: layer.spreadFrom,
+      ...(quantity
+        ? {
+            mixedL: quantity.mixedM3 * 1000,
+            thinnerL: quantity.thinnerM3 * 1000,
+            additiveL: quantity.additiveM3 * 1000,
+            certainty: quantity.certainty,
+          }
+        : {}),
+    }
+  }),
+  products: plan.quantities.sheets.map((one) => ({
+    sheet: one.sheet,
+    mixedL: one.mixedM3 * 1000,
+    partsL: one.partsM3.map((part) => part * 1000),
+    thinnerL: one.thinnerM3 * 1000,
+    additiveL: one.additiveM3 * 1000,
+    repairsL: one.repairsM3 * 1000,
+    certainty: one.certainty,
+  })),
+})

@@ -1,0 +1,71 @@
+/** Paintable hours: for each product and place the runs of go hours, and the limits that shut the rest. */
+import type { Plan, ZoneHours } from '#plan'
+import type { Words } from '#words'
+import { section, table } from './table.ts'
+
+export function hoursLines(plan: Plan, words: Words): readonly string[] {
+  return plan.conditions.zones.flatMap((zone) => {
+    const sheet = plan.buildUps.sheets.find((one) => one.id === zone.sheet)
+    const runs = runsOfGo(zone)
+    return section(`${sheet?.name ?? zone.sheet}, ${words.label(`place.${zone.place}`)}`, [
+      words.sentence('hours.summary', {
+        hours: countOf(zone, 'go'),
+        ofHours: zone.verdicts.length,
+        afterHours: zone.hoursAfter,
+      }),
+      ...table(
+        runs.map((run) => [
+          words.moment(run.startMinute * 60_000, plan.days.timeZone),
+          words.figure('hours', run.hours),
+        ]),
+        ['left', 'right'],
+      ),
+      ...limitLines(zone, words),
+    ])
+  })
+}
+
+const countOf = (zone: ZoneHours, verdict: string): number =>
+  zone.verdicts.filter((one) => one === verdict).length
+
+type Run = { readonly startMinute: number; readonly hours: number }
+
+/** Runs of go hours of at least this length are worth a line. */
+const LEAST_RUN_HOURS = 3
+
+export function runsOfGo(zone: ZoneHours): readonly Run[] {
+  const runs: Run[] = []
+  let from = 0
+  for (let hour = 0; hour <= zone.verdicts.length; hour++) {
+    if (zone.verdicts[hour] === 'go') continue
+    if (hour - from >= LEAST_RUN_HOURS)
+      runs.push({ startMinute: zone.firstMinute + from * 60, hours: hour - from })
+    from = hour + 1
+  }
+  return runs
+}
+
+/** How many hours each limit shuts. */
+function limitLines(zone: ZoneHours, words: Words): readonly string[] {
+  const counts = new Map<string, number>()
+  for (const failing of zone.failing) {
+    for (const one of failing) counts.set(one.limit, (counts.get(one.limit) ?? 0) + 1)
+  }
+  const rows = [...counts]
+    .sort((a, b) => b[1] - a[1])
+    .map(([limit, hours]) => [words.label(`limit.${limit}`), words.figure('hours', hours)])
+  return table(rows, ['left', 'right'])
+}
+
+export const hoursJson = (plan: Plan) => ({
+  firstAtMs: plan.conditions.firstMinute * 60_000,
+  air: plan.conditions.air.map(({ firstMinute, ...air }) => ({ ...air, firstAtMs: firstMinute * 60_000 })),
+  places: plan.conditions.zones.map((zone) => ({
+    place: zone.place,
+    sheet: zone.sheet,
+    hoursAfter: zone.hoursAfter,
+    goHours: countOf(zone, 'go'),
+    verdicts: zone.verdicts,
+    runs: runsOfGo(zone).map((run) => ({ startAtMs: run.startMinute * 60_000, hours: run.hours })),
+  })),
+})

@@ -1,0 +1,46 @@
+/** Tape lines and panels with the numbers to strike them. */
+import type { Plan } from '#plan'
+import type { Words } from '#words'
+import { section, table } from './table.ts'
+
+export function marksLines(plan: Plan, words: Words): readonly string[] {
+  const head = ['fromStern', 'lower', 'upper', 'girth'].map((key) => words.label(`column.${key}`))
+  const stripes = plan.marks.stripes.flatMap((stripe) =>
+    section(stripe.name, [
+      words.sentence('marks.stripe', { areaM2: stripe.table.areaM2, tapeM: stripe.table.tapeM }),
+      ...table(
+        [
+          head,
+          ...stripe.table.rows.map((row) => [
+            words.figure('xM', row.xM),
+            words.figure('lowerMm', row.lowerHeightM * 1000),
+            words.figure('upperMm', row.upperHeightM * 1000),
+            words.figure('girthMm', row.girthM * 1000),
+          ]),
+        ],
+        ['right', 'right', 'right', 'right'],
+      ),
+    ]),
+  )
+  const panels = plan.marks.panels.map((panel) =>
+    words.sentence('marks.panel', {
+      name: panel.name,
+      count: panel.count,
+      lengthM: panel.lengthM,
+      widthM: panel.widthM,
+      borderM: panel.borderM,
+      cornerRadiusM: panel.cornerRadiusM,
+      areaM2: panel.count * panel.panelAreaM2,
+    }),
+  )
+  return [...stripes, ...section(words.label('heading.panels'), panels)]
+}
+
+export const marksJson = (plan: Plan) => ({
+  stripes: plan.marks.stripes.map(({ id, name, zone, table: found }) => ({ id, name, zone, ...found })),
+  panels: plan.marks.panels.map(({ panelAreaM2, kind: _kind, ...panel }) => ({
+    ...panel,
+    areaM2: panel.count * panelAreaM2,
+  })),
+  tapeM: plan.marks.tapeM,
+})

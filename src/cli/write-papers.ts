@@ -1,0 +1,64 @@
+/** Writes the papers of a plan into a folder, each whole or not at all. */
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { type PaperInput, papersFor } from '#papers'
+import type { MadePlan } from './make-plan.ts'
+import { asFault } from './read-bytes.ts'
+
+export type PaperOptions = {
+  readonly folder: string
+  readonly page: 'A4' | 'Letter'
+  readonly date: string | undefined
+}
+
+/** @returns the paths written, in order. */
+export async function writePapers(made: MadePlan, options: PaperOptions): Promise<readonly string[]> {
+  const papers = await papersFor(paperInput(made, options))
+  try {
+    await mkdir(options.folder, { recursive: true })
+    const paths: string[] = []
+    for (const paper of papers) {
+      const path = join(options.folder, paper.name)
+      await writeWhole(path, paper.bytes)
+      paths.push(path)
+    }
+    return paths
+  } catch (error) {
+    throw asFault(error, options.folder)
+  }
+}
+
+/** Under another name first: a paper that is half written never stands where a whole one is looked for. */
+async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
+  const partial = `${path}.${process.pid}.part`
+  try {
+    await writeFile(partial, bytes)
+    await rename(partial, path)
+  } catch (error) {
+    await rm(partial, { force: true })
+    throw error
+  }
+}
+
+function paperInput({ plan, job }: MadePlan, { page, date }: PaperOptions): PaperInput {
+  const { work } = job.projected
+  const cell = <K extends string>(key: K, value: string | undefined) =>
+    (value === undefined ? {} : { [key]: value }) as { readonly [P in K]?: string }
+  return {
+    plan,
+    job: {
+      name: work.job.name,
+      boatName: work.job.boatName ?? work.job.name,
+      owner: work.job.owner ?? '',
+      shop: work.job.shop ?? '',
+      place: work.place.name ?? '',
+      ...cell('launchDate', work.job.launch),
+      finishWords: work.job.finishWords ?? '',
+      people: work.people.map(({ id, name }) => ({ id, name })),
+      units: work.job.units ?? 'metric',
+      locale: work.job.locale ?? 'en-GB',
+    },
+    page,
+    ...cell('date', date),
+  }
+}

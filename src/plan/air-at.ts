@@ -1,0 +1,45 @@
+/** The temperature a clock runs at, hour by hour, also where the weather at hand has a hole or has ended. */
+import type { AirAt } from '#core/schedule'
+import type { AirHours } from './types.ts'
+
+/** Without any weather, clocks run at this temperature; marked assumed wherever it is used. */
+export const PLANNING_AIR_C = 15
+
+/** How many days at the end of the series stand for what comes after it. */
+const DAYS_KEPT = 7
+
+/**
+ * Temperature at an hour since 1970 UTC. Inside the series it is the series; in a hole and before the start
+ * it is the nearest hour known before, or after; past the end it is the mean of the same hour of the day over
+ * the last week of the series.
+ */
+export function airAt(air: AirHours | undefined): AirAt {
+  if (!air || air.airC.every(Number.isNaN)) return () => PLANNING_AIR_C
+  const filled = fillHoles(air.airC)
+  const firstHour = Math.floor(air.firstMinute / 60)
+  const after = lastWeek(filled)
+  return (hour) => {
+    const index = hour - firstHour
+    if (index < 0) return filled[0]!
+    return filled[index] ?? after[index % 24]!
+  }
+}
+
+function fillHoles(airC: readonly number[]): readonly number[] {
+  const first = airC.find((value) => !Number.isNaN(value))!
+  let last = first
+  return airC.map((value) => {
+    if (!Number.isNaN(value)) last = value
+    return last
+  })
+}
+
+/** Mean by hour of the day (counted from the start of the series) over its last week. */
+function lastWeek(airC: readonly number[]): readonly number[] {
+  const from = Math.max(0, airC.length - 24 * DAYS_KEPT)
+  const mean = airC.slice(from).reduce((sum, value) => sum + value, 0) / (airC.length - from)
+  return Array.from({ length: 24 }, (_, hour) => {
+    const same = airC.filter((_value, index) => index >= from && index % 24 === hour)
+    return same.length > 0 ? same.reduce((sum, value) => sum + value, 0) / same.length : mean
+  })
+}

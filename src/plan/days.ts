@@ -1,0 +1,156 @@
+/** Who does what, when: the steps set forward hour by hour, gathered into days. */
+import type { Note } from '#core/note'
+import { type Calendar, clockMinute, type Placed, placeSteps } from '#core/schedule'
+import type { Log, Work } from '#job'
+import { airAt } from './air-at.ts'
+import type { CalendarDays } from './calendar.ts'
+import { happened } from './happened.ts'
+import type { Stage } from './remember.ts'
+import type { BuildUps, Conditions, Day, DayPiece, Days, Steps, Surfaces, WorkStep } from './types.ts'
+
+export type DaysInput = {
+  readonly steps: Steps
+  readonly conditions: Conditions
+  readonly calendar: CalendarDays
+  readonly buildUps: BuildUps
+  readonly surfaces: Surfaces
+  readonly log: Log
+  readonly job: Work['job']
+  readonly nowMinute: number
+}
+
+export const days: Stage<DaysInput, Days> = { name: 'days', run: setDays }
+
+/** How long a coat waits for an hour that is sure before a risky or unknown one will do. */
+const PATIENCE_MINUTES = 7 * 24 * 60
+
+function setDays(input: DaysInput): Days {
+  const { calendar } = input
+  const firstMinute = Math.max(calendar.days[0]?.startMinute ?? 0, input.nowMinute)
+  const airs = new Map(input.conditions.air.map((air) => [air.key, airAt(air)]))
+  const result = placeSteps({
+    steps: input.steps.steps,
+    people: calendar.people,
+    firstMinute,
+    lastMinute: calendar.days.at(-1)?.endMinute ?? firstMinute,
+    hours: new Map(input.conditions.zones.map((zone) => [zone.key, zone])),
+    patienceMinutes: PATIENCE_MINUTES,
+    unknownOpen: calendar.middays,
+    airAt: new Map(['boat', 'indoors'].map((key) => [key, airs.get(key) ?? airAt(undefined)])),
+    done: happened(input.log),
+  })
+  const gathered = gather(result.placed, calendar)
+  const sessions = gathered.reduce((sum, day) => sum + day.people.length, 0)
+  const ends = endsOf(input, result)
+  return {
+    placed: result.placed,
+    unplaced: result.unplaced,
+    days: gathered,
+    startMinute: Math.min(...result.placed.map((placed) => placed.startMinute), Number.MAX_SAFE_INTEGER),
+    ...ends,
+    sessions,
+    sessionMinutes: sessions * (calendar.openMinutes + calendar.closeMinutes),
+    timeZone: calendar.timeZone,
+    notes: [...notesOf(input, result), ...lateNotes(input, ends)],
+  }
+}
+
+/** End of work, and the first minute slings may touch every hull zone. */
+function endsOf(input: DaysInput, result: Calendar): Pick<Days, 'workEndMinute' | 'launchMinute'> {
+  if (result.unplaced.length > 0 || result.placed.length === 0) return {}
+  const workEndMinute = Math.max(...result.placed.map((placed) => placed.endMinute))
+  const slung = slingMinutes(input, new Map(result.placed.map((placed) => [placed.step, placed])))
+  return slung.includes(undefined)
+    ? { workEndMinute }
+    : { workEndMinute, launchMinute: Math.max(workEndMinute, ...(slung as readonly number[])) }
+}
+
+function slingMinutes(
+  input: DaysInput,
+  placed: ReadonlyMap<string, Placed>,
+): readonly (number | undefined)[] {
+  const hull = new Set(
+    input.surfaces.zones.flatMap((zone) => (['topsides', 'bottom'].includes(zone.kind) ? [zone.id] : [])),
+  )
+  const airC = airAt(input.conditions.air.find((air) => air.key === 'boat'))
+  return input.steps.steps.flatMap((step) => {
+    const table = input.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.clocks.dryToSling?.value
+    const at = placed.get(step.id)
+    if (step.kind !== 'coat' || step.coat !== step.coats || !hull.has(step.zone ?? '') || !table || !at)
+      return []
+    return [clockMinute({ table, sense: 'least', fromMinute: at.endMinute, airAt: airC })]
+  })
+}
+
+/** Pieces by local day, in order of time; empty days are left out. */
+function gather(placed: readonly Placed[], calendar: CalendarDays): readonly Day[] {
+  const pieces = placed
+    .flatMap(piecesOf)
+    .sort((a, b) => a.startMinute - b.startMinute || (a.step < b.step ? -1 : 1))
+  return calendar.days.flatMap((day) => {
+    const own = pieces.filter(
+      (piece) => piece.startMinute >= day.startMinute && piece.startMinute < day.endMinute,
+    )
+    return own.length === 0 ? [] : [{ ...day, people: hoursByPerson(own), pieces: own }]
+  })
+}
+
+const piecesOf = (placed: Placed): readonly DayPiece[] =>
+  placed.pieces.map((piece, index) => ({
+    step: placed.step,
+    ...piece,
+    part: index + 1,
+    parts: placed.pieces.length,
+  }))
+
+function hoursByPerson(pieces: readonly DayPiece[]): Day['people'] {
+  const minutes = new Map<string, number>()
+  for (const piece of pieces) {
+    for (const person of piece.people) {
+      minutes.set(person, (minutes.get(person) ?? 0) + piece.endMinute - piece.startMinute)
+    }
+  }
+  return [...minutes]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([person, spent]) => ({ person, minutes: spent }))
+}
+
+function notesOf(input: DaysInput, result: Calendar): readonly Note[] {
+  const known = new Map<string, WorkStep>(input.steps.steps.map((step) => [step.id, step]))
+  const unplaced = result.unplaced.map(
+    (one): Note => ({
+      code: 'days.unplaced',
+      severity: 'fault',
+      data: { step: one.step, reason: one.reason },
+    }),
+  )
+  const keyed = result.keyed.map(
+    (one): Note => ({
+      code: 'days.windowShut',
+      severity: 'notice',
+      data: { step: one.forStep, after: one.after, shutAtMs: one.shutMinute * 60_000 },
+    }),
+  )
+  const coats = result.placed.filter(
+    (placed) => known.get(placed.step)?.hoursKey !== undefined && !placed.done,
+  )
+  return [
+    ...unplaced,
+    ...keyed,
+    ...hourNotes(coats, 'risky', 'days.riskyHours'),
+    ...hourNotes(coats, 'unknown', 'days.beyondWeather'),
+  ]
+}
+
+function hourNotes(coats: readonly Placed[], verdict: string, code: string): readonly Note[] {
+  const count = coats.filter((placed) => placed.verdict === verdict).length
+  return count === 0 ? [] : [{ code, severity: 'caution', data: { count, of: coats.length } }]
+}
+
+function lateNotes(input: DaysInput, ends: Pick<Days, 'launchMinute'>): readonly Note[] {
+  const { launch } = input.job
+  if (launch === undefined || ends.launchMinute === undefined) return []
+  const day = input.calendar.days.find((one) => ends.launchMinute! < one.endMinute)
+  if (!day || day.date <= launch) return []
+  return [{ code: 'days.late', severity: 'warning', data: { wantedDate: launch, possibleDate: day.date } }]
+}

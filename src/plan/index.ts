@@ -1,0 +1,6 @@
+/** The road a job travels: from the document to days, stores, money and cautions. */
+export { describeStep, type StepText } from './describe-step.ts'
+export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
+export type { TraceEntry } from './remember.ts'
+export { hashOf, shortHash } from './stamp.ts'
+export type * from './types.ts'

@@ -1,0 +1,54 @@
+/** The catalogue's figures as plain numbers, each with how sure it is: what the stages reckon with. */
+import type { ConsumableRate } from '#core/stores'
+import type { GenericSheet } from './resolve-sheet.ts'
+import type { Sure } from './types.ts'
+
+/** Sanding, by the number of the grit. */
+export type GritRates = Readonly<Record<string, Sure<number>>>
+
+export type Rates = {
+  readonly surveyHours: Sure<number>
+  readonly referenceHours: Sure<number>
+  readonly fuelHours: Sure<number>
+  readonly guardHoursEach: Sure<number>
+  readonly washHoursPerM2: Sure<number>
+  readonly sandHoursPerM2: GritRates
+  readonly fillHoursPerM2: Sure<number>
+  readonly pinholeHoursPerM2: Sure<number>
+  readonly maskHoursPerM: Sure<number>
+  readonly strikeHoursPerM: Sure<number>
+  readonly layOutHoursPerM: Sure<number>
+  /** Square metres an hour of the clock, alone and in pairs. */
+  readonly tipAloneM2PerH: Sure<number>
+  readonly tipPairM2PerH: Sure<number>
+  readonly rollHoursPerM2: Sure<number>
+  readonly brushHoursPerM2: Sure<number>
+  readonly coatSetUpHours: Sure<number>
+  readonly coatCleanUpHours: Sure<number>
+  readonly settleHours: Sure<number>
+  readonly clearUpHours: Sure<number>
+  readonly fittingHours: Sure<number>
+  readonly refitFactor: Sure<number>
+  readonly reachFactors: Readonly<Record<string, number>>
+  readonly snagHours: Sure<number>
+  readonly handoverHours: Sure<number>
+  readonly sessionOpenHours: Sure<number>
+  readonly sessionCloseHours: Sure<number>
+}
+
+/** Everything the stages take from the catalogue. */
+export type Known = {
+  readonly rates: Rates
+  readonly sheets: ReadonlyMap<string, GenericSheet>
+  readonly lossByMethod: Readonly<Record<string, Sure<number>>>
+  readonly mixLeadMinutes: Sure<number>
+  readonly runAloneMostM2: Sure<number>
+  readonly reserveByRole: Readonly<Record<string, Sure<number>>>
+  readonly touchUpM3: Sure<number>
+  readonly consumableRates: readonly ConsumableRate[]
+  readonly consumableUnits: Readonly<Record<string, 'piece' | 'pair' | 'm' | 'L'>>
+  /** `disc` stands for the disc of the step's grit. */
+  readonly consumablesByKind: Readonly<Record<string, readonly string[]>>
+  readonly consumablesByPersonDay: readonly string[]
+  readonly consumablesByPour: readonly string[]
+}

@@ -1,0 +1,136 @@
+/** Tape lines and panels: the numbers to strike them, and the zones whose area they make. */
+import { bootStripe, type PanelInput, panel, type StripeInput } from '#core/marking'
+import type { Note } from '#core/note'
+import type { Figure, Work } from '#job'
+import { weakest } from './certainty.ts'
+import type { Stage } from './remember.ts'
+import { describe } from './surfaces.ts'
+import type { Marks, PanelMark, StripeMark, Surfaces, ZoneArea } from './types.ts'
+
+export type MarksInput = {
+  readonly marks: Work['marks']
+  readonly zones: Work['zones']
+  readonly surfaces: Surfaces
+}
+
+export const marks: Stage<MarksInput, Marks> = { name: 'marks', run: strikeMarks }
+
+type Mark = Work['marks'][number]
+
+/** Marks along the stripe this far apart; assumed, as yards do for long fair runs. */
+const SPACING_M = 0.5
+
+function strikeMarks(input: MarksInput): Marks {
+  const stripes = input.marks
+    .filter((mark) => mark.kind === 'boot stripe')
+    .map((mark) => stripeOf(mark, input))
+  const panels = input.marks.filter((mark) => mark.kind === 'panel').map(panelOf)
+  const made = {
+    stripes: stripes.flatMap((one) => one.marks),
+    panels: panels.flatMap((one) => one.marks),
+  }
+  return {
+    ...made,
+    zones: input.zones.flatMap((zone) => zoneOf(zone, made, input.surfaces)),
+    tapeM:
+      made.stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
+      made.panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
+    notes: [...stripes, ...panels].flatMap((one) => one.notes),
+  }
+}
+
+type Made<T> = { readonly marks: readonly T[]; readonly notes: readonly Note[] }
+
+/** Notes of a mark say which one they are about. */
+const about = (mark: Mark, notes: readonly Note[]): readonly Note[] =>
+  notes.map((note) => ({ ...note, data: { ...note.data, mark: mark.id, name: mark.name ?? mark.kind } }))
+
+function stripeOf(mark: Mark, { surfaces }: MarksInput): Made<StripeMark> {
+  const name = mark.name ?? mark.kind
+  if (!surfaces.hull) {
+    return {
+      marks: [],
+      notes: [{ code: 'marks.noHull', severity: 'missing', data: { mark: mark.id, name } }],
+    }
+  }
+  const { table, notes } = bootStripe(surfaces.hull, { ...stripeInput(mark), spacingM: SPACING_M })
+  return {
+    marks: table ? [{ kind: 'stripe', id: mark.id, name, zone: mark.zone, table }] : [],
+    notes: about(mark, notes),
+  }
+}
+
+const stripeInput = (mark: Mark): StripeInput => ({
+  ...given('heightStemM', mark.heightStem),
+  ...given('heightLowM', mark.heightLow),
+  ...given('heightSternM', mark.heightStern),
+  ...given('widthStemM', mark.widthStem),
+  ...given('widthLowM', mark.widthLow),
+  ...given('widthSternM', mark.widthStern),
+})
+
+const given = <K extends string>(key: K, figure: Figure | undefined) =>
+  (figure ? { [key]: figure.value } : {}) as { readonly [P in K]?: number }
+
+function panelOf(mark: Mark): Made<PanelMark> {
+  const name = mark.name ?? mark.kind
+  if (!mark.length || !mark.width) {
+    return {
+      marks: [],
+      notes: [{ code: 'marks.panelWithoutSize', severity: 'missing', data: { mark: mark.id, name } }],
+    }
+  }
+  const input: PanelInput = {
+    lengthM: mark.length.value,
+    widthM: mark.width.value,
+    count: mark.count ?? 1,
+    ...given('borderM', mark.border),
+    ...given('cornerRadiusM', mark.cornerRadius),
+  }
+  const { panel: found, notes } = panel(input)
+  const marks: readonly PanelMark[] = found
+    ? [
+        {
+          kind: 'panel',
+          id: mark.id,
+          name,
+          zone: mark.zone,
+          count: found.count,
+          panelAreaM2: found.areaM2,
+          perimeterM: found.perimeterM,
+          lengthM: found.lengthM,
+          widthM: found.widthM,
+          borderM: found.borderM,
+          cornerRadiusM: found.cornerRadiusM,
+          certainty: weakest(mark.length.certainty, mark.width.certainty),
+        },
+      ]
+    : []
+  return { marks, notes: about(mark, notes) }
+}
+
+/** A zone of kind stripe or non-skid covers what its marks enclose. */
+function zoneOf(
+  zone: Work['zones'][number],
+  made: { readonly stripes: readonly StripeMark[]; readonly panels: readonly PanelMark[] },
+  surfaces: Surfaces,
+): readonly ZoneArea[] {
+  if (surfaces.zones.some((other) => other.id === zone.id)) return []
+  const stripes = made.stripes.filter((stripe) => stripe.zone === zone.id)
+  const panels = made.panels.filter((one) => one.zone === zone.id)
+  if (stripes.length + panels.length === 0) return []
+  const hullSure = surfaces.zones.find((other) => other.how === 'surface')?.certainty
+  return [
+    {
+      ...describe(zone),
+      areaM2:
+        stripes.reduce((sum, stripe) => sum + stripe.table.areaM2, 0) +
+        panels.reduce((sum, one) => sum + one.count * one.panelAreaM2, 0),
+      perimeterM:
+        stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
+        panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
+      certainty: weakest(...panels.map((one) => one.certainty), ...(stripes.length > 0 ? [hullSure] : [])),
+      how: 'marks',
+    },
+  ]
+}

@@ -1,0 +1,187 @@
+/**
+ * The road a job travels, as a table of contents. A plan is a function of its inputs alone: the same work, money,
+ * log, weather, catalogue, moment and seed give the same plan. Each stage sees only what stands before it.
+ */
+import type { Catalogue } from '#catalogue'
+import type { HourlySeries } from '#core/climate'
+import type { Log, MoneyTerms, Work } from '#job'
+import { buildUps } from './build-ups.ts'
+import { calendar, dateOf } from './calendar.ts'
+import { cautions } from './cautions.ts'
+import { conditions } from './conditions.ts'
+import { days } from './days.ts'
+import { hazards } from './hazards.ts'
+import { marks } from './marks.ts'
+import { money } from './money.ts'
+import { gatherNotes } from './notes.ts'
+import { pours } from './pours.ts'
+import { quantities } from './quantities.ts'
+import { readCatalogue } from './read-catalogue.ts'
+import { createMemory, type Runner, type TraceEntry } from './remember.ts'
+import { repairs } from './repairs.ts'
+import { catalogueHash, logHash, moneyHash, stampOf, weatherHash, workHash } from './stamp.ts'
+import { steps } from './steps.ts'
+import { stores } from './stores.ts'
+import { surfaces } from './surfaces.ts'
+import type { Plan, Stamp } from './types.ts'
+
+export type PlanInput = {
+  readonly work: Work
+  /** Absent for somebody who may not see it, and where nobody has reckoned yet: the plan runs without. */
+  readonly money?: MoneyTerms
+  readonly log: Log
+  readonly weather?: HourlySeries
+  readonly catalogue: Catalogue
+  readonly nowMs: number
+  readonly seed: number
+  /** Version of the program, for the stamp. */
+  readonly app: string
+}
+
+export type Planned = {
+  readonly plan: Plan
+  /** Which stages ran and which had nothing to do. */
+  readonly trace: readonly TraceEntry[]
+}
+
+/** Remembers the last plan of one job, so that an edit runs only the stages it reaches. */
+export type Planner = { readonly plan: (input: PlanInput) => Planned }
+
+export function createPlanner(): Planner {
+  const memory = createMemory()
+  return {
+    plan: (input) => {
+      const { run, trace } = memory.begin()
+      return { plan: alongTheRoad(run, input), trace }
+    },
+  }
+}
+
+/** One plan, nothing remembered. */
+export const plan = (input: PlanInput): Plan => createPlanner().plan(input).plan
+
+function alongTheRoad(run: Runner, input: PlanInput): Plan {
+  const { work, log, catalogue } = input
+  const { job, boat, place, people, shifts, closures } = work
+  const fromDate = laterOf(job.start, dateOf(input.nowMs, place.timeZone))
+  // To the quarter hour, or every minute that passes would set the days anew.
+  const nowMinute = Math.ceil(input.nowMs / 900_000) * 15
+  const weather = input.weather
+
+  const known = run(readCatalogue, { catalogue })
+  const surface = run(surfaces, { boat, stations: work.stations, points: work.points, zones: work.zones })
+  const mark = run(marks, { marks: work.marks, zones: work.zones, surfaces: surface })
+  const repair = run(repairs, { findings: work.findings, fittings: work.fittings, known })
+  const buildUp = run(buildUps, {
+    layers: work.layers,
+    sheets: work.sheets,
+    surfaces: surface,
+    marks: mark,
+    known,
+  })
+  const quantity = run(quantities, { buildUps: buildUp, repairs: repair })
+  const hazard = run(hazards, {
+    buildUps: buildUp,
+    surfaces: surface,
+    repairs: repair,
+    boat,
+    place,
+    people,
+    fromDate,
+    catalogue,
+  })
+  const step = run(steps, {
+    surfaces: surface,
+    marks: mark,
+    repairs: repair,
+    buildUps: buildUp,
+    hazards: hazard,
+    rates: known.rates,
+    people,
+    shifts,
+    boat,
+  })
+  const condition = run(conditions, { weather, place, buildUps: buildUp, surfaces: surface, marks: mark })
+  const dates = run(calendar, { place, people, shifts, closures, rates: known.rates, fromDate })
+  const day = run(days, {
+    steps: step,
+    conditions: condition,
+    calendar: dates,
+    buildUps: buildUp,
+    surfaces: surface,
+    log,
+    job,
+    nowMinute,
+  })
+  const pour = run(pours, {
+    steps: step,
+    days: day,
+    buildUps: buildUp,
+    quantities: quantity,
+    conditions: condition,
+    known,
+  })
+  const store = run(stores, {
+    quantities: quantity,
+    buildUps: buildUp,
+    packs: work.packs,
+    prices: input.money?.prices,
+    steps: step,
+    marks: mark,
+    pours: pour,
+    days: day,
+    known,
+  })
+  const estimate =
+    input.money &&
+    run(money, {
+      money: input.money,
+      changes: work.changes,
+      packs: work.packs,
+      steps: step,
+      days: day,
+      stores: store,
+      calendar: dates,
+    })
+  const caution = run(cautions, {
+    hazards: hazard,
+    steps: step,
+    days: day,
+    buildUps: buildUp,
+    conditions: condition,
+  })
+  const notes = gatherNotes(
+    [surface, mark, repair, buildUp, quantity, hazard, step, condition, dates, day, pour, store],
+    estimate,
+  )
+
+  return {
+    stamp: stampFor(run, input),
+    surfaces: surface,
+    marks: mark,
+    repairs: repair,
+    buildUps: buildUp,
+    quantities: quantity,
+    hazards: hazard,
+    steps: step,
+    conditions: condition,
+    days: day,
+    pours: pour,
+    stores: store,
+    ...(estimate ? { money: estimate } : {}),
+    cautions: caution,
+    notes,
+  }
+}
+
+const laterOf = (a: string, b: string): string => (a > b ? a : b)
+
+function stampFor(run: Runner, input: PlanInput): Stamp {
+  return stampOf(input, {
+    work: run(workHash, { value: input.work }),
+    log: run(logHash, { value: input.log }),
+    catalogue: run(catalogueHash, { value: input.catalogue }),
+    ...(input.money ? { money: run(moneyHash, { value: input.money }) } : {}),
+    ...(input.weather ? { weather: run(weatherHash, { value: input.weather }) } : {}),
+  })
+}

@@ -1,0 +1,185 @@
+/** Reads the catalogue's cells into numbers, once: the one place where its ids meet what the stages reckon with. */
+import { type Catalogue, type ConsumableId, catalogueFields, type RateId } from '#catalogue'
+import type { Certainty } from '#core/note'
+import type { ConsumableRate } from '#core/stores'
+import { type Fields, type Figure, readCell, type Sheet, sheetFields } from '#job'
+import type { Known, Rates } from './known.ts'
+import type { Stage } from './remember.ts'
+import type { GenericSheet } from './resolve-sheet.ts'
+import type { Sure } from './types.ts'
+
+export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
+  name: 'catalogue',
+  run: ({ catalogue }) => ({
+    rates: ratesOf(catalogue),
+    sheets: new Map(Object.entries(catalogue.sheets).map(([id, row]) => [id, genericSheet(id, row)])),
+    lossByMethod: lossesOf(catalogue),
+    mixLeadMinutes: times(limit(catalogue, 'mixLead'), 60),
+    runAloneMostM2: limit(catalogue, 'runOneMost'),
+    reserveByRole: reservesOf(catalogue),
+    touchUpM3: limit(catalogue, 'touchUp'),
+    consumableRates: consumableRates(catalogue),
+    consumableUnits: Object.fromEntries(
+      Object.entries(catalogue.consumables).map(([id, row]) => [
+        id,
+        row.cells.soldBy as 'piece' | 'pair' | 'm' | 'L',
+      ]),
+    ),
+    consumablesByKind,
+    consumablesByPersonDay: usedEach(catalogue, 'person-day'),
+    consumablesByPour: usedEach(catalogue, 'pour'),
+  }),
+}
+
+/** What each kind of step wears down; `disc` is the disc of its grit. */
+const consumablesByKind: Known['consumablesByKind'] = {
+  wash: ['wiping-solvent', 'wipe'],
+  sand: ['disc'],
+  'sand-between': ['disc'],
+  coat: ['tack-cloth', 'foam-cover', 'tray-liner', 'wiping-solvent', 'wipe', 'tip-brush'],
+  mask: ['fine-line-tape', 'masking-tape', 'masking-paper'],
+  strike: ['fine-line-tape', 'masking-tape', 'masking-paper'],
+}
+
+type AnyRow = {
+  readonly cells: Readonly<Record<string, string | undefined>>
+  readonly sources: Readonly<Record<string, { readonly certainty: Certainty } | undefined>>
+}
+
+/** A cell of the shipped tables; one that does not read is a fault of the program, so it fails loudly. */
+function cell(fields: Fields, row: AnyRow, key: string): unknown {
+  const text = row.cells[key]
+  const field = fields[key]
+  if (text === undefined || !field) return undefined
+  const reading = readCell(field, text, { currency: undefined })
+  if (!reading.ok) throw new Error(`catalogue: cell does not read, got ${key} “${text}” (${reading.code})`)
+  return reading.value
+}
+
+const numberIn = (fields: Fields, row: AnyRow, key: string): number =>
+  (cell(fields, row, key) as Figure).value
+
+function limit(catalogue: Catalogue, key: keyof typeof catalogueFields.limits): Sure<number> {
+  const row: AnyRow = catalogue.limits
+  return {
+    value: numberIn(catalogueFields.limits, row, key),
+    certainty: row.sources[key]?.certainty ?? 'assumed',
+  }
+}
+
+function rate(catalogue: Catalogue, id: RateId): Sure<number> {
+  const row: AnyRow = catalogue.rates[id]
+  return {
+    value: numberIn(catalogueFields.rates, row, 'time'),
+    certainty: row.sources.time?.certainty ?? 'assumed',
+  }
+}
+
+const times = (figure: Sure<number>, factor: number): Sure<number> => ({
+  ...figure,
+  value: figure.value * factor,
+})
+
+function ratesOf(catalogue: Catalogue): Rates {
+  const hours = (id: RateId) => rate(catalogue, id)
+  return {
+    surveyHours: hours('survey'),
+    referenceHours: hours('record-marks'),
+    fuelHours: hours('map-fuel'),
+    guardHoursEach: hours('photograph-and-bag'),
+    washHoursPerM2: hours('wash-dewax'),
+    sandHoursPerM2: {
+      80: hours('sand-80'),
+      120: hours('sand-120'),
+      220: hours('sand-220'),
+      320: hours('sand-320'),
+      400: hours('sand-400'),
+    },
+    fillHoursPerM2: hours('skim-filler'),
+    pinholeHoursPerM2: hours('pinhole-round'),
+    maskHoursPerM: hours('mask-line'),
+    strikeHoursPerM: hours('strike-line'),
+    layOutHoursPerM: hours('lay-out-panels'),
+    tipAloneM2PerH: limit(catalogue, 'paceOne'),
+    tipPairM2PerH: limit(catalogue, 'paceTwo'),
+    rollHoursPerM2: hours('roll-primer'),
+    brushHoursPerM2: hours('brush-coat'),
+    coatSetUpHours: hours('coat-set-up'),
+    coatCleanUpHours: hours('coat-clean-up'),
+    settleHours: hours('settle-dust'),
+    clearUpHours: hours('clean-shop'),
+    fittingHours: hours('strip-small-fitting'),
+    refitFactor: limit(catalogue, 'refitFactor'),
+    reachFactors: {
+      free: limit(catalogue, 'reachFree').value,
+      'through a hatch': limit(catalogue, 'reachHatch').value,
+      'behind a liner': limit(catalogue, 'reachLiner').value,
+      'bonded in': limit(catalogue, 'reachBonded').value,
+    },
+    snagHours: hours('snag-round'),
+    handoverHours: hours('handover'),
+    sessionOpenHours: hours('session-open'),
+    sessionCloseHours: hours('session-close'),
+  }
+}
+
+function genericSheet(id: string, row: AnyRow): GenericSheet {
+  const cells = Object.keys(row.cells).flatMap((key) => {
+    const value = cell(sheetFields, row, key)
+    return value === undefined ? [] : [[key, value] as const]
+  })
+  const certainty = Object.fromEntries(
+    Object.entries(row.sources).map(([key, origin]) => [key, origin?.certainty ?? 'assumed']),
+  )
+  return { sheet: { id, ...Object.fromEntries(cells) } as Sheet, certainty }
+}
+
+function lossesOf(catalogue: Catalogue): Known['lossByMethod'] {
+  const roller = limit(catalogue, 'lossRoller')
+  return { 'roll and tip': roller, roller, brush: roller, 'filler knife': limit(catalogue, 'lossKnife') }
+}
+
+function reservesOf(catalogue: Catalogue): Known['reserveByRole'] {
+  const finish = limit(catalogue, 'reserveFinish')
+  const primer = limit(catalogue, 'reservePrimer')
+  const filler = limit(catalogue, 'reserveFiller')
+  return {
+    finish,
+    'non-skid': finish,
+    primer,
+    'tie coat': primer,
+    filler,
+    fairing: filler,
+    'laminating resin': filler,
+  }
+}
+
+function usedEach(catalogue: Catalogue, each: string): readonly string[] {
+  return Object.entries(catalogue.consumables).flatMap(([id, row]) => (row.cells.each === each ? [id] : []))
+}
+
+function consumableRates(catalogue: Catalogue): readonly ConsumableRate[] {
+  return (Object.keys(catalogue.consumables) as ConsumableId[]).map((id) =>
+    consumableRate(id, catalogue.consumables[id]),
+  )
+}
+
+/** So much per square metre, per metre of edge, per person-day or per pour, in the unit it is sold by. */
+function consumableRate(id: string, row: AnyRow): ConsumableRate {
+  const figure = (key: string): number | undefined =>
+    (cell(catalogueFields.consumables, row, key) as Figure | undefined)?.value
+  const litres = figure('volume')
+  const amount =
+    figure('pieces') ?? (litres === undefined ? undefined : litres * 1000) ?? figure('length') ?? 0
+  const area = figure('area')
+  const run = figure('run')
+  const driver =
+    area !== undefined
+      ? 'areaM2'
+      : run !== undefined
+        ? 'lengthM'
+        : row.cells.each === 'pour'
+          ? 'count'
+          : 'personDays'
+  return { id, driver, perDriver: amount / (area ?? run ?? 1), unitsPerPiece: 1 }
+}

@@ -1,0 +1,80 @@
+/** The work as a list: hours, hands, and what must wait for what. */
+import type { Note } from '#core/note'
+import type { Work } from '#job'
+import type { Rates } from './known.ts'
+import type { Stage } from './remember.ts'
+import { closingSteps } from './steps/closing.ts'
+import { hostsOf, type StepContext, zoneRank } from './steps/context.ts'
+import { createDraft } from './steps/draft.ts'
+import { repairSteps, settleStep } from './steps/grinding.ts'
+import { inOrder } from './steps/in-order.ts'
+import { bareSanding, layerSteps } from './steps/layers.ts'
+import { openingSteps } from './steps/opening.ts'
+import type { BuildUps, Hazards, Marks, Repairs, Steps, Surfaces, WorkStep } from './types.ts'
+
+export type StepsInput = {
+  readonly surfaces: Surfaces
+  readonly marks: Marks
+  readonly repairs: Repairs
+  readonly buildUps: BuildUps
+  readonly hazards: Hazards
+  readonly rates: Rates
+  readonly people: Work['people']
+  readonly shifts: Work['shifts']
+  readonly boat: Work['boat']
+}
+
+export const steps: Stage<StepsInput, Steps> = { name: 'steps', run: drawUpSteps }
+
+function drawUpSteps(input: StepsInput): Steps {
+  const context = contextOf(input)
+  const zones = [...context.zones].sort((a, b) => zoneRank(a) - zoneRank(b))
+  const laidOn = (zone: (typeof zones)[number]) => hostsOf(context, zone).length > 0 || zone.how === 'marks'
+  const own = zones.filter((zone) => !laidOn(zone))
+  const onTop = zones
+    .filter(laidOn)
+    .sort((a, b) => Number(a.kind === 'boot stripe') - Number(b.kind === 'boot stripe'))
+  openingSteps(context)
+  repairSteps(context)
+  for (const zone of own) layerSteps(context, zone, { fill: true })
+  for (const zone of own) bareSanding(context, zone)
+  settleStep(context)
+  for (const zone of [...own, ...onTop]) layerSteps(context, zone, { fill: false })
+  closingSteps(context)
+  const { ordered, ring } = inOrder(context.draft.all())
+  const marked = ordered.map((step) => ({ ...step, hazards: hazardsOf(step, input.hazards) }))
+  return { steps: marked, notes: ring.map(ringNote) }
+}
+
+/** What this step can do to whom: by the product in hand, by the kind of work, by the zone it is on. */
+function hazardsOf(step: WorkStep, { hazards }: Hazards): readonly string[] {
+  return hazards
+    .filter((hazard) => {
+      const byKind =
+        hazard.kinds.includes(step.kind) && (hazard.zones === 'any' || hazard.zones.includes(step.zone ?? ''))
+      return byKind || (step.sheet !== undefined && hazard.sheets.includes(step.sheet))
+    })
+    .map((hazard) => hazard.id)
+}
+
+const ringNote = (step: { readonly id: string }): Note => ({
+  code: 'steps.ring',
+  severity: 'fault',
+  data: { step: step.id },
+})
+
+function contextOf(input: StepsInput): StepContext {
+  const working = new Set(input.shifts.map((shift) => shift.person))
+  return {
+    draft: createDraft(),
+    rates: input.rates,
+    zones: [...input.surfaces.zones, ...input.marks.zones],
+    marks: input.marks,
+    repairs: input.repairs,
+    buildUps: input.buildUps,
+    fittings: input.repairs.fittings,
+    crew: Math.max(1, Math.min(3, working.size)),
+    sensitised: input.people.filter((person) => person.sensitised).map((person) => person.id),
+    fuel: input.boat.fuel ?? 'unknown',
+  }
+}

@@ -1,0 +1,68 @@
+/** What every group of steps draws on. */
+import type { Rates } from '../known.ts'
+import type { BuildUps, FittingPlan, Marks, Repairs, ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
+import type { Draft } from './draft.ts'
+
+export type StepContext = {
+  readonly draft: Draft
+  readonly rates: Rates
+  readonly zones: readonly ZoneArea[]
+  readonly marks: Marks
+  readonly repairs: Repairs
+  readonly buildUps: BuildUps
+  readonly fittings: readonly FittingPlan[]
+  /** Most hands there ever are at once. */
+  readonly crew: number
+  /** People sensitised to isocyanates. */
+  readonly sensitised: readonly string[]
+  readonly fuel: string
+}
+
+/** The order in which steps get their pick of the hours. */
+export const phase = {
+  opening: 0,
+  grind: 1,
+  settle: 2,
+  prime: 3,
+  finish: 4,
+  nonSkid: 5,
+  stripe: 6,
+  refit: 7,
+  closing: 8,
+} as const
+
+export const sheetOf = (context: StepContext, id: string): ResolvedSheet | undefined =>
+  context.buildUps.sheets.find((sheet) => sheet.id === id)
+
+export const layersOn = (context: StepContext, zone: string): readonly ZoneLayer[] =>
+  context.buildUps.layers.filter((layer) => layer.zone === zone)
+
+export const coatId = (layer: ZoneLayer, coat: number): string => `coat:${layer.zone}:${layer.layer}:${coat}`
+
+/** The last coat of the outermost layer on a zone. */
+export function lastCoat(
+  context: StepContext,
+  zone: string,
+): { readonly id: string; readonly layer: ZoneLayer } | undefined {
+  const layer = layersOn(context, zone).at(-1)
+  return layer && { id: coatId(layer, layer.coats), layer }
+}
+
+const deckKinds = new Set(['side deck', 'foredeck', 'cabin top', 'cockpit sole', 'hatch', 'loose part'])
+const hullKinds = new Set(['topsides', 'transom'])
+
+/** The zones whose fresh paint a stripe or panel is taped on. */
+export function hostsOf(context: StepContext, zone: ZoneArea): readonly ZoneArea[] {
+  const kinds = zone.kind === 'boot stripe' ? hullKinds : zone.kind === 'non-skid' ? deckKinds : undefined
+  return kinds ? context.zones.filter((other) => kinds.has(other.kind) && !other.indoors) : []
+}
+
+/** Loose parts first, then deck, then hull, so that drips and feet do no harm. */
+export function zoneRank(zone: ZoneArea): number {
+  if (zone.indoors) return 0
+  if (hullKinds.has(zone.kind)) return 2
+  return zone.kind === 'bottom' ? 3 : 1
+}
+
+export const placeOf = (zone: ZoneArea | undefined): 'boat' | 'indoors' =>
+  zone?.indoors ? 'indoors' : 'boat'

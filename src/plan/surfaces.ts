@@ -1,0 +1,194 @@
+/** The hull as a surface and every zone with its area: measured on the surface, typed in, or still to be marked. */
+import {
+  compareHullWithRules,
+  type Hull,
+  type HullResult,
+  type HullSizes,
+  type HullZone,
+  hullFromSizes,
+  hullFromStations,
+  hullOutline,
+  hullZones,
+  type Station,
+} from '#core/boat'
+import type { Certainty, Note } from '#core/note'
+import type { Work } from '#job'
+import { weakest } from './certainty.ts'
+import type { Stage } from './remember.ts'
+import type { Surfaces, ZoneArea } from './types.ts'
+
+export type SurfacesInput = {
+  readonly boat: Work['boat']
+  readonly stations: Work['stations']
+  readonly points: Work['points']
+  readonly zones: Work['zones']
+}
+
+export const surfaces: Stage<SurfacesInput, Surfaces> = { name: 'surfaces', run: measureSurfaces }
+
+function measureSurfaces(input: SurfacesInput): Surfaces {
+  const result = hullOf(input)
+  const hull = result?.ok ? result.hull : undefined
+  const cut = hull ? hullZones(hull, { bottomTo: bottomEdge(hull) }) : undefined
+  const sure = hullCertainty(input)
+  const measured = input.zones.map((zone) => measureZone(zone, { hullZones: cut?.zones ?? [], sure }))
+  const rules = hull ? compareHullWithRules(hull) : undefined
+  return {
+    zones: measured.flatMap((one) => one.area ?? []),
+    ...(hull ? { hull, outline: hullOutline(hull, [0]) } : {}),
+    rules: rules?.rows ?? [],
+    notes: [
+      ...hullNotes(result),
+      ...(cut?.notes ?? []),
+      ...(rules?.notes ?? []),
+      ...measured.flatMap((one) => one.notes),
+    ],
+  }
+}
+
+const noHull: Note = { code: 'surfaces.noHull', severity: 'missing', data: {} }
+
+function hullNotes(result: HullResult | undefined): readonly Note[] {
+  if (!result) return [noHull]
+  return result.ok ? result.notes : result.faults
+}
+
+/** Stations when there are any; else the few sizes; else no hull, and only the zones that were typed in. */
+function hullOf(input: SurfacesInput): HullResult | undefined {
+  if (input.stations.length > 0) return hullFromStations(stationsOf(input))
+  const sizes = sizesOf(input.boat)
+  return sizes && hullFromSizes(sizes)
+}
+
+function stationsOf({ stations, points }: SurfacesInput): readonly Station[] {
+  return stations.map((station) => ({
+    id: station.name ?? station.id,
+    x: station.x.value,
+    points: points
+      .filter((point) => point.station === station.id)
+      .map((point) => ({
+        y: point.halfBreadth.value,
+        z: point.height.value,
+        ...(point.knuckle === undefined
+          ? {}
+          : { knuckle: point.knuckle === 'knuckle' ? ('rail' as const) : point.knuckle }),
+      })),
+  }))
+}
+
+function sizesOf(boat: Work['boat']): HullSizes | undefined {
+  if (!boat.lengthOverall || !boat.beam || !boat.freeboardStem) return undefined
+  const round =
+    boat.hullForm === 'round bilge' || (boat.hullForm === undefined && boat.kind === 'sailing yacht')
+  return {
+    form: round ? 'round-bilge' : 'hard-chine',
+    lengthOverall: boat.lengthOverall.value,
+    beam: boat.beam.value,
+    freeboardStem: boat.freeboardStem.value,
+    ...given('lengthWaterline', boat.lengthWaterline),
+    ...given('beamTransom', boat.beamTransom),
+    ...given('draft', boat.draft),
+    ...given('freeboardMid', boat.freeboardMid),
+    ...given('freeboardStern', boat.freeboardStern),
+    ...given('deadrise', boat.deadrise),
+    ...given('deadriseTransom', boat.deadriseTransom),
+    ...given('chineBeam', boat.chineBeam),
+    ...given('chineHeight', boat.chineHeight),
+  }
+}
+
+const given = <K extends keyof HullSizes>(key: K, figure: { readonly value: number } | undefined) =>
+  (figure ? { [key]: figure.value } : {}) as { readonly [P in K]?: number }
+
+/** A hull drawn from a few sizes is a likely one, not this one. */
+const hullCertainty = (input: SurfacesInput): Certainty =>
+  input.stations.length > 0 ? 'measured' : 'assumed'
+
+const bottomEdge = (hull: Hull) =>
+  hull.edges.includes('chine') ? ({ kind: 'chine' } as const) : ({ kind: 'height', z: 0 } as const)
+
+type ZoneItem = Work['zones'][number]
+type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly Note[] }
+type Of = { readonly hullZones: readonly HullZone[]; readonly sure: Certainty }
+
+/** What is typed in comes first; then length and width; then the surface. Stripes and panels are measured as marks. */
+function measureZone(zone: ZoneItem, of: Of): Measured {
+  if (zone.kind === 'boot stripe' || (zone.kind === 'non-skid' && !zone.area)) return { area: [], notes: [] }
+  const found = typedArea(zone) ?? surfaceArea(zone, of)
+  if (!found)
+    return {
+      area: [],
+      notes: [
+        {
+          code: 'surfaces.zoneWithoutArea',
+          severity: 'missing',
+          data: { zone: zone.id, name: nameOf(zone) },
+        },
+      ],
+    }
+  return {
+    area: [{ ...describe(zone), ...found }],
+    notes: found.certainty === 'assumed' && zone.area ? [assumedArea(zone)] : [],
+  }
+}
+
+const assumedArea = (zone: ZoneItem): Note => ({
+  code: 'surfaces.areaAssumed',
+  severity: 'assumed',
+  data: { zone: zone.id, name: nameOf(zone), areaM2: zone.area?.value ?? 0 },
+})
+
+export const nameOf = (zone: ZoneItem): string => zone.name ?? zone.kind
+
+/** All that is known of a zone but its area. */
+export function describe(zone: ZoneItem) {
+  return {
+    id: zone.id,
+    name: nameOf(zone),
+    kind: zone.kind,
+    side: zone.side ?? ('both' as const),
+    existing: zone.existing ?? 'unknown',
+    texture: zone.texture ?? 'smooth',
+    indoors: zone.shelter === 'indoors',
+  }
+}
+
+type Size = Pick<ZoneArea, 'areaM2' | 'perimeterM' | 'certainty' | 'how'>
+
+function typedArea(zone: ZoneItem): Size | undefined {
+  const { area, length, width, perimeter } = zone
+  const count = zone.count ?? 1
+  if (area) {
+    const squareEdge = 4 * Math.sqrt(area.value)
+    return {
+      areaM2: count * area.value,
+      perimeterM: count * (perimeter?.value ?? squareEdge),
+      certainty: weakest(area.certainty),
+      how: 'given',
+    }
+  }
+  if (!length || !width) return undefined
+  return {
+    areaM2: count * length.value * width.value,
+    perimeterM: count * (perimeter?.value ?? 2 * (length.value + width.value)),
+    certainty: weakest(length.certainty, width.certainty),
+    how: 'length and width',
+  }
+}
+
+function surfaceArea(zone: ZoneItem, of: Of): Size | undefined {
+  const parts = of.hullZones.filter((part) => belongs(part, zone))
+  if (parts.length === 0) return undefined
+  return {
+    areaM2: parts.reduce((sum, part) => sum + part.area, 0),
+    perimeterM: zone.perimeter?.value ?? parts.reduce((sum, part) => sum + part.perimeter, 0),
+    certainty: of.sure,
+    how: 'surface',
+  }
+}
+
+function belongs(part: HullZone, zone: ZoneItem): boolean {
+  if (zone.kind !== 'topsides') return part.kind === zone.kind
+  const side = zone.side ?? 'both'
+  return side === 'both' ? part.kind.startsWith('topsides') : part.kind === `topsides-${side}`
+}

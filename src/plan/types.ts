@@ -1,0 +1,443 @@
+/** What each stage of the road leaves behind. SI throughout, unless a key names another unit. */
+
+import type { Hull, HullOutline, RuleComparison } from '#core/boat'
+import type { FailingLimit } from '#core/climate'
+import type { CureTable } from '#core/cure'
+import type { StripeTable } from '#core/marking'
+import type { Certainty, Note } from '#core/note'
+import type { Placed, Step, Unplaced, Verdict } from '#core/schedule'
+
+/** A value and how sure it is. */
+export type Sure<T> = { readonly value: T; readonly certainty: Certainty }
+
+export type ZoneArea = {
+  readonly id: string
+  readonly name: string
+  readonly kind: string
+  readonly side: 'port' | 'starboard' | 'both'
+  readonly areaM2: number
+  /** Edge to mask. */
+  readonly perimeterM: number
+  readonly certainty: Certainty
+  readonly how: 'surface' | 'given' | 'length and width' | 'marks'
+  readonly existing: string
+  readonly texture: string
+  /** A loose part is done indoors, whatever the sky does. */
+  readonly indoors: boolean
+}
+
+export type Surfaces = {
+  readonly zones: readonly ZoneArea[]
+  readonly hull?: Hull
+  readonly outline?: HullOutline
+  readonly rules: readonly RuleComparison[]
+  readonly notes: readonly Note[]
+}
+
+export type StripeMark = {
+  readonly kind: 'stripe'
+  readonly id: string
+  readonly name: string
+  readonly zone: string
+  readonly table: StripeTable
+}
+export type PanelMark = {
+  readonly kind: 'panel'
+  readonly id: string
+  readonly name: string
+  readonly zone: string
+  readonly count: number
+  readonly panelAreaM2: number
+  readonly perimeterM: number
+  readonly lengthM: number
+  readonly widthM: number
+  readonly borderM: number
+  readonly cornerRadiusM: number
+  readonly certainty: Certainty
+}
+export type Marks = {
+  readonly stripes: readonly StripeMark[]
+  readonly panels: readonly PanelMark[]
+  readonly zones: readonly ZoneArea[]
+  /** Length of fine-line tape, every edge once. */
+  readonly tapeM: number
+  readonly notes: readonly Note[]
+}
+
+export type Repair = {
+  readonly finding: string
+  readonly zone: string
+  readonly kind: string
+  readonly name: string
+  readonly count: number
+  readonly hours: number
+  readonly sheet?: string
+  readonly volumeM3: number
+  readonly place: string
+  readonly photo: string
+  readonly certainty: Certainty
+}
+export type FittingPlan = {
+  readonly fitting: string
+  readonly zone: string
+  readonly name: string
+  readonly count: number
+  readonly plan: 'refit' | 'remove' | 'leave'
+  readonly leaveAlone: boolean
+  readonly hoursOff: Sure<number>
+  readonly hoursOn: Sure<number>
+  readonly reach: string
+  /** Holes it leaves, all pieces. */
+  readonly holes: number
+  readonly maskM: number
+  readonly place: string
+  readonly photo: string
+  readonly bag: string
+  readonly bedding: string
+}
+export type Repairs = {
+  readonly repairs: readonly Repair[]
+  readonly fittings: readonly FittingPlan[]
+  readonly notes: readonly Note[]
+}
+
+export type ClockName =
+  | 'induction'
+  | 'potLife'
+  | 'touchDry'
+  | 'dryToDew'
+  | 'recoatLeast'
+  | 'recoatMost'
+  | 'dryToSand'
+  | 'dryToTape'
+  | 'dryToTread'
+  | 'dryToFit'
+  | 'dryToSling'
+  | 'fullCure'
+
+/** A product with every figure the plan needs, each as sure as where it came from. */
+export type ResolvedSheet = {
+  readonly id: string
+  readonly name: string
+  readonly family: string
+  readonly role: string
+  readonly colour: string
+  readonly shade: string
+  readonly generic?: string
+  readonly mix: Sure<readonly number[]>
+  readonly volumeSolids?: Sure<number>
+  readonly dryFilmM?: Sure<number>
+  readonly coverageM2PerM3?: Sure<number>
+  readonly thinnerShare: Sure<number>
+  readonly thinnerMost?: Sure<number>
+  readonly densityA?: Sure<number>
+  readonly densityB?: Sure<number>
+  readonly densityThinner?: Sure<number>
+  readonly clocks: Readonly<Partial<Record<ClockName, Sure<CureTable>>>>
+  readonly airLeastC: Sure<number>
+  readonly airMostC: Sure<number>
+  readonly humidityMost: Sure<number>
+  readonly dewMarginK: Sure<number>
+  readonly flashPointC?: Sure<number>
+  readonly isocyanate: boolean
+}
+
+/** One layer on one zone. */
+export type ZoneLayer = {
+  readonly id: string
+  readonly layer: string
+  readonly zone: string
+  readonly sheet: string
+  readonly name: string
+  readonly role: string
+  readonly method: string
+  readonly coats: number
+  readonly areaM2: number
+  readonly dryFilmM?: Sure<number>
+  readonly wetFilmM?: Sure<number>
+  readonly thinnerShare: Sure<number>
+  readonly additiveShare: number
+  readonly lossShare: Sure<number>
+  /** Mixed paint without thinner: square metres a cubic metre covers, losses counted. */
+  readonly spreadM2PerM3?: Sure<number>
+  readonly spreadFrom: 'own measure' | 'coverage' | 'solids and film' | 'nothing'
+  readonly sandBefore: string
+  readonly sandBetween: string
+}
+export type BuildUps = {
+  readonly sheets: readonly ResolvedSheet[]
+  /** By zone as in the document, from the boat outward. */
+  readonly layers: readonly ZoneLayer[]
+  readonly notes: readonly Note[]
+}
+
+export type LayerQuantity = {
+  readonly id: string
+  readonly layer: string
+  readonly zone: string
+  readonly sheet: string
+  readonly coats: number
+  readonly areaM2: number
+  /** Mixed parts, no thinner, for one coat and for all. */
+  readonly mixedPerCoatM3: number
+  readonly mixedM3: number
+  readonly thinnerM3: number
+  readonly additiveM3: number
+  readonly certainty: Certainty
+}
+export type SheetQuantity = {
+  readonly sheet: string
+  readonly mixedM3: number
+  readonly partsM3: readonly number[]
+  readonly thinnerM3: number
+  readonly additiveM3: number
+  readonly repairsM3: number
+  readonly certainty: Certainty
+}
+export type Quantities = {
+  readonly layers: readonly LayerQuantity[]
+  readonly sheets: readonly SheetQuantity[]
+  readonly notes: readonly Note[]
+}
+
+export type Hazard = {
+  readonly id: string
+  readonly code: string
+  readonly severity: 'notice' | 'caution' | 'warning' | 'danger'
+  readonly data: Note['data']
+  readonly protection: readonly string[]
+  readonly source: string
+  /** Products that bring it. */
+  readonly sheets: readonly string[]
+  /** Kinds of step that bring it, on these zones. */
+  readonly kinds: readonly string[]
+  readonly zones: readonly string[] | 'any'
+  /** It holds for the whole job. */
+  readonly job: boolean
+}
+export type Hazards = { readonly hazards: readonly Hazard[]; readonly notes: readonly Note[] }
+
+/** A step as the schedule sees it, and what a person needs to know of it. */
+export type WorkStep = Step & {
+  readonly phase: number
+  readonly zone?: string
+  readonly layer?: string
+  readonly coat?: number
+  readonly coats?: number
+  readonly sheet?: string
+  readonly subject?: string
+  readonly areaM2?: number
+  readonly lengthM?: number
+  readonly grit?: string
+  readonly method?: string
+  /** Person-hours at the smallest crew. */
+  readonly hours: number
+  readonly certainty: Certainty
+  readonly hazards: readonly string[]
+}
+export type Steps = { readonly steps: readonly WorkStep[]; readonly notes: readonly Note[] }
+
+/** Hours of one kind of place for one product. */
+export type ZoneHours = {
+  readonly key: string
+  readonly sheet: string
+  readonly place: 'boat' | 'indoors'
+  readonly firstMinute: number
+  /** How long dew and rain must stay off after a coat. */
+  readonly hoursAfter: number
+  readonly verdicts: readonly Verdict[]
+  readonly failing: readonly (readonly FailingLimit[])[]
+}
+export type AirHours = {
+  readonly key: string
+  readonly shelter: string
+  readonly firstMinute: number
+  readonly airC: readonly number[]
+  readonly humidityShare: readonly number[]
+  readonly surfaceC: readonly number[]
+  readonly dewC: readonly number[]
+}
+export type Conditions = {
+  readonly zones: readonly ZoneHours[]
+  readonly air: readonly AirHours[]
+  readonly firstMinute: number
+  readonly lastMinute: number
+  readonly notes: readonly Note[]
+}
+
+export type DayPiece = {
+  readonly step: string
+  readonly startMinute: number
+  readonly endMinute: number
+  readonly people: readonly string[]
+  readonly part: number
+  readonly parts: number
+}
+export type Day = {
+  /** Local date, YYYY-MM-DD, and ISO weekday. */
+  readonly date: string
+  readonly weekday: number
+  readonly startMinute: number
+  readonly endMinute: number
+  readonly people: readonly { readonly person: string; readonly minutes: number }[]
+  readonly pieces: readonly DayPiece[]
+}
+export type Days = {
+  readonly placed: readonly Placed[]
+  readonly unplaced: readonly Unplaced[]
+  readonly days: readonly Day[]
+  readonly startMinute: number
+  /** End of the last work, and when slings may touch; absent when something could not be placed. */
+  readonly workEndMinute?: number
+  readonly launchMinute?: number
+  readonly sessions: number
+  readonly sessionMinutes: number
+  readonly timeZone: string
+  readonly notes: readonly Note[]
+}
+
+export type Pour = {
+  readonly step: string
+  readonly zone: string
+  readonly sheet: string
+  readonly nr: number
+  readonly of: number
+  readonly areaM2: number
+  readonly readyM3: number
+  readonly partsM3: readonly number[]
+  readonly thinnerM3: number
+  readonly additiveM3: number
+  readonly partsKg?: readonly number[]
+  readonly thinnerKg?: number
+  readonly airC: number
+  readonly mixAtMinute: number
+  readonly useFromMinute: number
+  readonly useUntilMinute?: number
+  readonly certainty: Certainty
+}
+export type Pours = { readonly pours: readonly Pour[]; readonly notes: readonly Note[] }
+
+export type StoreItem = {
+  readonly sheet: string
+  readonly name: string
+  readonly colour: string
+  readonly needM3: number
+  readonly reserveM3: number
+  readonly fromStock: readonly { readonly pack: string; readonly volumeM3: number; readonly count: number }[]
+  readonly buy: readonly {
+    readonly pack: string
+    readonly volumeM3: number
+    readonly count: number
+    readonly priceCoins?: number
+  }[]
+  /** Not covered, since no pack is known. */
+  readonly shortM3: number
+  readonly leftoverM3: number
+  readonly certainty: Certainty
+}
+export type ConsumableItem = {
+  readonly id: string
+  /** The product it goes with, when it goes with one. */
+  readonly sheet?: string
+  readonly amount: number
+  readonly unit: 'piece' | 'pair' | 'm' | 'L'
+  readonly certainty: Certainty
+}
+export type Stores = {
+  readonly items: readonly StoreItem[]
+  readonly consumables: readonly ConsumableItem[]
+  readonly notes: readonly Note[]
+}
+
+export type MoneyLine = {
+  readonly id: string
+  readonly group: 'labour' | 'materials' | 'consumables' | 'costs' | 'changes'
+  /** What it is for: a role, a product, a consumable, or the name a person gave. */
+  readonly subject: string
+  readonly quantity: number
+  readonly unit: 'h' | 'pack' | 'piece' | 'pair' | 'm' | 'L' | 'sum'
+  readonly unitCoins?: number
+  readonly coins?: number
+}
+export type ChangeOrder = {
+  readonly id: string
+  readonly name: string
+  readonly found: string
+  readonly zone?: string
+  readonly photo: string
+  readonly date: string
+  readonly hours: number
+  readonly hourlyCoins?: number
+  readonly labourCoins: number
+  readonly materialsCoins: number
+  readonly sheet?: string
+  readonly volumeM3: number
+  readonly netCoins: number
+  readonly taxCoins: number
+  readonly totalCoins: number
+  readonly complete: boolean
+  /** Working days it adds at the hours the crew has in a week. */
+  readonly days: number
+}
+export type Estimate = {
+  readonly currency: string
+  readonly lines: readonly MoneyLine[]
+  readonly subtotals: Readonly<Record<MoneyLine['group'], number>>
+  readonly marginCoins: number
+  readonly netCoins: number
+  readonly taxCoins: number
+  readonly totalCoins: number
+  readonly depositCoins: number
+  readonly complete: boolean
+  readonly marginShare: number
+  readonly taxShare: number
+  readonly depositShare: number
+  readonly quoteNumber: string
+  readonly validDays: number
+  readonly exclusions: string
+  readonly unitPrices: readonly { readonly name: string; readonly per: string; readonly coins: number }[]
+  readonly changes: readonly ChangeOrder[]
+  readonly notes: readonly Note[]
+}
+
+export type Caution = {
+  readonly code: string
+  readonly severity: 'notice' | 'caution' | 'warning' | 'danger'
+  readonly data: Note['data']
+  readonly protection: readonly string[]
+  readonly source: string
+  /** Steps it stands before; empty: it stands over the whole job. */
+  readonly steps: readonly string[]
+}
+export type Cautions = { readonly cautions: readonly Caution[] }
+
+/** What a result was made from; on every paper. */
+export type Stamp = {
+  readonly app: string
+  readonly work: string
+  readonly money?: string
+  readonly log: string
+  readonly weather?: string
+  readonly catalogue: string
+  readonly nowMs: number
+  readonly seed: number
+}
+
+export type Plan = {
+  readonly stamp: Stamp
+  readonly surfaces: Surfaces
+  readonly marks: Marks
+  readonly repairs: Repairs
+  readonly buildUps: BuildUps
+  readonly quantities: Quantities
+  readonly hazards: Hazards
+  readonly steps: Steps
+  readonly conditions: Conditions
+  readonly days: Days
+  readonly pours: Pours
+  readonly stores: Stores
+  readonly money?: Estimate
+  readonly cautions: Cautions
+  /** Every note of every stage, worst first. */
+  readonly notes: readonly Note[]
+}
