@@ -120,21 +120,24 @@ const itemEntries = (build: Build, tree: Tree, at: At): readonly Entry[] =>
 
 type Entry = readonly [id: string, cells: RawCells]
 
-/** Gives every item a key that keeps it where it stands in the file; keys that are there stay as they are. */
+/** Gives every item without `order` a key that keeps it where it stands in the file; what is there stays as it is. */
 export const withOrder = (entries: readonly Entry[]): readonly Entry[] => {
   const given = entries.map(([, inside]) =>
     Object.hasOwn(inside, 'order') ? orderOf(inside.order) : undefined,
   )
-  if (given.every((key) => key === undefined)) {
-    const keys = orderKeys(entries.length)
-    return entries.map(([id, inside], index) => [id, { ...inside, order: keys[index] as string }])
-  }
-  let last: string | undefined
+  const keys = given.every((key) => key === undefined) ? orderKeys(entries.length) : keysBetween(given)
+  return entries.map((entry, index) => {
+    const [id, inside] = entry
+    return Object.hasOwn(inside, 'order') ? entry : [id, { ...inside, order: keys[index] as string }]
+  })
+}
+
+const keysBetween = (given: readonly (string | undefined)[]): readonly string[] => {
   const next = nextKeys(given)
-  return entries.map(([id, inside], index) => {
-    const key = given[index]
+  let last: string | undefined
+  return given.map((key, index) => {
     last = key ?? orderBetween(last, next[index])
-    return key === undefined ? [id, { ...inside, order: last }] : [id, inside]
+    return last
   })
 }
 

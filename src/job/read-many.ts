@@ -141,7 +141,7 @@ const orderIn = (
 ): string | undefined => {
   const order = entryOf(raw, 'order')
   const key = orderOf(order)
-  if (order !== undefined && key === undefined) {
+  if (order !== undefined && order !== '' && key === undefined) {
     problems.push(
       noteAt(below(pointer, 'order'), 'job.order', { found: quote(textOf(order) ?? shapeOf(order)) }),
     )
