@@ -79,8 +79,29 @@ const stationFaults: Readonly<Record<string, string>> = {
     'The sections begin beside the centreline, so the bottom is taken as flat across {widestM} there. If not so, add a point on the centreline.',
 }
 
+const cut =
+  '{cut, select, bottom {bottom} boot-top-low {lower edge of the stripe} other {upper edge of the stripe}}'
+
+const surface: Readonly<Record<string, string>> = {
+  'boat.stemOpen':
+    'The foremost station {station} at {xM} is still {halfBreadthM} off the centreline, so the bow is left open. Add a station at the stem head.',
+  'boat.nothingBelowWaterline':
+    'No part of the hull lies below the waterline; the lowest point stands at {lowestM}. Measure heights from the floating waterline, minus below it.',
+  'boat.aftmostNotZero':
+    'The aftmost station stands at {xM} instead of zero. Measure along the boat from its aftmost point.',
+  'boat.cutNotNumber': `The height of the ${cut} is not a number, so it is left out. Give it with its unit.`,
+  'boat.cutAboveSheer': `The ${cut} would stand at {heightM} at station {station}, over the sheer at {sheerHeightM}. Lower it.`,
+  'boat.chineMissing':
+    'The bottom should end at the chine, but the hull has none, so it ends at the waterline. Mark the chine on the stations, or give a height.',
+  'boat.bootTopClosed':
+    'The stripe from {lowM} to {highM} has no height left, so it is left out. Raise its upper edge.',
+  'boat.areaFarFromRule':
+    'The {zone, select, topsides {topsides come} bottom {bottom comes} other {deck comes}} to {areaM2}, while a common rule of thumb gives {ruleAreaM2}. Check the sizes before you buy.',
+}
+
 export const boatWords: Readonly<Record<string, string>> = {
   ...assumedSizes,
   ...sizeFaults,
   ...stationFaults,
+  ...surface,
 }

@@ -1,20 +1,34 @@
-/** Plain words for kinds, families and headings: `label('protection.gloves')`. */
+/** Plain words for kinds, headings and columns: `label('heading.days')`. */
+import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
+import { quantityKey } from './quantity-key.ts'
+import { sumLabels } from './sum-labels.ts'
 
-const labels: Readonly<Record<string, string>> = { ...protectionLabels }
-
-/**
- * The word for a key; without one the last part of the key, spelled out: `step.dryToSand` is `Dry to sand`.
- */
-export function labelOf(key: string): string {
-  return Object.hasOwn(labels, key) ? (labels[key] ?? key) : spelledOut(key)
+/** Every table of labels, by its name. */
+export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  planLabels,
+  protectionLabels,
+  sumLabels,
 }
 
-function spelledOut(key: string): string {
-  const last = key.slice(key.lastIndexOf('.') + 1)
-  const words = last
+/** Word by key. A test keeps a key from standing in two tables. */
+export const labels: Readonly<Record<string, string>> = Object.assign({}, ...Object.values(labelTables))
+
+/**
+ * The word for a key; without one, what stands after its first dot: spelled out when it is a program's name
+ * (`clock.dryToSand` is `Dry to sand`), else as it stands.
+ */
+export function labelOf(key: string): string {
+  return Object.hasOwn(labels, key) ? (labels[key] ?? key) : spelledOut(key.slice(key.indexOf('.') + 1))
+}
+
+function spelledOut(name: string): string {
+  if (!/^[a-z][a-zA-Z0-9.-]*$/.test(name)) return name
+  const suffix = quantityKey(name)?.suffix.length ?? 0
+  const bare = suffix < name.length ? name.slice(0, name.length - suffix) : name
+  const words = bare
     .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
-    .replace(/[-_]/g, ' ')
+    .replace(/[-.]/g, ' ')
     .toLowerCase()
   return words.charAt(0).toUpperCase() + words.slice(1)
 }

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
+import { labels, labelTables } from './labels.ts'
 import { readMessage } from './message.ts'
 import { messages, tables } from './messages.ts'
 import { quantityKey } from './quantity-key.ts'
@@ -12,8 +13,9 @@ const here = join(source, 'words')
 const entries = Object.entries(messages)
 
 describe('every message', () => {
-  it('stands in one table only', () => {
-    const codes = Object.values(tables).flatMap((table) => Object.keys(table))
+  it('stands in one table only, labels included', () => {
+    const all = [...Object.values(tables), ...Object.values(labelTables)]
+    const codes = all.flatMap((table) => Object.keys(table))
     expect(codes.filter((code, at) => codes.indexOf(code) !== at)).toEqual([])
   })
 
@@ -23,7 +25,9 @@ describe('every message', () => {
         /export const (\w+): Readonly<Record<string, string>> = \{|export const (\w+): Record<string, string> = \{/g,
       ),
     ])
-    const missing = named.map((match) => match[1] ?? match[2]).filter((name) => !(String(name) in tables))
+    const missing = named
+      .map((match) => match[1] ?? match[2])
+      .filter((name) => !(String(name) in tables) && !(String(name) in labelTables))
     expect(missing).toEqual([])
   })
 
@@ -31,7 +35,10 @@ describe('every message', () => {
     for (const [code, text] of entries) {
       expect(code).toMatch(/^[a-z]+\.[a-z][A-Za-z0-9]*$/)
       expect(() => readMessage(text, 'en'), code).not.toThrow()
-      expect(text, code).toMatch(/^[A-Z{“].*[.}]$/s)
+    }
+    const whole = Object.entries(tables).filter(([name]) => !name.endsWith('Phrases'))
+    for (const [code, text] of whole.flatMap(([, table]) => Object.entries(table))) {
+      expect(text, code).toMatch(/^[A-Z{“].*[.:}]$/s)
     }
   })
 
@@ -59,9 +66,16 @@ function sampleOf(name: string, use: string): number | string {
 }
 
 describe('every code', () => {
-  it('in the source has a sentence', () => {
-    const missing = codesIn(source).filter(({ code }) => !Object.hasOwn(messages, code))
+  it('in the source has a sentence or a label', () => {
+    const known = (code: string) => Object.hasOwn(messages, code) || Object.hasOwn(labels, code)
+    const missing = codesIn(source).filter(({ code }) => !known(code))
     expect(missing.map(({ code, file }) => `${code} (${file})`)).toEqual([])
+  })
+
+  it('made from a kind has at least one label of its kind', () => {
+    const kinds = new Set(Object.keys(labels).map((key) => key.split('.')[0]))
+    const made = filesIn(source).flatMap(({ text }) => [...text.matchAll(/label\(`([a-z][A-Za-z]*)\.\$/g)])
+    expect(made.map((match) => match[1]).filter((kind) => !kinds.has(kind))).toEqual([])
   })
 })
 
@@ -69,17 +83,22 @@ type Found = { readonly code: string; readonly file: string }
 
 /** Codes after `code:`, and other texts of that form whose room has messages or gives codes. */
 function codesIn(folder: string): readonly Found[] {
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts') && !file.startsWith('words'))
-    .map((file) => ({ file, text: readFileSync(join(folder, file), 'utf8') }))
+  const files = filesIn(folder)
   const given = files.flatMap(({ text }) => [...text.matchAll(/code: '([a-z]+)\.[a-z][A-Za-z0-9]*'/g)])
-  const rooms = new Set([...given.map((match) => match[1]), ...entries.map(([code]) => code.split('.')[0])])
+  const told = [...entries.map(([code]) => code), ...Object.keys(labels)]
+  const rooms = new Set([...given.map((match) => match[1]), ...told.map((code) => code.split('.')[0])])
   const found = files.flatMap(({ file, text }) =>
     [...text.matchAll(/'([a-z]+)\.([a-z][A-Za-z0-9]*)'/g)]
       .filter(([, room, what]) => rooms.has(room) && !extensions.has(String(what)))
       .map(([, room, what]) => ({ code: `${room}.${what}`, file })),
   )
   return [...new Map(found.map((each) => [each.code, each])).values()]
+}
+
+function filesIn(folder: string): readonly { readonly file: string; readonly text: string }[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts') && !file.startsWith('words'))
+    .map((file) => ({ file, text: readFileSync(join(folder, file), 'utf8') }))
 }
 
 const extensions = new Set(['json', 'yaml', 'csv', 'svg', 'pdf', 'dxf', 'ics', 'html', 'txt', 'ts'])

@@ -1,6 +1,7 @@
-/** Every table of sentences, by its name, and all of them together. */
+/** Every table of sentences, by its name, and all of them together; `…Phrases` hold texts shorter than a sentence. */
 import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
+import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
 import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
@@ -8,6 +9,7 @@ import { planWords } from './plan-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
+import { viewPhrases } from './view-phrases.ts'
 import { weatherProblems } from './weather-problems.ts'
 
 export type Table = Readonly<Record<string, string>>
@@ -15,6 +17,7 @@ export type Table = Readonly<Record<string, string>>
 export const tables: Readonly<Record<string, Table>> = {
   boatWords,
   cautions,
+  cliWords,
   cureWords,
   markingWords,
   moneyWords,
@@ -22,6 +25,7 @@ export const tables: Readonly<Record<string, Table>> = {
   storesWords,
   sumsWords,
   unitsWords,
+  viewPhrases,
   weatherProblems,
 }
 

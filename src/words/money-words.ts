@@ -1,5 +1,7 @@
 /** Sentences about prices, sums and quotes. */
 export const moneyWords: Readonly<Record<string, string>> = {
+  'money.notShown':
+    'No prices are given, so nothing is said about money. Add rates and prices for an estimate.',
   'money.priceMissing': 'No price is given for {line}, so the total is too low. Add its price.',
   'money.lineOutOfRange':
     'The line {line} cannot be summed: its quantity or price is not a usable number. Check both.',

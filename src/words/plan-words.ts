@@ -1,4 +1,21 @@
-/** Sentences about the plan: build-ups, quantities, steps, hours, days and pours. */
+/** Sentences about the plan: surfaces, marks, repairs, build-ups, quantities, steps, hours, days and pours. */
+
+const surfaces: Readonly<Record<string, string>> = {
+  'surfaces.noHull':
+    'No hull can be drawn: there are neither stations nor length, beam and freeboard at the stem. Give those three sizes.',
+  'surfaces.zoneWithoutArea':
+    'The area of {name} is not known, so nothing is planned for it. Give its area, or its length and width.',
+  'surfaces.areaAssumed': 'The area of {name} is a guess of {areaM2}. Measure it before you buy.',
+  'marks.noHull':
+    '{name}: without a hull there is nothing to strike the stripe on. Give length, beam and freeboard at the stem.',
+  'marks.panelWithoutSize': '{name}: the size of the field is missing. Give its length and width.',
+  'repairs.byHand':
+    'Recipes are not worked out yet: hours and material of {count, plural, one {one finding} other {# findings}} are taken as they were given.',
+  'repairs.mayBeStructural':
+    '{name} may go deeper than the skin. Open it up and look; if it reaches core, stringer or both skins, stop and call a surveyor.',
+  'repairs.fittingHoursAssumed':
+    'The hours for {count, number} of {of, number} kinds of hardware are guesses. Time the first ones and write the hours down.',
+}
 
 const buildUps: Readonly<Record<string, string>> = {
   'buildup.figuresAssumed':
@@ -60,10 +77,25 @@ const pours: Readonly<Record<string, string>> = {
     'One person alone cannot keep a wet edge over {areaM2}; {mostM2} is about the most. Find a second hand, or break the run where a lap hides.',
 }
 
+const whole: Readonly<Record<string, string>> = {
+  'plan.headline':
+    '{name}: {hours} of work on {count, plural, one {one day} other {# days}}, from {startDate} to {endDate}; the slings may come on {launchDate}.',
+  'plan.headlineNoLaunch':
+    '{name}: {hours} of work on {count, plural, one {one day} other {# days}}, from {startDate} to {endDate}.',
+  'plan.headlineOpen':
+    '{name}: {hours} of work are placed, but {count, plural, =0 {there are no days to work on} one {one step finds no place} other {# steps find no place}}. See the notes below.',
+  'plan.stamp':
+    'Planned {madeAtMs} with version {app} from job {work}, weather {weather}, catalogue {catalogue}.',
+  'hours.summary':
+    '{hours} of {ofHours} are good for a coat; dew and rain must stay off for {afterHours} after it.',
+}
+
 export const planWords: Readonly<Record<string, string>> = {
+  ...surfaces,
   ...buildUps,
   ...steps,
   ...hours,
   ...days,
   ...pours,
+  ...whole,
 }

@@ -8,8 +8,8 @@ const plain = (text: string): string => text.replaceAll(/[\u00a0\u2009\u202f]/g,
 describe('sentence', () => {
   it('writes figures in the units of the reader', () => {
     const data = { volumeL: 4.2 }
-    expect(plain(metric.sentence('stores.noPacks', data))).toContain('for 4.2 L that')
-    expect(plain(us.sentence('stores.noPacks', data))).toContain('for 1.11 gal that')
+    expect(plain(metric.sentence('stores.noPacks', data))).toContain('4.2 L have to')
+    expect(plain(us.sentence('stores.noPacks', data))).toContain('1.11 gal have to')
   })
 
   it('takes the plural of a count', () => {
@@ -38,7 +38,7 @@ describe('sentence', () => {
   })
 
   it('marks a value that is missing instead of failing', () => {
-    expect(metric.sentence('stores.noPacks')).toContain('for ? that')
+    expect(metric.sentence('stores.noPacks')).toContain('? have to')
     expect(metric.sentence('stores.bulkInOnePack', { pack: 'can', count: Number.NaN })).toContain('of can')
   })
 
@@ -103,7 +103,18 @@ describe('figure', () => {
 })
 
 describe('label', () => {
-  it('spells out a key that has no word of its own', () => {
+  it('has a word for what is shown', () => {
+    expect(metric.label('column.dryFilm')).toBe('Dry film')
+    expect(metric.label('protection.sleeves')).toBe('arms and legs covered')
+  })
+
+  it('spells out a key that has no word of its own, without its unit', () => {
     expect(metric.label('clock.dryToSand')).toBe('Dry to sand')
+    expect(metric.label('particular.beamWaterlineM')).toBe('Beam waterline')
+    expect(metric.label('hours')).toBe('Hours')
+  })
+
+  it('leaves a text alone that is no key', () => {
+    expect(metric.label('value.29 CFR 1915.13(b)')).toBe('29 CFR 1915.13(b)')
   })
 })

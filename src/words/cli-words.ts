@@ -1,0 +1,38 @@
+/** Sentences of the command line: files, arguments, and what a command has done. */
+
+const files: Readonly<Record<string, string>> = {
+  'cli.fileMissing': 'There is no file {file}. Check the name and the folder.',
+  'cli.fileIsFolder': '{file} is a folder. Name a file in it.',
+  'cli.fileForbidden': '{file} may not be read or written here. Check whose it is.',
+  'cli.fileExists': '{file} is there already and is not overwritten. Choose another name or move it away.',
+  'cli.fileTooLarge': '{file} is larger than {mostMegabytes} MB. Cut it down to what the job needs.',
+  'cli.diskFull': 'The disk is full, so {file} was not written. Make room and try again.',
+  'cli.notAFolder': '{file} is not a folder. Name a folder, or move the file of that name away.',
+  'cli.weatherChanged':
+    'The weather in {file} is not the one the job was planned with: its fingerprint is {found}, the job holds {wanted}. Name the file with --weather to plan with it.',
+}
+
+const argumentWords: Readonly<Record<string, string>> = {
+  'cli.badMoment': '“{text}” is not a moment. Write it like 2027-04-10T08:00, with an offset if you like.',
+  'cli.badSeed': '“{text}” is not a seed. Give a whole number of up to nine digits.',
+  'cli.badPage': '“{text}” is not a size of paper. Use A4 or Letter.',
+  'cli.badDate': '“{text}” is not a date. Write it like 2027-04-12.',
+  'cli.badUnits': '“{text}” is not a system of units. Use metric or us.',
+}
+
+const outcomes: Readonly<Record<string, string>> = {
+  'cli.checked':
+    '{file}: {errors, plural, =0 {no errors} one {one error} other {# errors}}, {notes, plural, =0 {no notes} one {one note} other {# notes}}.',
+  'cli.created': '{file} is written. Fill in what you know, then check it.',
+  'cli.sound': '{file} is sound.',
+  'cli.unsound': '{file} has faults:',
+  'cli.doctorScope':
+    'Documents and their weather were read again. Entries of the log and photos are not kept by the program yet.',
+  'cli.nothingToShow': 'There is nothing to show here for this job.',
+  'cli.noServer':
+    'The web app is not built yet. Every part of the plan can be had from the command line; see hardstand --help.',
+  'cli.weatherRead': '{file}: {hours} of weather from {fromAtMs} to {toAtMs}, universal time.',
+  'cli.ownFault': 'The program made a mistake of its own, and your files are untouched. Please report this:',
+}
+
+export const cliWords: Readonly<Record<string, string>> = { ...files, ...argumentWords, ...outcomes }

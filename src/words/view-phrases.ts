@@ -1,0 +1,40 @@
+/** Short texts that stand in lists and tables: steps of work, marks, and amounts in stores. Not whole sentences. */
+
+const zone = '{zone, select, none {} other { on {zone}}}'
+const pieces = '{count, plural, =1 {{name}} other {# × {name}}}'
+const edge = '{lengthM, select, none {} other {, {lengthM} of edge}}'
+const paper = '{grit, select, none {} other { with {grit}}}'
+
+const steps: Readonly<Record<string, string>> = {
+  'step.survey': 'Survey: photographs all round, tap, press, old coating, list of hardware',
+  'step.references': 'Set reference marks for waterline and stripe, clear of the work',
+  'step.fuel': 'Make the fuel safe: tank and lines mapped, battery off, bilge vented',
+  'step.guard': 'Photograph and mask what is left alone: identification number, plate, transducer, anodes',
+  'step.off': `Take off ${pieces}${zone}`,
+  'step.wash': 'Wash and dewax {zone}',
+  'step.repair': `Repair ${pieces}${zone}`,
+  'step.settle': 'Vacuum everything, then let the dust settle overnight',
+  'step.sand': `Sand {zone}${paper} for {layer}`,
+  'step.mask': `Mask {zone} for {layer}${edge}`,
+  'step.strike': `Strike and tape {zone}${edge}`,
+  'step.fill': '{layer} on {zone}, pass {coat, number} of {coats, number}',
+  'step.coat':
+    '{layer} on {zone}, coat {coat, number} of {coats, number}{method, select, none {} other {, {method}}}',
+  'step.sandBetween': `Sand {zone}${paper} before coat {coat, number} of {layer}`,
+  'step.pinholes': 'Fill pinholes in {layer} on {zone}',
+  'step.key': 'Sand {zone} to key it for {layer}, because the time to coat without sanding has run out',
+  'step.on': `Bed and refit ${pieces}${zone}`,
+  'step.snag': 'Go through the snag list with the owner',
+  'step.handover': 'Hand over, with care sheet and papers',
+  'step.unknown': 'Step {step}',
+}
+
+const views: Readonly<Record<string, string>> = {
+  'marks.stripe': '{areaM2} on both sides, {tapeM} of tape for both edges once',
+  'marks.panel':
+    '{count, plural, =1 {} other {# × }}{name}: {lengthM} by {widthM}, border {borderM}, corners {cornerRadiusM}, {areaM2} in all',
+  'stores.goesWith': '{name} for {sheet}',
+  'stores.fromShelf': '{packs} from the shelf',
+}
+
+export const viewPhrases: Readonly<Record<string, string>> = { ...steps, ...views }
