@@ -79,8 +79,7 @@ const stationFaults: Readonly<Record<string, string>> = {
     'The sections begin beside the centreline, so the bottom is taken as flat across {widestM} there. If not so, add a point on the centreline.',
 }
 
-const cut =
-  '{cut, select, bottom {bottom} boot-top-low {lower edge of the stripe} other {upper edge of the stripe}}'
+const cut = '{cut, select, bottom {upper edge of the bottom} other {edge of the stripe}}'
 
 const surface: Readonly<Record<string, string>> = {
   'boat.stemOpen':

@@ -33,9 +33,13 @@ export function createWords(reader: Reader): Words {
     ...writer,
     label: labelOf,
     sentence: (code, data = {}) => {
-      const message = messageFor(code)
-      const values = valuesOf(data, { writer, message })
-      return message?.write(values) ?? fallback(code, values)
+      try {
+        const message = messageFor(code)
+        if (message) return message.write(valuesOf(data, { writer, message }))
+      } catch {
+        // Whatever is wrong with a sentence, the reader still gets what it was about.
+      }
+      return fallback(code, valuesOf(data, { writer, message: undefined }))
     },
   }
 }
