@@ -24,6 +24,7 @@ export type CureEnd = {
 /**
  * When a clock that starts at `startHours` is full: the moment at which the sum of dt / hours(T) reaches 1.
  * @returns the end and how its times were found; undefined when the series ends first, or after two years.
+ * @throws CureError when the series gives a temperature that is not a number: a gap is undefined, not NaN.
  * Steps end at whole hours of the series and the last is cut exactly.
  * Source: the sum of shares is the equivalent-age form of ASTM C1074 with the sheet's own table for its rate.
  */
