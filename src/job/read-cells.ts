@@ -74,23 +74,23 @@ const oneCell = (task: CellsTask, key: string, field: Field, problems: FoundProb
   const text = field.kind === 'yesno' && typeof raw === 'boolean' ? String(raw) : raw
   if (text === undefined || text === null || text === '') {
     if (field.need === 'required') problems.push(missing(task, key, raw === undefined))
-    else if (raw !== undefined) problems.push(noteAt(pointer, 'job.emptyCell', { key }))
+    else if (raw !== undefined) problems.push(noteAt(pointer, 'job.emptyCell', { field: key }))
     return undefined
   }
   if (typeof text !== 'string') {
-    problems.push(errorAt(pointer, 'job.notText', { found: typeof text }))
+    problems.push(errorAt(pointer, 'job.notText', { field: key, found: typeof text }))
     return undefined
   }
   const reading = readCell(field, text, task.context)
   if (!reading.ok) {
-    problems.push(errorAt(pointer, reading.code, { key, ...reading.data }))
+    problems.push(errorAt(pointer, reading.code, { field: key, ...reading.data }))
     return undefined
   }
-  if (reading.note) problems.push(noteAt(pointer, reading.note.code, { key, ...reading.note.data }))
+  if (reading.note) problems.push(noteAt(pointer, reading.note.code, { field: key, ...reading.note.data }))
   return reading.value
 }
 
 const missing = ({ pointer, section }: CellsTask, key: string, absent: boolean): FoundProblem =>
   absent
-    ? errorAt(pointer, 'job.missing', { key, section }, 'key')
-    : errorAt(below(pointer, key), 'job.missing', { key, section })
+    ? errorAt(pointer, 'job.missing', { field: key, section }, 'key')
+    : errorAt(below(pointer, key), 'job.missing', { field: key, section })

@@ -128,7 +128,11 @@ const isGone = (
   if (text === 'true' || text === 'yes') return true
   if (text !== '' && text !== 'false' && text !== 'no') {
     problems.push(
-      errorAt(below(pointer, 'gone'), 'job.yesNo', { key: 'gone', found: quote(text), accepted: 'yes, no' }),
+      errorAt(below(pointer, 'gone'), 'job.yesNo', {
+        field: 'gone',
+        found: quote(text),
+        accepted: 'yes, no',
+      }),
     )
   }
   return false

@@ -80,6 +80,6 @@ const dangling = (at: {
   readonly pointer: string
 }): FoundProblem => {
   const guess = at.known.size <= mostCandidates ? nearest(at.id, at.known) : undefined
-  const data = { found: quote(at.id), to: at.to, key: at.key, ...(guess ? { nearest: guess } : {}) }
+  const data = { found: quote(at.id), to: at.to, field: at.key, ...(guess ? { nearest: guess } : {}) }
   return errorAt(below(at.pointer, at.key), 'job.ref', data)
 }
