@@ -1,0 +1,226 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { placeSteps } from './place-steps.ts'
+import type { HourVerdicts, Person, Step, Verdict } from './step.ts'
+
+const day = 24 * 60
+/** A weekday shift from eight to four on every day from day zero. */
+const shifts = (days: number, from = 8 * 60, until = 16 * 60) =>
+  Array.from({ length: days }, (_, index) => ({ startMinute: index * day + from, endMinute: index * day + until }))
+const ada: Person = { id: 'ada', shifts: shifts(30) }
+const ben: Person = { id: 'ben', shifts: shifts(30) }
+
+const step = (id: string, over: Partial<Step> = {}): Step => ({
+  id,
+  kind: 'work',
+  paces: [{ crew: 1, personMinutes: 60 }],
+  inOneGo: false,
+  setUpMinutes: 0,
+  cleanUpMinutes: 0,
+  needs: [],
+  air: 'boat',
+  dust: 'neither',
+  wetMinutes: 0,
+  barred: [],
+  ...over,
+})
+
+const hours = (of: (hour: number) => Verdict, count = 30 * 24): HourVerdicts => ({
+  firstMinute: 0,
+  verdicts: Array.from({ length: count }, (_, hour) => of(hour)),
+})
+
+const place = (steps: readonly Step[], over: Partial<Parameters<typeof placeSteps>[0]> = {}) =>
+  placeSteps({
+    steps,
+    people: [ada],
+    firstMinute: 0,
+    lastMinute: 30 * day,
+    hours: new Map(),
+    patienceMinutes: 7 * day,
+    unknownOpen: [],
+    airAt: new Map([['boat', () => 20]]),
+    done: new Map(),
+    ...over,
+  })
+
+const after = (id: string, minutes: number) => ({ step: id, wait: { kind: 'fixed' as const, minutes } })
+
+describe('placeSteps', () => {
+  it('sets work at the start of the first shift and the next right behind it', () => {
+    const { placed } = place([step('a'), step('b')])
+    expect(placed.map((one) => [one.step, one.startMinute, one.endMinute])).toEqual([
+      ['a', 480, 540],
+      ['b', 540, 600],
+    ])
+  })
+
+  it('splits long work over shifts and never works outside them', () => {
+    const { placed } = place([step('long', { paces: [{ crew: 1, personMinutes: 600 }] })])
+    expect(placed[0]?.pieces.map((piece) => [piece.startMinute, piece.endMinute])).toEqual([
+      [480, 960],
+      [day + 480, day + 600],
+    ])
+  })
+
+  it('shares work evenly between two people when it may', () => {
+    const paces = [
+      { crew: 1, personMinutes: 240 },
+      { crew: 2, personMinutes: 240 },
+    ]
+    const { placed } = place([step('shared', { paces })], { people: [ada, ben] })
+    expect(placed[0]).toMatchObject({ startMinute: 480, endMinute: 600 })
+    expect(placed[0]?.pieces[0]?.people).toEqual(['ada', 'ben'])
+  })
+
+  it('waits for the day the second pair of hands is there when a step needs two', () => {
+    const saturdays: Person = { id: 'ben', shifts: shifts(30).filter((_, index) => index % 7 === 5) }
+    const { placed } = place([step('bolt', { paces: [{ crew: 2, personMinutes: 60 }] })], { people: [ada, saturdays] })
+    expect(placed[0]?.startMinute).toBe(5 * day + 480)
+  })
+
+  it('keeps a coat in one go: set-up, work and clean-up in one shift, the work in go hours only', () => {
+    const coat = step('coat', {
+      inOneGo: true,
+      paces: [{ crew: 1, personMinutes: 120 }],
+      setUpMinutes: 45,
+      cleanUpMinutes: 30,
+      hoursKey: 'gloss',
+    })
+    const open = hours((hour) => (hour % 24 === 10 || hour % 24 === 11 ? 'go' : 'no'))
+    const { placed } = place([coat], { hours: new Map([['gloss', open]]) })
+    // The work begins at ten sharp, so the wiping and mixing begins three quarters of an hour before.
+    expect(placed[0]).toMatchObject({ startMinute: 555, endMinute: 750, verdict: 'go' })
+  })
+
+  it('takes a risky hour only when no sure one comes within the patience', () => {
+    const coat = step('coat', { inOneGo: true, hoursKey: 'gloss' })
+    const sureOn = (sureDay: number) => hours((hour) => (Math.floor(hour / 24) >= sureDay ? 'go' : 'risky'))
+    const soon = place([coat], { hours: new Map([['gloss', sureOn(5)]]) })
+    const late = place([coat], { hours: new Map([['gloss', sureOn(20)]]) })
+    expect(soon.placed[0]).toMatchObject({ startMinute: 5 * day + 480, verdict: 'go' })
+    expect(late.placed[0]).toMatchObject({ startMinute: 480, verdict: 'risky' })
+  })
+
+  it('uses an unknown hour only in the stretches that were opened for it', () => {
+    const coat = step('coat', { inOneGo: true, hoursKey: 'gloss' })
+    const unknownOpen = [{ startMinute: 3 * day + 600, endMinute: 3 * day + 960 }]
+    const { placed } = place([coat], { hours: new Map([['gloss', hours(() => 'unknown')]]), unknownOpen })
+    expect(placed[0]).toMatchObject({ startMinute: 3 * day + 600, verdict: 'unknown' })
+  })
+
+  it('lets a clock run with the temperature of the hours it passes', () => {
+    const table = [
+      { airC: 10, hours: 20 },
+      { airC: 20, hours: 10 },
+    ]
+    const need = { step: 'a', wait: { kind: 'clock' as const, clock: 'recoatLeast', table } }
+    // Ten hours at 10 °C are half of it, then five at 20 °C the rest: from 09:00 that is midnight.
+    const airAt = new Map([['boat', (hour: number) => (hour < 19 ? 10 : 20)]])
+    const { placed } = place([step('a'), step('b', { needs: [need] })], { airAt })
+    expect(placed[1]?.heldBy).toEqual({ step: 'a', untilMinute: 24 * 60 })
+    expect(placed[1]?.startMinute).toBe(day + 480)
+  })
+
+  it('puts sanding in when the window has shut, and the coat behind it', () => {
+    const window = { table: [{ airC: 20, hours: 48 }], keyMinutes: 90 }
+    const coat = step('b', { inOneGo: true, needs: [{ ...after('a', 72 * 60), window }] })
+    const { placed, keyed } = place([step('a', { inOneGo: true }), coat])
+    expect(keyed).toEqual([{ forStep: 'b', after: 'a', shutMinute: 540 + 48 * 60 }])
+    expect(placed.map((one) => one.step)).toEqual(['a', 'key:b', 'b'])
+    expect(placed[2]!.startMinute).toBeGreaterThanOrEqual(placed[1]!.endMinute)
+  })
+
+  it('makes no dust where a coat is wet, and coats nothing that would still be wet when dust is made', () => {
+    const coat = step('coat', { inOneGo: true, dust: 'minds', wetMinutes: 240 })
+    const sand = step('sand', { dust: 'makes' })
+    expect(place([coat, sand]).placed.map((one) => one.startMinute)).toEqual([480, 780])
+    expect(place([sand, coat]).placed.map((one) => one.startMinute)).toEqual([480, 540])
+    const elsewhere = { ...sand, air: 'indoors' }
+    expect(place([coat, elsewhere]).placed.map((one) => one.startMinute)).toEqual([480, 540])
+  })
+
+  it('gives a step to nobody who is barred from it, and says when that leaves nobody', () => {
+    const barred = step('gloss', { barred: ['ada'] })
+    expect(place([barred], { people: [ada, ben] }).placed[0]?.pieces[0]?.people).toEqual(['ben'])
+    expect(place([barred]).unplaced).toEqual([{ step: 'gloss', reason: 'people' }])
+  })
+
+  it('takes what has happened from the log and plans on from there', () => {
+    const done = new Map([['a', { startMinute: 100, endMinute: 2000 }]])
+    const { placed } = place([step('a'), step('b', { needs: [after('a', 0)] })], { done })
+    expect(placed[0]).toMatchObject({ step: 'a', done: true, endMinute: 2000, pieces: [] })
+    expect(placed[1]?.startMinute).toBeGreaterThanOrEqual(2000)
+  })
+
+  it('says why a step has no place: the cold stops its clock, or the time is too short, or what it needs has none', () => {
+    const table = [{ airC: 10, hours: 12 }, { airC: 20, hours: 6 }]
+    const cold = step('b', { needs: [{ step: 'a', wait: { kind: 'clock', clock: 'recoatLeast', table } }] })
+    const chained = step('c', { needs: [after('b', 0)] })
+    const frozen = place([step('a'), cold, chained], { airAt: new Map([['boat', () => 2]]) })
+    expect(frozen.unplaced).toEqual([
+      { step: 'b', reason: 'clock' },
+      { step: 'c', reason: 'needs' },
+    ])
+    const long = place([step('year', { paces: [{ crew: 1, personMinutes: 365 * 480 }] })])
+    expect(long.unplaced).toEqual([{ step: 'year', reason: 'horizon' }])
+  })
+})
+
+describe('placeSteps on any list of steps', () => {
+  const anyStep = fc.record({
+    minutes: fc.integer({ min: 1, max: 900 }),
+    inOneGo: fc.boolean(),
+    dust: fc.constantFrom('makes' as const, 'minds' as const, 'neither' as const),
+    crew: fc.integer({ min: 1, max: 2 }),
+    wait: fc.integer({ min: 0, max: 3000 }),
+    back: fc.integer({ min: 1, max: 5 }),
+  })
+
+  const build = (specs: readonly (typeof anyStep extends fc.Arbitrary<infer T> ? T : never)[]) =>
+    specs.map((spec, index) =>
+      step(`s${index}`, {
+        inOneGo: spec.inOneGo,
+        dust: spec.inOneGo ? spec.dust : spec.dust === 'minds' ? 'neither' : spec.dust,
+        wetMinutes: 120,
+        paces: [{ crew: spec.crew, personMinutes: Math.min(spec.minutes, spec.inOneGo ? 400 : 900) }],
+        hoursKey: spec.inOneGo ? 'gloss' : undefined,
+        needs: index >= spec.back ? [after(`s${index - spec.back}`, spec.wait)] : [],
+      } as Partial<Step>),
+    )
+
+  it('never uses a person twice at once, works outside shifts, or starts before a wait is over', () => {
+    const open = hours((hour) => (hour % 24 >= 7 && hour % 24 < 18 ? 'go' : 'no'))
+    fc.assert(
+      fc.property(fc.array(anyStep, { minLength: 1, maxLength: 25 }), (specs) => {
+        const steps = build(specs)
+        const { placed } = place(steps, { people: [ada, ben], hours: new Map([['gloss', open]]) })
+        const at = new Map(placed.map((one) => [one.step, one]))
+        const busy = placed.flatMap((one) => one.pieces.flatMap((piece) => piece.people.map((id) => ({ id, ...piece }))))
+        for (const one of busy) {
+          expect(ada.shifts.some((shift) => shift.startMinute <= one.startMinute && one.endMinute <= shift.endMinute)).toBe(true)
+          const clash = busy.filter((other) => other.id === one.id && other.startMinute < one.endMinute && one.startMinute < other.endMinute)
+          expect(clash).toHaveLength(1)
+        }
+        for (const { id, needs } of steps) {
+          for (const need of needs) {
+            const [mine, theirs] = [at.get(id), at.get(need.step)]
+            if (!mine || !theirs || need.wait.kind !== 'fixed') continue
+            expect(mine.startMinute).toBeGreaterThanOrEqual(theirs.endMinute + need.wait.minutes)
+          }
+        }
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('gives the same calendar for the same input', () => {
+    fc.assert(
+      fc.property(fc.array(anyStep, { minLength: 1, maxLength: 15 }), (specs) => {
+        const once = JSON.stringify(place(build(specs)))
+        expect(JSON.stringify(place(build(specs)))).toBe(once)
+      }),
+      { numRuns: 50 },
+    )
+  })
+})
