@@ -28,10 +28,12 @@ export const preferring = (units: readonly Unit[], dimension: Dimension): readon
   return fitting.length > 0 ? fitting : units
 }
 
-/** The unit whose spelling is nearest to a word, at most a third of its letters away. */
+const mostSteps = 3
+
+/** The unit whose spelling is nearest to a word, at most three and a third of its letters away. */
 export const nearestUnit = (word: string, dimension: Dimension): string | undefined => {
   const lower = word.toLowerCase().slice(0, 24)
-  const limit = Math.floor(lower.length / 3)
+  const limit = Math.min(mostSteps, Math.floor(lower.length / 3))
   const { kinds } = dimensionRules[dimension]
   let best: { readonly id: string; readonly score: number } | undefined
   for (const [spelling, units] of folded) {

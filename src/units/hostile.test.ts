@@ -57,7 +57,7 @@ describe('hostile text', () => {
         expect(at + length).toBeLessThanOrEqual(text.length)
         expect(reading.fault.data.got).not.toBeUndefined()
       }),
-      { numRuns: 5000 },
+      { numRuns: 2000, seed: 20270412 },
     )
   })
 

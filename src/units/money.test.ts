@@ -1,7 +1,20 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { currencies, minorDigitsOf, read, writeMoney } from './index.ts'
-import { locales } from './test-locales.ts'
+
+/** Points and commas, currency before and after, two signs for minus, other digits. */
+const locales = [
+  'en-US',
+  'en-GB',
+  'de-DE',
+  'fr-FR',
+  'sv-SE',
+  'de-CH',
+  'nb-NO',
+  'pt-PT',
+  'pl-PL',
+  'ar-EG',
+] as const
 
 const coins = (text: string, currency?: string) =>
   read(text, 'money', { sign: 'any', ...(currency ? { currency } : {}) })
@@ -89,20 +102,14 @@ describe('writing money', () => {
   })
 
   it('writes what reads back to the same coin, in every currency and locale', () => {
-    fc.assert(
-      fc.property(
-        fc.maxSafeInteger(),
-        fc.constantFrom(...currencies),
-        fc.constantFrom(...locales),
-        (n, code, locale) => {
-          const value = n === 0 ? 0 : n
-          expect(coins(writeMoney(value, code, locale))).toMatchObject({
-            ok: true,
-            quantity: { value, currency: code },
-          })
-        },
-      ),
-    )
+    for (const locale of locales) {
+      const holds = fc.property(fc.maxSafeInteger(), fc.constantFrom(...currencies), (coinsWritten, code) => {
+        const value = coinsWritten === 0 ? 0 : coinsWritten
+        const reading = coins(writeMoney(value, code, locale))
+        expect(reading).toMatchObject({ ok: true, quantity: { value, currency: code } })
+      })
+      fc.assert(holds, { numRuns: 50, seed: 20270412 })
+    }
   })
 })
 

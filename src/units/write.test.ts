@@ -10,7 +10,22 @@ import {
   writeAs,
   writeRatio,
 } from './index.ts'
-import { locales } from './test-locales.ts'
+
+const seed = 20270412
+
+/** Points and commas, two signs for minus, other digits. */
+const locales = [
+  'en-US',
+  'en-GB',
+  'de-DE',
+  'fr-FR',
+  'sv-SE',
+  'de-CH',
+  'nb-NO',
+  'pt-PT',
+  'pl-PL',
+  'ar-EG',
+] as const
 
 const us = { system: 'us', locale: 'en-US' } as const
 const metric = { system: 'metric', locale: 'en-GB' } as const
@@ -31,6 +46,8 @@ describe('writing', () => {
     [0.3048, 'length', us, '1 ft'],
     [11.97 * 0.0254, 'length', us, '1 ft'],
     [11.96 * 0.0254, 'length', us, '11 15/16 in'],
+    [0.09258046, 'area', us, '1 ft²'],
+    [0.9994999, 'workRate', metric, '1 h/m²'],
     [0.00635, 'length', us, '1/4 in'],
     [0.003175, 'length', us, '1/8 in'],
     [5.08e-5, 'length', us, '2 mil'],
@@ -221,7 +238,7 @@ describe('what is written reads back', () => {
         expect(Math.abs(back - value)).toBeLessThanOrEqual(allowed(value, dimension, system))
         expect(write(back, dimension, { system, locale })).toBe(text)
       })
-      fc.assert(holds, { numRuns: 200 })
+      fc.assert(holds, { numRuns: 50, seed })
     }
   })
 
@@ -239,7 +256,7 @@ describe('what is written reads back', () => {
           const zero = dimension === 'coverage' && 'decimals' in style
           expect(reading.ok || zero).toBe(true)
         })
-        fc.assert(holds, { numRuns: 50 })
+        fc.assert(holds, { numRuns: 20, seed })
       }
     },
   )

@@ -28,8 +28,8 @@ export const write = (value: number, dimension: Dimension, options: WriteOptions
   if (dimension === 'clock') return clockText(value, system)
   if (dimension === 'length' && system === 'us' && suitsFeet(value, style)) return writeFeet(value, style)
   if (!hasScale(dimension)) return writeNumber(value, style)
-  const unit = unitFor(value, { dimension, style, steps: scaleOf(dimension, system) })
-  return withUnit(inUnit(value, unit, dimension), unit.id, style)
+  const chosen = choose(value, { dimension, style, steps: scaleOf(dimension, system) })
+  return withUnit(inUnit(chosen.value, chosen.unit, dimension), chosen.unit.id, style)
 }
 
 export type WriteAsOptions = Omit<WriteOptions, 'system'> & {
@@ -58,19 +58,23 @@ const withUnit = (amount: number, id: string, style: NumberStyle): string =>
 
 type Choice = { readonly dimension: Dimension; readonly style: NumberStyle; readonly steps: readonly Step[] }
 
-/** The largest unit that the value reaches once rounded, there or in the unit below: 999.9 mm is written as 1 m. */
-const unitFor = (value: number, { dimension, style, steps }: Choice): Unit => {
+type Chosen = { readonly unit: Unit; readonly value: number }
+
+/**
+ * The largest unit that the value reaches once rounded. Where it reaches it only by rounding in the unit below
+ * (59.97 min is 60 min), the rounded value goes with it, so that the text is 1 h and not 0.999 h.
+ */
+const choose = (value: number, { dimension, style, steps }: Choice): Chosen => {
   const units = steps.map(({ unit }) => unitNamed(unit, dimension))
   const rounded = units.map((unit) => {
-    const amount = roundedNumber(inUnit(Math.abs(value), unit, dimension), style)
+    const amount = roundedNumber(inUnit(value, unit, dimension), style)
     return (amount * unit.times) / unit.over
   })
-  const reaches = (size: number | undefined, from: number): boolean =>
-    size !== undefined && size >= from * (1 - 1e-12)
-  const at = steps.findIndex(
-    ({ from }, index) => reaches(rounded[index], from) || reaches(rounded[index + 1], from),
-  )
-  return units[at] ?? (units.at(-1) as Unit)
+  const reaches = (index: number, from: number): boolean =>
+    Math.abs(rounded[index] ?? 0) >= from * (1 - 1e-12)
+  const at = steps.findIndex(({ from }, index) => reaches(index, from) || reaches(index + 1, from))
+  const { from } = steps[at] as Step
+  return { unit: units[at] as Unit, value: reaches(at, from) ? value : (rounded[at + 1] as number) }
 }
 
 const moneyText = (value: number, { currency, locale }: WriteOptions): string =>
