@@ -1,15 +1,16 @@
 /** Hourly weather from a file, refused with every problem in it when it has any. */
 import { dirname, resolve } from 'node:path'
-import type { HourlySeries } from '#core/climate'
-import { type Problem, readWeatherCsv, seriesHash } from '#intake'
+import { type Problem, readWeatherCsv, seriesHash, type WeatherRead } from '#intake'
 import { CliFault } from './fault.ts'
 import type { LoadedJob } from './load-job.ts'
 import { plainWords } from './plain-words.ts'
 import { readBytes } from './read-bytes.ts'
 
+export type WeatherSeries = Extract<WeatherRead, { readonly ok: true }>['series']
+
 export type LoadedWeather = {
   readonly path: string
-  readonly series: HourlySeries
+  readonly series: WeatherSeries
   readonly hash: string
   readonly problems: readonly Problem[]
 }

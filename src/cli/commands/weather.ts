@@ -1,7 +1,6 @@
 /** `hardstand weather`: reads a weather file and says what is in it. */
-import type { HourlySeries } from '#core/climate'
 import type { Command } from '../command.ts'
-import { loadWeather, weatherProblemLines } from '../load-weather.ts'
+import { loadWeather, type WeatherSeries, weatherProblemLines } from '../load-weather.ts'
 import { plainWords } from '../plain-words.ts'
 import { section, table } from '../views/table.ts'
 
@@ -69,7 +68,7 @@ const keys = [
   'sunWm2',
 ] as const
 
-function summary(series: HourlySeries): readonly ColumnSummary[] {
+function summary(series: WeatherSeries): readonly ColumnSummary[] {
   return keys.flatMap((key) => {
     const column = series[key]
     if (!column) return []

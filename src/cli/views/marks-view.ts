@@ -13,8 +13,8 @@ export function marksLines(plan: Plan, words: Words): readonly string[] {
           head,
           ...stripe.table.rows.map((row) => [
             words.figure('xM', row.xM),
-            words.figure('lowerMm', row.lowerHeightM * 1000),
-            words.figure('upperMm', row.upperHeightM * 1000),
+            words.figure('lowerMm', row.lowerM * 1000),
+            words.figure('upperMm', row.upperM * 1000),
             words.figure('girthMm', row.girthM * 1000),
           ]),
         ],
