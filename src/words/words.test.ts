@@ -56,6 +56,17 @@ describe('sentence', () => {
   })
 })
 
+describe('a reader whose settings are unusable', () => {
+  it('gets dates in universal time and figures in plain English', () => {
+    const words = createWords({ locale: 'not a tag', system: 'metric', timeZone: 'Mars/North' })
+    expect(words.time(Date.UTC(2027, 3, 12, 6, 30))).toBe('06:30')
+    expect(plain(words.figure('lengthM', 7.55))).toBe('7.55 m')
+    expect(words.date('tomorrow')).toBe('tomorrow')
+    expect(words.moment(Number.NaN)).toBe('NaN')
+    expect(words.sentence('stores.bulkInOnePack', { pack: 'can', count: 2 })).toContain('2 packs of can')
+  })
+})
+
 describe('figure', () => {
   it.each([
     ['lengthM', 7.5, '7.5 m', '24 ft 7 1/4 in'],

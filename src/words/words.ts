@@ -20,7 +20,7 @@ const language = 'en'
 /** Words for one reader; holds its own caches, so keep it for as long as the reader stays the same. */
 export function createWords(reader: Reader): Words {
   const writer = createWriter(reader)
-  const locale = reader.locale.toLowerCase().split('-')[0] === language ? reader.locale : language
+  const locale = /^en(-[A-Za-z]{2})?$/.test(reader.locale) ? reader.locale : language
   const ready = new Map<string, Message>()
   const messageFor = (code: string): Message | undefined => {
     const text = Object.hasOwn(messages, code) ? messages[code] : undefined

@@ -26,20 +26,32 @@ export type Writer = {
   readonly date: (isoDate: string) => string
 }
 
-export function createWriter(reader: Reader): Writer {
+export function createWriter(given: Reader): Writer {
+  const reader = { ...given, locale: knownLocale(given.locale) }
   const formats = dateFormats(reader.locale)
-  const zone = (timeZone?: string): string => timeZone ?? reader.timeZone ?? 'UTC'
+  const zone = (timeZone?: string): string => timeZone ?? reader.timeZone ?? universal
   const moment = (atMs: number, timeZone?: string): string => formats('moment', zone(timeZone), atMs)
   const time = (atMs: number, timeZone?: string): string => formats('time', zone(timeZone), atMs)
-  const date = (isoDate: string): string => formats('date', 'UTC', Date.parse(`${isoDate}T12:00:00Z`))
+  const date = (isoDate: string): string => {
+    const atMs = Date.parse(`${isoDate}T12:00:00Z`)
+    return Number.isNaN(atMs) ? isoDate : formats('date', universal, atMs)
+  }
   const figure = (key: string, value: number | string, beside: Beside = {}): string => {
     const found = quantityKey(key) ?? boundKey(key, beside.dimension)
     if (found === undefined) return plain(value, reader.locale)
-    if (typeof value === 'string')
-      return found.writtenAs.kind === 'date' ? orPlain(() => date(value), value) : value
+    if (typeof value === 'string') return found.writtenAs.kind === 'date' ? date(value) : value
     return orPlain(() => written(found, value, { reader, beside, moment }), String(value))
   }
   return { figure, moment, time, date }
+}
+
+/** A tag that is none is read as English, day before month. */
+function knownLocale(locale: string): string {
+  try {
+    return Intl.getCanonicalLocales(locale)[0] ?? 'en-GB'
+  } catch {
+    return 'en-GB'
+  }
 }
 
 const boundKeys: ReadonlySet<string> = new Set(['value', 'over', 'atLeast', 'atMost'])
@@ -79,7 +91,7 @@ const plain = (value: number | string, locale: string): string =>
 
 const text = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined)
 
-/** A value that cannot be written (not finite, an unknown zone or currency) stands as it is. */
+/** A value that cannot be written (not finite, an unknown currency) stands as it is. */
 function orPlain(write: () => string, value: string): string {
   try {
     return write()
@@ -103,13 +115,23 @@ const styles = {
 
 type Style = keyof typeof styles
 
-/** Formats of one locale, made once for each style and zone. */
+const universal = 'UTC'
+
+/** Formats of one locale, made once for each style and zone; an unknown zone is read as universal time. */
 function dateFormats(locale: string): (style: Style, timeZone: string, atMs: number) => string {
   const made = new Map<string, Intl.DateTimeFormat>()
   return (style, timeZone, atMs) => {
     const key = `${style} ${timeZone}`
-    const format = made.get(key) ?? new Intl.DateTimeFormat(locale, { ...styles[style], timeZone })
+    const format = made.get(key) ?? dateFormat(locale, style, timeZone)
     made.set(key, format)
-    return format.format(atMs)
+    return orPlain(() => format.format(atMs), String(atMs))
+  }
+}
+
+function dateFormat(locale: string, style: Style, timeZone: string): Intl.DateTimeFormat {
+  try {
+    return new Intl.DateTimeFormat(locale, { ...styles[style], timeZone })
+  } catch {
+    return new Intl.DateTimeFormat(locale, { ...styles[style], timeZone: universal })
   }
 }
