@@ -56,3 +56,13 @@ it('an answer that is no quantity is found when the document is read', () => {
   const { problems } = project(newJob({ ...answers, length: 'longish' }), { strict: true })
   expect(problems.map(({ pointer }) => pointer)).toEqual(['/work/boat/lengthOverall'])
 })
+
+it('answers that are no choice are found when the document is read, and never throw', () => {
+  const odd = { ...answers, kind: 'constructor', paint: 'tar', shelter: 'tent' } as unknown as NewJobAnswers
+  const { problems } = project(newJob(odd), { strict: true })
+  expect(problems.map(({ pointer }) => pointer)).toEqual([
+    '/work/boat/kind',
+    '/work/place/shelter',
+    '/work/sheets/gloss/family',
+  ])
+})

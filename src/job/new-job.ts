@@ -88,8 +88,9 @@ const deckZones: Readonly<Record<NewJobAnswers['kind'], Readonly<Record<string, 
   'sailing yacht': { ...decked, coaming: 'coaming' },
 }
 
-const deckIds = ({ deck, kind }: NewJobAnswers): readonly string[] =>
-  deck ? Object.keys(deckZones[kind]) : []
+/** None for a kind of boat that is not known; the reader will say so. */
+const decksOf = ({ deck, kind }: NewJobAnswers): Readonly<Record<string, string>> =>
+  deck && Object.hasOwn(deckZones, kind) ? deckZones[kind] : {}
 
 /** `cockpit-sole` to `Cockpit sole`. */
 const nameOf = (id: string): string => id.charAt(0).toUpperCase() + id.slice(1).replaceAll('-', ' ')
@@ -99,9 +100,9 @@ const zonesOf = (answers: NewJobAnswers): RawItems =>
     ...hullZones,
     'boot-stripe': { name: 'Boot stripe', kind: 'boot stripe' },
     ...Object.fromEntries(
-      deckIds(answers).map((id) => [
+      Object.entries(decksOf(answers)).map(([id, kind]) => [
         id,
-        { name: nameOf(id), kind: deckZones[answers.kind][id] as string, existing: 'unknown' },
+        { name: nameOf(id), kind, existing: 'unknown' },
       ]),
     ),
     ...(answers.deck ? { 'non-skid': { name: 'Non-skid', kind: 'non-skid' } } : {}),
@@ -113,7 +114,12 @@ const sheetsOf = ({ paint, deck }: NewJobAnswers): RawItems => {
     dewax: { name: 'Dewaxing solvent', like: 'solvent-dewax' },
     primer: { name: 'Primer', like: paint === 'two-part' ? 'epoxy-high-build' : 'epoxy-primer' },
     undercoat: { name: 'Undercoat', like: 'epoxy-tie' },
-    gloss: { name: 'Gloss', like: finish, shade: 'light' },
+    gloss: {
+      name: 'Gloss',
+      like: finish,
+      family: paint === 'two-part' ? 'two-part polyurethane' : paint,
+      shade: 'light',
+    },
     stripe: { name: 'Boot stripe paint', like: 'one-part-enamel', shade: 'dark' },
     ...(deck
       ? {
@@ -128,7 +134,7 @@ const sheetsOf = ({ paint, deck }: NewJobAnswers): RawItems => {
 }
 
 const layersOf = (answers: NewJobAnswers): RawItems => {
-  const zones = [...Object.keys(hullZones), ...deckIds(answers)].join(', ')
+  const zones = [...Object.keys(hullZones), ...Object.keys(decksOf(answers))].join(', ')
   const gloss = answers.paint === 'two-part' ? '3' : '2'
   return items({
     primer: { name: 'Primer', zones, sheet: 'primer', coats: '2', method: 'roller', sandBefore: 'P120' },
