@@ -1,4 +1,5 @@
 /** Files from outside as plain data: bounded, and every problem with its place. */
+export type { HourlySeries } from '#core/climate'
 export type { Problem, ProblemData } from './problem.ts'
 export { problemsTold } from './problem.ts'
 export { seriesHash } from './series-hash.ts'
