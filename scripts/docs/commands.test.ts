@@ -30,8 +30,13 @@ Options:
   -h, --help         display help for command
 `,
   'sum --help': 'Usage: hardstand sum [options] [command]\n\nCommands:\n  dew [options]  dew point\n',
-  'sum dew --help':
-    'Usage: hardstand sum dew [options]\n\nOptions:\n  --air <t>  air\n  --json     print JSON\n',
+  'sum dew --help': `Usage: hardstand sum dew [options]
+
+Options:
+  --air <quantity>  air in the shade, for example "20
+                    °C"
+  --json            print JSON
+`,
 }
 
 const commands = commandsOf((args) => ({ stdout: HELP[args.join(' ')] ?? '' }))
@@ -55,6 +60,10 @@ test('commands and flags are read from what --help prints, those below others to
     ['sum'],
     ['sum dew', '--air', '--json'],
   ])
+})
+
+test('a flag comes with the example of its description, wrapped or not', () => {
+  expect(commands.at(-1)?.samples).toEqual([['--air', '20 °C']])
 })
 
 test('docs that describe every command and flag pass', () => {

@@ -2,9 +2,14 @@
 
 import { tableRows } from './markdown.mjs'
 
-/** How the name of a quantity ends: its unit. */
-const UNIT =
-  /([a-z0-9](M|Mm|Cm|Um|Km|M2|M3|L|Ml|Kg|G|T|C|K|H|S|W|Kw|Wh|Pa|HPa|KPa|KPascal|V|A|Lux|Deg|Rad|Share|Hours?|Minutes?|Seconds?|Days?|Coins?|MPerS|WM2|KgM2|KgM3|GM2|GM3|GPerM3|M3PerH|MgM3|Ppm|Ach)|^(hours|minutes|seconds|days|share))$/
+const LENGTHS = 'M Cm Mm Um Km M2 M3 L Ml'
+const MASSES = 'Kg G Mg T'
+const TIMES = 'Days Hours Minutes Seconds Day Hour Minute Second H S Ms'
+const OTHERS = 'C K Mps Rad Deg Share Pa Kpa Hpa W Kw Wh Kwh V Lux Coins Ppm'
+const SYMBOLS = `(${[LENGTHS, MASSES, TIMES, OTHERS].join(' ').replaceAll(' ', '|')})`
+
+/** How the name of a quantity ends: its unit, plain or of two parts (`areaM2`, `sunWPerM2`, `flowM3PerHour`). */
+const UNIT = new RegExp(`[a-z0-9]${SYMBOLS}(Per)?${SYMBOLS}?$|^(days|hours|minutes|seconds|coins)$`)
 
 /**
  * @param {unknown} value read from JSON

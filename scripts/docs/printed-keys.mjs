@@ -46,7 +46,8 @@ function commandLines(root, { commands, examples }) {
   const overJobs = commands
     .filter(({ usage, flags }) => /[<[]job[\]>]|\bJOB\b/i.test(usage) && flags.includes('--json'))
     .flatMap((command) => jobs.map((job) => jobLine({ command, job, weather })))
-  return [...overJobs, ...examples.map(({ args }) => args).filter((args) => args.includes('--json'))]
+  const sums = commands.filter(({ path }) => path[0] === 'sum' && path.length === 2).map(sumLine)
+  return [...overJobs, ...sums, ...examples.map(({ args }) => args).filter((args) => args.includes('--json'))]
 }
 
 /**
@@ -64,6 +65,15 @@ function jobLine({ command: { path, flags }, job, weather }) {
   ]
   const given = values.flatMap(([flag, value]) => (value && flags.includes(flag) ? [flag, value] : []))
   return [...path, `samples/${job}`, '--json', ...given]
+}
+
+/**
+ * A quick sum over the examples that its own help gives.
+ *
+ * @param {import('./help.mjs').Command} command
+ */
+function sumLine({ path, samples }) {
+  return [...path, ...samples.flat(), '--json']
 }
 
 /** @param {string} text */

@@ -7,10 +7,15 @@ test('quantities are the keys that end in a unit and hold numbers, at any depth'
   const printed = {
     boat: { lengthM: 7.7, name: 'Example', beamM: null },
     zones: [{ areaM2: 12, wetFilmUm: [100, 120] }, { hours: 3 }],
+    sky: { sunWPerM2: 600, windMps: 3, atMs: 1, priceCoins: 100, solidsShare: 0.5 },
     idM: 'text',
     count: 4,
+    USA: 1,
+    seed: 1,
   }
-  expect([...quantityKeys(printed)].sort()).toEqual(['areaM2', 'beamM', 'hours', 'lengthM', 'wetFilmUm'])
+  expect([...quantityKeys(printed)].sort().join(' ')).toBe(
+    'areaM2 atMs beamM hours lengthM priceCoins solidsShare sunWPerM2 wetFilmUm windMps',
+  )
 })
 
 test('a printed quantity that the nomenclature lacks is named with the command', () => {
