@@ -3,7 +3,7 @@ import type { AirAt } from '#core/schedule'
 import type { AirHours } from './types.ts'
 
 /** Without any weather, clocks run at this temperature; marked assumed wherever it is used. */
-export const PLANNING_AIR_C = 15
+export const PLANNING_AIR_C = 20
 
 /** How many days at the end of the series stand for what comes after it. */
 const DAYS_KEPT = 7

@@ -15,6 +15,7 @@ import {
 import { hoursAt } from '#core/cure'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
+import { PLANNING_AIR_C } from './air-at.ts'
 import type { Stage } from './remember.ts'
 import type { AirHours, BuildUps, Conditions, Marks, ResolvedSheet, Surfaces, ZoneHours } from './types.ts'
 
@@ -39,7 +40,11 @@ type PlaceAir = {
 function judgeHours(input: ConditionsInput): Conditions {
   const { weather, place } = input
   if (!weather) {
-    const missing: Note = { code: 'conditions.noWeather', severity: 'missing', data: {} }
+    const missing: Note = {
+      code: 'conditions.noWeather',
+      severity: 'missing',
+      data: { airC: PLANNING_AIR_C },
+    }
     return { zones: [], air: [], firstMinute: 0, lastMinute: 0, notes: [missing] }
   }
   const airs = placesOf(input).map((name) => airOf(weather, place, name))

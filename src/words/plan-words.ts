@@ -37,7 +37,7 @@ const steps: Readonly<Record<string, string>> = {
 
 const hours: Readonly<Record<string, string>> = {
   'conditions.noWeather':
-    'No weather is given, so paintable hours are not judged. Add an hourly weather file to the job.',
+    'No weather is given, so paintable hours are not judged and every clock runs at {airC}. Add an hourly weather file to the job.',
   'conditions.weatherGap':
     'The weather has a gap of {hours} from {fromAtMs}. Those hours count as unknown; use a file without gaps.',
   'conditions.placeUnknown':
@@ -87,7 +87,7 @@ const whole: Readonly<Record<string, string>> = {
   'plan.stamp':
     'Planned {madeAtMs} with version {app} from job {work}, weather {weather}, catalogue {catalogue}.',
   'hours.summary':
-    '{hours} of {ofHours} are good for a coat; dew and rain must stay off for {afterHours} after it.',
+    '{hours, number} of {ofHours, plural, one {# hour is} other {# hours are}} good for a coat; dew and rain must stay off for {afterHours} after it.',
 }
 
 export const planWords: Readonly<Record<string, string>> = {
