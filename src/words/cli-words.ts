@@ -14,6 +14,7 @@ const files: Readonly<Record<string, string>> = {
 
 const argumentWords: Readonly<Record<string, string>> = {
   'cli.badMoment': '“{text}” is not a moment. Write it like 2027-04-10T08:00, with an offset if you like.',
+  'cli.answersMissing': 'To start a job, {flags} must be given. Add them; see --help for what each means.',
   'cli.badSeed': '“{text}” is not a seed. Give a whole number of up to nine digits.',
   'cli.badPage': '“{text}” is not a size of paper. Use A4 or Letter.',
   'cli.badDate': '“{text}” is not a date. Write it like 2027-04-12.',
@@ -31,7 +32,8 @@ const outcomes: Readonly<Record<string, string>> = {
   'cli.nothingToShow': 'There is nothing to show here for this job.',
   'cli.noServer':
     'The web app is not built yet. Every part of the plan can be had from the command line; see hardstand --help.',
-  'cli.weatherRead': '{file}: {hours} of weather from {fromAtMs} to {toAtMs}, universal time.',
+  'cli.weatherRead':
+    '{file}: {hours, plural, one {# hour} other {# hours}} of weather from {fromAtMs} to {toAtMs}, universal time.',
   'cli.ownFault': 'The program made a mistake of its own, and your files are untouched. Please report this:',
 }
 

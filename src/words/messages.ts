@@ -3,6 +3,7 @@ import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { jobProblems } from './job-problems.ts'
 import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
 import { planWords } from './plan-words.ts'
@@ -19,6 +20,7 @@ export const tables: Readonly<Record<string, Table>> = {
   cautions,
   cliWords,
   cureWords,
+  jobProblems,
   markingWords,
   moneyWords,
   planWords,

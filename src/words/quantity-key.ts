@@ -10,6 +10,10 @@ export type QuantityKey = {
     | { readonly kind: 'dimension'; readonly dimension: Dimension; readonly toSi: number }
     /** A unit that people use the same everywhere, such as g/m³ of water vapour. */
     | { readonly kind: 'symbol'; readonly symbol: string }
+    /** Hours of work: never turned into days, of which nobody knows how long they are. */
+    | { readonly kind: 'hours' }
+    /** Days, halves and all. */
+    | { readonly kind: 'days' }
     | { readonly kind: 'money' }
     | { readonly kind: 'moment' }
     | { readonly kind: 'date' }
@@ -23,7 +27,7 @@ const withSymbol = (suffix: string, symbol: string): QuantityKey => ({
   suffix,
   writtenAs: { kind: 'symbol', symbol },
 })
-const as = (suffix: string, kind: 'money' | 'moment' | 'date'): QuantityKey => ({
+const as = (suffix: string, kind: 'hours' | 'days' | 'money' | 'moment' | 'date'): QuantityKey => ({
   suffix,
   writtenAs: { kind },
 })
@@ -50,7 +54,6 @@ const keys: readonly QuantityKey[] = [
   inUnitsOf('C', 'temperature'),
   inUnitsOf('K', 'temperatureDifference'),
   inUnitsOf('Mps', 'speed'),
-  inUnitsOf('Days', 'time', 24),
   inUnitsOf('Hours', 'time'),
   inUnitsOf('Minutes', 'time', 1 / 60),
   inUnitsOf('Seconds', 'time', 1 / 3600),
@@ -69,14 +72,18 @@ const keys: readonly QuantityKey[] = [
   withSymbol('WPerM2', 'W/m²'),
   withSymbol('W', 'W'),
   withSymbol('Kw', 'kW'),
+  as('PersonHours', 'hours'),
+  as('Days', 'days'),
   as('Coins', 'money'),
   as('AtMs', 'moment'),
   as('Date', 'date'),
 ].sort((a, b) => b.suffix.length - a.suffix.length)
 
+const workHours = as('hours', 'hours')
+
 /** The key's unit; undefined for a count or a name. A whole key may be the unit: `hours`, `coins`, `date`. */
 export function quantityKey(key: string): QuantityKey | undefined {
-  return keys.find((row) => endsIn(key, row.suffix))
+  return key === workHours.suffix ? workHours : keys.find((row) => endsIn(key, row.suffix))
 }
 
 function endsIn(key: string, suffix: string): boolean {

@@ -1,7 +1,6 @@
 /** Short texts that stand in lists and tables: steps of work, marks, and amounts in stores. Not whole sentences. */
 
-const zone = '{zone, select, none {} other { on {zone}}}'
-const pieces = '{count, plural, =1 {{name}} other {# × {name}}}'
+const what = '{count, plural, =1 {{name}} other {# × {name}}}{zone, select, none {} other {, {zone}}}'
 const edge = '{lengthM, select, none {} other {, {lengthM} of edge}}'
 const paper = '{grit, select, none {} other { with {grit}}}'
 
@@ -10,9 +9,9 @@ const steps: Readonly<Record<string, string>> = {
   'step.references': 'Set reference marks for waterline and stripe, clear of the work',
   'step.fuel': 'Make the fuel safe: tank and lines mapped, battery off, bilge vented',
   'step.guard': 'Photograph and mask what is left alone: identification number, plate, transducer, anodes',
-  'step.off': `Take off ${pieces}${zone}`,
+  'step.off': `Take off: ${what}`,
   'step.wash': 'Wash and dewax {zone}',
-  'step.repair': `Repair ${pieces}${zone}`,
+  'step.repair': `Repair: ${what}`,
   'step.settle': 'Vacuum everything, then let the dust settle overnight',
   'step.sand': `Sand {zone}${paper} for {layer}`,
   'step.mask': `Mask {zone} for {layer}${edge}`,
@@ -23,7 +22,7 @@ const steps: Readonly<Record<string, string>> = {
   'step.sandBetween': `Sand {zone}${paper} before coat {coat, number} of {layer}`,
   'step.pinholes': 'Fill pinholes in {layer} on {zone}',
   'step.key': 'Sand {zone} to key it for {layer}, because the time to coat without sanding has run out',
-  'step.on': `Bed and refit ${pieces}${zone}`,
+  'step.on': `Bed and refit: ${what}`,
   'step.snag': 'Go through the snag list with the owner',
   'step.handover': 'Hand over, with care sheet and papers',
   'step.unknown': 'Step {step}',

@@ -1,5 +1,5 @@
 /** Writes single values for one reader: quantities through `#units`, dates and times of day in their time zone. */
-import { dimensions, type UnitSystem, write, writeMoney } from '#units'
+import { dimensions, type UnitSystem, write, writeAs, writeMoney } from '#units'
 import { type QuantityKey, quantityKey } from './quantity-key.ts'
 
 export type Reader = {
@@ -65,10 +65,20 @@ function boundKey(key: string, dimension: unknown): QuantityKey | undefined {
 
 type Setting = { readonly reader: Reader; readonly beside: Beside; readonly moment: Writer['moment'] }
 
-function written({ writtenAs }: QuantityKey, value: number, { reader, beside, moment }: Setting): string {
+function written(
+  { suffix, writtenAs }: QuantityKey,
+  value: number,
+  { reader, beside, moment }: Setting,
+): string {
   switch (writtenAs.kind) {
     case 'dimension':
-      return write(value * writtenAs.toSi, writtenAs.dimension, reader)
+      return value === 0 && reader.system === 'metric' && suffix in zeroUnits
+        ? writeAs(0, zeroUnits[suffix] ?? '', { locale: reader.locale })
+        : write(value * writtenAs.toSi, writtenAs.dimension, reader)
+    case 'hours':
+      return hoursOnly(value, reader)
+    case 'days':
+      return writeAs(value * 24, 'd', { locale: reader.locale })
     case 'symbol':
       return `${write(value, 'number', reader)}\u2009${writtenAs.symbol}`
     case 'money':
@@ -78,6 +88,18 @@ function written({ writtenAs }: QuantityKey, value: number, { reader, beside, mo
     case 'date':
       return String(value)
   }
+}
+
+/** Nothing is written in the unit of its key: 0 mm, not 0 µm. */
+const zeroUnits: Readonly<Record<string, string>> = { M: 'm', Mm: 'mm', Um: 'µm', M2: 'm²', M3: 'L', L: 'L' }
+
+/** `178 h 15 min`, whatever its size. */
+function hoursOnly(hours: number, reader: Reader): string {
+  const minutes = Math.round(Math.abs(hours) * 60)
+  if (minutes < 48 * 60) return write(hours, 'time', reader)
+  const { locale } = reader
+  const whole = writeAs(Math.sign(hours) * Math.floor(minutes / 60), 'h', { locale, digits: 9 })
+  return minutes % 60 === 0 ? whole : `${whole}\u00a0${writeAs((minutes % 60) / 60, 'min', { locale })}`
 }
 
 // Without a currency the coins are written as they are counted: no guess at how many make a unit.
