@@ -18,7 +18,7 @@ export type HullResult =
 /** A foremost station wider than this share of the beam is taken for a bow that was not measured to its end. */
 const openBow = 0.05
 
-const shapeNotes = (stations: readonly Station[], draft: number): readonly Note[] => {
+const shapeNotes = (stations: readonly Station[]): readonly Note[] => {
   const foremost = stations.at(-1)!
   const half = widest(foremost)
   const greatest = Math.max(...stations.map(widest))
@@ -26,7 +26,7 @@ const shapeNotes = (stations: readonly Station[], draft: number): readonly Note[
   const lowest = Math.min(...stations.flatMap((station) => station.points.map((point) => point.z)))
   return [
     ...(half > openBow * greatest ? [{ code: 'boat.stemOpen', severity: 'missing', data } as const] : []),
-    ...(draft === 0
+    ...(lowest >= 0
       ? [{ code: 'boat.nothingBelowWaterline', severity: 'missing', data: { lowestM: lowest } } as const]
       : []),
     ...(stations[0]!.x === 0
@@ -51,7 +51,7 @@ export const hullFromStations = (stations: readonly Station[]): HullResult => {
   const skin = { surface: loftThrough(sections), edges }
   const particulars = hullParticulars(skin)
   const hull = { ...skin, stations, particulars }
-  return { ok: true, hull, notes: [...notes, ...shapeNotes(stations, particulars.draft)] }
+  return { ok: true, hull, notes: [...notes, ...shapeNotes(stations)] }
 }
 
 /** Hull from a few sizes, with a note for each assumed one. */

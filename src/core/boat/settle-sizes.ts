@@ -22,7 +22,7 @@ const proportions: Readonly<Record<HullForm, Proportions>> = {
   'hard-chine': {
     waterlineOfLength: 0.88,
     transomOfBeam: 0.9,
-    draftOfBeam: 0.18,
+    draftOfBeam: 0.16,
     midOfStemFreeboard: 0.82,
     sternOfStemFreeboard: 0.76,
     chineOfBeam: 0.84,

@@ -7,48 +7,80 @@ import type { Note } from '#core/note'
 import { fault } from './fault.ts'
 import { heightRange, type Station, type StationPoint, widest } from './station.ts'
 
-/** A figure is a slip when it is this share of the greatest half breadth off both guesses ... */
-const farOff = 0.25
-/** ... or this share off both and also four times too large or too small. */
-const off = 0.06
-const timesOff = 4
+/** Of three stations the middle one has nothing to be held against. */
+const fewestStations = 4
+/** A slip is at least this share of the greatest half breadth off everything beside it ... */
+const leastGap = 0.06
+/** ... and this many times larger or smaller than the stations beside it ... */
+const timesAlong = 3
+/** ... and than the points beside it in its own section; or so far off both that no factor is needed. */
+const timesAcross = 2
+const wideGap = 0.35
 /** A sheer this share of the greatest depth off the line of its neighbours is a slip. */
 const sheerOff = 0.5
 
-const line = (t: number, a: readonly [number, number], b: readonly [number, number]): number =>
-  a[0] === b[0] ? (a[1] + b[1]) / 2 : a[1] + ((b[1] - a[1]) * (t - a[0])) / (b[0] - a[0])
+type Pair = readonly [at: number, value: number]
 
-/** Half breadth of a station at a height, by straight pieces; nothing below the keel, the sheer's above it. */
-const halfBreadthAt = ({ points }: Station, z: number): number => {
-  if (z < points[0]!.z) return 0
+const line = (t: number, [t0, v0]: Pair, [t1, v1]: Pair): number =>
+  t0 === t1 ? (v0 + v1) / 2 : v0 + ((v1 - v0) * (t - t0)) / (t1 - t0)
+
+/** Half breadth of a station at a share of its height from keel to sheer, by straight pieces. */
+const halfBreadthAt = (station: Station, share: number): number => {
+  const { points } = station
+  const { lowest, highest } = heightRange(station)
+  const z = lowest + share * (highest - lowest)
   const above = points.findIndex((point) => point.z >= z)
-  if (above < 0) return points.at(-1)!.y
-  const [low, high] = [points[Math.max(above - 1, 0)]!, points[above]!]
-  return above === 0 ? high.y : line(z, [low.z, low.y], [high.z, high.y])
+  if (above <= 0) return (above < 0 ? points.at(-1)! : points[0]!).y
+  const [low, high] = [points[above - 1]!, points[above]!]
+  return line(z, [low.z, low.y], [high.z, high.y])
 }
 
-/** Guess at station `i` from the stations on both sides, or from the two beyond an end. */
-const guessAlong = (
-  stations: readonly Station[],
-  i: number,
-  measure: (station: Station) => number,
-): number => {
+/** What stands beside a figure: the least and the most of it, and the figure to expect there. */
+type Beside = { readonly least: number; readonly most: number; readonly expected: number }
+
+/** From the stations on both sides; at an end from the next one and the line through the next two. */
+const besideAlong = (stations: readonly Station[], i: number, share: number): Beside => {
   const last = stations.length - 1
+  const isEnd = i === 0 || i === last
   const [a, b] = i === 0 ? [1, 2] : i === last ? [last - 1, last - 2] : [i - 1, i + 1]
   const [from, to] = [stations[a]!, stations[b]!]
-  return Math.max(line(stations[i]!.x, [from.x, measure(from)], [to.x, measure(to)]), 0)
+  const [here, there] = [halfBreadthAt(from, share), halfBreadthAt(to, share)]
+  const expected = Math.max(line(stations[i]!.x, [from.x, here], [to.x, there]), 0)
+  const other = isEnd ? expected : there
+  return { least: Math.min(here, other), most: Math.max(here, other), expected }
 }
 
-/** Guess at point `j` from the points on both sides; at the sheer, from the one below. */
-const guessAcross = (points: readonly StationPoint[], j: number): number => {
-  const [below, above] = [points[j - 1]!, points[j + 1]]
-  return above ? line(points[j]!.z, [below.z, below.y], [above.z, above.y]) : below.y
+/** From the points on both sides in the section; at the sheer, from the one below. */
+const besideAcross = (points: readonly StationPoint[], j: number): { least: number; most: number } => {
+  const below = points[j - 1]!.y
+  const above = points[j + 1]?.y ?? below
+  return { least: Math.min(below, above), most: Math.max(below, above) }
 }
 
-const isOff = (value: number, guess: number, scale: number): boolean => {
-  const gap = Math.abs(value - guess)
-  const times = Math.max(value, guess) > timesOff * Math.min(value, guess)
-  return gap > farOff * scale || (gap > off * scale && times)
+type Judged = {
+  readonly value: number
+  readonly along: Beside
+  readonly across: { readonly least: number; readonly most: number }
+  readonly isEnd: boolean
+  /** Greatest half breadth of the hull. */
+  readonly scale: number
+}
+
+const isTooLarge = ({ value, along, across, scale }: Judged): boolean => {
+  const byTimes = value > timesAlong * along.most && value > timesAcross * across.most
+  const byGap = value - Math.max(along.most, across.most) > wideGap * scale
+  return value - along.most > leastGap * scale && (byTimes || byGap)
+}
+
+/** Next to the centreline the section itself says nothing about a small figure: both stations beside must. */
+const isTooSmall = ({ value, along, across, isEnd, scale }: Judged): boolean => {
+  const bySection = timesAcross * value < across.least
+  const byStations = !isEnd && timesAlong * value < along.least
+  return (
+    along.expected - value > leastGap * scale &&
+    timesAlong * value < along.expected &&
+    (bySection || byStations)
+  )
 }
 
 /** A size most stations reach, so that one slip cannot set it. */
@@ -57,13 +89,16 @@ const typicalOf = (sizes: readonly number[]): number =>
 
 const breadthSlips = (stations: readonly Station[], i: number, scale: number): readonly Note[] => {
   const station = stations[i]!
+  const { lowest, highest } = heightRange(station)
+  const isEnd = i === 0 || i === stations.length - 1
+  if (highest === lowest || stations.length < fewestStations) return []
   return station.points.flatMap((point, j) => {
     if (j === 0) return []
-    const along = guessAlong(stations, i, (other) => halfBreadthAt(other, point.z))
-    const across = guessAcross(station.points, j)
-    if (!isOff(point.y, along, scale) || !isOff(point.y, across, scale)) return []
+    const along = besideAlong(stations, i, (point.z - lowest) / (highest - lowest))
+    const judged = { value: point.y, along, across: besideAcross(station.points, j), isEnd, scale }
+    if (!isTooLarge(judged) && !isTooSmall(judged)) return []
     const place = { station: station.id, xM: station.x, point: j + 1, heightM: point.z }
-    return [fault('boat.halfBreadthJumps', { ...place, halfBreadthM: point.y, expectedM: along })]
+    return [fault('boat.halfBreadthJumps', { ...place, halfBreadthM: point.y, expectedM: along.expected })]
   })
 }
 
@@ -79,7 +114,7 @@ const sheerSlip = (stations: readonly Station[], i: number, depth: number): read
   return [fault('boat.sheerJumps', data)]
 }
 
-/** Slips of stations that `stationFaults` has let pass; both guesses must disagree before a figure is doubted. */
+/** Slips of stations that `stationFaults` has let pass; stations and section must both disagree before a figure is doubted. */
 export const stationSlips = (stations: readonly Station[]): readonly Note[] => {
   const scale = typicalOf(stations.map(widest))
   const depth = typicalOf(

@@ -15,7 +15,7 @@ const intervals = 20
 /** Points of a round section, keel to sheer. */
 const roundPoints = 11
 /** Pull of the round section towards the corner of bottom and side: 1 would make the fullest cubic. */
-const fullness = 0.82
+const fullness = 0.93
 
 /** Closer together towards the stem, where the lines turn most. */
 const placeAt = (length: number, k: number): number => length * Math.sin((Math.PI / 2) * (k / intervals))
