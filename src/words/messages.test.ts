@@ -72,6 +72,22 @@ describe('every code', () => {
     expect(missing.map(({ code, file }) => `${code} (${file})`)).toEqual([])
   })
 
+  it('of a kind of step has a phrase', () => {
+    const steps = filesIn(join(source, 'plan', 'steps')).map(({ text }) => text)
+    const kinds = steps.flatMap((text) =>
+      [...text.matchAll(/kind: (?:[^,'\n]*\? )?'([a-z-]+)'(?: : '([a-z-]+)')?,/g)].flatMap((match) =>
+        match.slice(1),
+      ),
+    )
+    const waits = ['none', 'fixed', 'clock']
+    const named = kinds.filter((kind) => kind !== undefined && !waits.includes(kind))
+    const codes = named.map(
+      (kind) => `step.${kind.replace(/-([a-z])/g, (_, letter) => letter.toUpperCase())}`,
+    )
+    expect(codes.length).toBeGreaterThan(10)
+    expect(codes.filter((code) => !Object.hasOwn(messages, code))).toEqual([])
+  })
+
   it('made from a kind has at least one label of its kind', () => {
     const kinds = new Set(Object.keys(labels).map((key) => key.split('.')[0]))
     const made = filesIn(source).flatMap(({ text }) => [...text.matchAll(/label\(`([a-z][A-Za-z]*)\.\$/g)])

@@ -2,9 +2,10 @@
 export const moneyWords: Readonly<Record<string, string>> = {
   'money.notShown':
     'No prices are given, so nothing is said about money. Add rates and prices for an estimate.',
-  'money.priceMissing': 'No price is given for {line}, so the total is too low. Add its price.',
+  'money.priceMissing':
+    'No price is given for {name, select, none {{line}} other {{name}}}, so the total is too low. Add its price.',
   'money.lineOutOfRange':
-    'The line {line} cannot be summed: its quantity or price is not a usable number. Check both.',
+    'The line {name, select, none {{line}} other {{name}}} cannot be summed: its quantity or price is not a usable number. Check both.',
   'money.shareOutOfRange': 'The {name} share is {share}. Give it as 0 % to 100 %.',
   'money.sumOutOfRange':
     'The sum is too large to be kept to the coin. Check quantities and prices for a slip.',

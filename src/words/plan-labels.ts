@@ -104,6 +104,36 @@ const judgements: Readonly<Record<string, string>> = {
   'stamp.none': 'none',
 }
 
+const sheetFigures: Readonly<Record<string, string>> = {
+  'sheetFigure.mix': 'mixing ratio',
+  'sheetFigure.volumeSolids': 'volume solids',
+  'sheetFigure.dryFilmM': 'dry film',
+  'sheetFigure.coverageM2PerM3': 'coverage',
+  'sheetFigure.thinnerShare': 'thinner',
+  'sheetFigure.thinnerMost': 'most thinner',
+  'sheetFigure.densityA': 'density of part A',
+  'sheetFigure.densityB': 'density of part B',
+  'sheetFigure.densityThinner': 'density of the thinner',
+  'sheetFigure.induction': 'standing time',
+  'sheetFigure.potLife': 'pot life',
+  'sheetFigure.touchDry': 'dry to touch',
+  'sheetFigure.dryToDew': 'dry to dew',
+  'sheetFigure.recoatLeast': 'shortest wait to recoat',
+  'sheetFigure.recoatMost': 'longest wait to recoat',
+  'sheetFigure.dryToSand': 'dry to sand',
+  'sheetFigure.dryToTape': 'dry to tape',
+  'sheetFigure.dryToTread': 'dry to tread',
+  'sheetFigure.dryToFit': 'dry to fit hardware',
+  'sheetFigure.dryToSling': 'dry to sling',
+  'sheetFigure.fullCure': 'full cure',
+  'sheetFigure.airLeastC': 'coldest air',
+  'sheetFigure.airMostC': 'warmest air',
+  'sheetFigure.humidityMost': 'highest humidity',
+  'sheetFigure.dewMarginK': 'margin over dew',
+  'sheetFigure.flashPointC': 'flash point',
+  'sheetFigure.isocyanate': 'isocyanates',
+}
+
 const storesAndMoney: Readonly<Record<string, string>> = {
   'consumable.disc-80': 'Discs P80',
   'consumable.disc-120': 'Discs P120',
@@ -156,6 +186,7 @@ export const planLabels: Readonly<Record<string, string>> = {
   ...columns,
   ...boat,
   ...judgements,
+  ...sheetFigures,
   ...storesAndMoney,
   ...weather,
 }

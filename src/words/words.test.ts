@@ -31,6 +31,11 @@ describe('sentence', () => {
     expect(us.sentence('__proto__')).toBe('__proto__')
   })
 
+  it('writes the names of figures as people say them', () => {
+    const data = { name: 'the primer', count: 2, figures: 'airLeastC, potLife' }
+    expect(metric.sentence('buildup.figuresAssumed', data)).toContain('generic sheet: coldest air, pot life.')
+  })
+
   it('writes the bounds of a figure in the unit of its dimension', () => {
     const data = { text: '95 ft', dimension: 'length', atMost: 15.24 }
     expect(plain(us.sentence('units.outOfRange', data))).toContain('out of range, at most 50 ft.')

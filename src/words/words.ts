@@ -60,6 +60,15 @@ function valuesOf(data: WordsData, setting: Setting): Readonly<Record<string, Me
   return values
 }
 
+/** Data keys that hold several names, and the labels those are written with. */
+const namedLists: Readonly<Record<string, string>> = { figures: 'sheetFigure' }
+
+const namesOf = (kind: string, list: string): string =>
+  list
+    .split(', ')
+    .map((name) => labelOf(`${kind}.${name}`))
+    .join(', ')
+
 // A figure that a message takes as a number, or takes the plural of, stays one.
 function spoken(
   key: string,
@@ -67,6 +76,8 @@ function spoken(
   { data, writer, message }: Setting & { readonly data: WordsData },
 ): MessageValue | undefined {
   if (typeof value === 'boolean') return String(value)
+  const list = Object.hasOwn(namedLists, key) ? namedLists[key] : undefined
+  if (typeof value === 'string' && list !== undefined) return namesOf(list, value)
   if (typeof value === 'number' && message?.arguments.get(key) === 'count') return value
   if (typeof value === 'number' || typeof value === 'string') return writer.figure(key, value, data)
   return undefined
