@@ -48,16 +48,20 @@ export const cutHull = (hull: Hull, heights: readonly Height[]): CutHull => ({
 
 type Lines = Readonly<Record<ZoneEdgeKind, readonly Polyline[]>>
 
+/** A line nearer than this to a height lies on it, m. */
+const onHeight = 1e-9
+
 /** The parts of a line inside the heights of a patch; a line that lies on one of them belongs to that edge instead. */
 const within = (line: Polyline, { heights }: CutHull, { low, high }: ZonePatch): readonly Polyline[] => {
-  const [bottom, top] = [
-    low === undefined ? undefined : heights[low],
-    high === undefined ? undefined : heights[high],
-  ]
-  const inside = ({ x, z }: Point3): number =>
-    Math.min(bottom === undefined ? 1 : z - heightAt(bottom, x), top === undefined ? 1 : heightAt(top, x) - z)
-  return clipPolyline(line, (point) => inside(point) - 1e-9)
+  const over = low === undefined ? [line] : clipPolyline(line, above(heights[low]!, 1))
+  return high === undefined ? over : over.flatMap((part) => clipPolyline(part, above(heights[high]!, -1)))
 }
+
+/** How far a point is over a height, or under it with the sign turned. */
+const above =
+  (height: Height, sign: 1 | -1) =>
+  ({ x, z }: Point3): number =>
+    sign * (z - heightAt(height, x)) - onHeight
 
 const sideLines = (cut: CutHull, patch: ZonePatch): Lines => {
   const { strips, low, high } = patch
