@@ -79,9 +79,10 @@ describe('bootStripe', () => {
   })
 
   it('says when the lower edge is nearer to the water than 50 mm, and how far stores sink the boat', () => {
-    const codes = bootStripe(powerboat, { ...level, heightStemM: 0.03 }).notes.map((note) => note.code)
-    expect(codes).toContain('marking.stripeNearWater')
-    expect(codes).toContain('marking.loadMargin')
+    const notes = bootStripe(powerboat, { ...level, heightStemM: 0.03 }).notes
+    expect(notes.map((note) => note.code)).toContain('marking.stripeNearWater')
+    const load = notes.find((note) => note.code === 'marking.loadMargin')
+    expect(load?.data).toEqual({ sinkM: 0.05, fromM: 9.1, toM: 13.7, lengthM: 7.5 })
     expect(bootStripe(powerboat, level).notes.map((note) => note.code)).not.toContain(
       'marking.stripeNearWater',
     )
