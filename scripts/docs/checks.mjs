@@ -42,6 +42,23 @@ const skip = (reason) => ({ faults: [], remarks: [], skipped: reason })
 /** @param {string[]} faults */
 const found = (faults) => ({ faults, remarks: [] })
 
+/**
+ * Two checks ask; each command is a start of the program.
+ *
+ * @type {Map<string, import('./help.mjs').Command[]>}
+ */
+const commandsByRoot = new Map()
+
+/**
+ * @param {string} root
+ * @param {import('./program.mjs').Program} program
+ */
+function commandsIn(root, program) {
+  const commands = commandsByRoot.get(root) ?? commandsOf(program)
+  commandsByRoot.set(root, commands)
+  return commands
+}
+
 /** @param {string} root */
 function links(root) {
   return found(linkFaults({ pages: readPages(root), exists: existsUnder(root) }))
@@ -53,7 +70,7 @@ function commands(root) {
   if (typeof program === 'string') return skip(program)
   const page = readPages(root).get('docs/commands.md')
   if (page === undefined) return skip('there is no docs/commands.md yet')
-  return found(commandFaults({ page, commands: commandsOf(program) }))
+  return found(commandFaults({ page, commands: commandsIn(root, program) }))
 }
 
 /** @param {string} root */
@@ -88,13 +105,13 @@ function nomenclature(root) {
   const pages = readPages(root)
   const page = pages.get('docs/nomenclature.md')
   if (page === undefined) return skip('there is no docs/nomenclature.md yet')
-  const { keys, remarks } = printedKeys({
+  const { keys, faults, remarks } = printedKeys({
     root,
     program,
-    commands: commandsOf(program),
+    commands: commandsIn(root, program),
     examples: [...pages.values()].flatMap(examplesOf),
   })
-  return { faults: nomenclatureFaults({ page, keys }), remarks }
+  return { faults: [...faults, ...nomenclatureFaults({ page, keys })], remarks }
 }
 
 /** @param {string} root */

@@ -1,5 +1,7 @@
 // The examples of the docs: each `$ npx hardstand …` of a console fence is run and what it prints is compared.
 
+import { isCrash } from './program.mjs'
+
 /**
  * @typedef {object} Example
  * @property {string} command as written after the `$`
@@ -64,10 +66,11 @@ function unquote(word) {
  * @param {import('./program.mjs').Run} run
  * @returns {string | undefined} what differs
  */
-export function exampleProblem({ args, expected }, { status, stdout, stderr }) {
+export function exampleProblem({ args, expected }, run) {
+  const { status, stdout, stderr } = run
   if (args.some((word) => /^[|>&;]/.test(word))) return 'the example is more than one command'
   const lines = trimEnd(`${stdout}${stderr}`.split(/\r?\n/))
-  if (status === null || status > 2) return `it ends with ${status}:\n${lines.join('\n')}`
+  if (isCrash(run)) return `it ends with ${status}:\n${lines.join('\n')}`
   if (expected.length === 0) return status === 0 ? undefined : `it ends with ${status}:\n${lines.join('\n')}`
   return matches(expected, lines) ? undefined : `it prints instead:\n${lines.join('\n')}`
 }

@@ -78,6 +78,14 @@ test('an example passes when it prints what it shows, errors included', () => {
   expect(example && exampleProblem(example, { ...run, status: null })).toContain('it ends with null')
 })
 
+test('an example that breaks the program is refused, whatever it shows', () => {
+  const [example] = fence('$ npx hardstand check a.yaml', '...')
+  const trace = 'Error: x\n    at run (file:///a/main.js:3:7)\n'
+  expect(example && exampleProblem(example, { status: 1, stdout: '', stderr: trace })).toContain(
+    'it ends with 1',
+  )
+})
+
 test('an example that shows nothing must end well', () => {
   const [example] = fence('$ npx hardstand new a.yaml')
   expect(example && exampleProblem(example, { status: 0, stdout: 'made', stderr: '' })).toBeUndefined()

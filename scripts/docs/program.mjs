@@ -37,3 +37,12 @@ export function programOf(root) {
     return { status: done.status, stdout: done.stdout, stderr: done.stderr }
   }
 }
+
+/**
+ * Whether the program broke instead of saying what is wrong: killed, an exit code of its own, or a stack trace.
+ *
+ * @param {Run} run
+ */
+export function isCrash({ status, stderr }) {
+  return status === null || status > 2 || /^\s+at .*:\d+:\d+\)?$/m.test(stderr)
+}
