@@ -242,6 +242,23 @@ describe('zones of drawn boats', () => {
   })
 })
 
+describe('a hull measured at a few places only', () => {
+  it('has nearly the areas of the same hull measured at many', () => {
+    const every = (n: number) => (_: unknown, i: number) => i % n === 0
+    const few = made(
+      cruiser.stations
+        .filter(every(2))
+        .map((station) => ({ ...station, points: station.points.filter(every(2)) })),
+    )
+    for (const { id, area, perimeter } of hullZones(cruiser, withBand).zones) {
+      const rough = zone(few, withBand, id)
+      expect(rough.area / area, id).toBeGreaterThan(0.99)
+      expect(rough.area / area, id).toBeLessThan(1.01)
+      expect(rough.perimeter / perimeter, id).toBeCloseTo(1, 2)
+    }
+  })
+})
+
 describe('cuts that cannot be worked', () => {
   const notesOf = (cuts: HullCuts) =>
     hullZones(trough, cuts).notes.map(({ code, data }) => ({ ...data, code }))

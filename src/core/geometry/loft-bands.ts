@@ -6,7 +6,14 @@
 import { type HermiteWeights, hermiteWeights } from './cubic-spline.ts'
 import { gauss3, gauss4 } from './gauss-legendre.ts'
 import type { Loft, StripLine, StripRow } from './loft.ts'
-import { cellCrossing, changesSide, type Level, nodeHeights, placesToSplit } from './loft-level.ts'
+import {
+  allEdgeCrossings,
+  cellCrossing,
+  changesSide,
+  inOrder,
+  type Level,
+  nodeHeights,
+} from './loft-level.ts'
 import { cellPointAt, cellPointBy, type LoftLine, type LoftRow, loftRowAt } from './loft-row.ts'
 import type { Point3 } from './points.ts'
 
@@ -142,7 +149,7 @@ export const integrateBands = (
 ): readonly (readonly BandIntegral[])[] => {
   const sums = loft.strips.map(() => Array.from({ length: levels.length + 1 }, emptySums))
   const whole = loft.strips.map(({ cells }) => wholeCellWeights(cells))
-  const places = placesToSplit(loft, levels)
+  const places = inOrder([...loft.knots, ...allEdgeCrossings(loft, levels)])
   for (let i = 1; i < places.length; i++) {
     const [from, step] = [places[i - 1]!, places[i]! - places[i - 1]!]
     for (let k = 0; k < gauss4.nodes.length; k++) {

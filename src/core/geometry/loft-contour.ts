@@ -1,13 +1,15 @@
 /** Lines where a loft crosses levels. Axes as the loft's, metres. */
 
+import { intervalAt } from './cubic-spline.ts'
 import type { Loft } from './loft.ts'
 import {
+  allEdgeCrossings,
   cellCrossing,
   changesSide,
+  inOrder,
   type Level,
   nodeHeights,
   onLevel,
-  placesToSplit,
   refined,
 } from './loft-level.ts'
 import { type LoftLine, loftLineAt, rowPointAt } from './loft-row.ts'
@@ -44,6 +46,19 @@ export const rowTopmost = (line: LoftLine, level: Level): ContourPoint | undefin
 
 /** Points of a contour a section interval. */
 const parts = 4
+/** Squared steps on either side of a place where an edge crosses the level, for there a contour may turn sharply. */
+const closer = [1, 4, 9].map((square) => square / 16)
+
+/** Where along u the contours are looked for. */
+const contourPlaces = (loft: Loft, levels: readonly Level[]): readonly number[] => {
+  const crossings = allEdgeCrossings(loft, levels)
+  const beside = crossings.flatMap((u) => {
+    const i = intervalAt(loft.knots, u)
+    const [from, to] = [loft.knots[i]!, loft.knots[i + 1]!]
+    return closer.flatMap((share) => [u + share * (to - u), u - share * (u - from)])
+  })
+  return inOrder([...refined(loft.knots, parts), ...crossings, ...beside])
+}
 
 const pieces = (points: readonly (ContourPoint | undefined)[]): Contour => {
   const found: ContourPoint[][] = []
@@ -65,6 +80,6 @@ const pieces = (points: readonly (ContourPoint | undefined)[]): Contour => {
  * counts.
  */
 export const contours = (loft: Loft, levels: readonly Level[]): readonly Contour[] => {
-  const lines = refined(placesToSplit(loft, levels), parts).map((u) => loftLineAt(loft, u))
+  const lines = contourPlaces(loft, levels).map((u) => loftLineAt(loft, u))
   return levels.map((level) => pieces(lines.map((line) => rowTopmost(line, level))))
 }

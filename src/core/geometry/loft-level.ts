@@ -38,18 +38,25 @@ export const cellCrossing = (
 }
 
 /** Each interval cut into equal parts, ends kept. */
-export const refined = (knots: readonly number[], parts: number): readonly number[] =>
-  knots.flatMap((knot, i) =>
-    i === knots.length - 1
-      ? [knot]
-      : Array.from({ length: parts }, (_, k) => knot + ((knots[i + 1]! - knot) * k) / parts),
-  )
+export const refined = (knots: readonly number[], parts: number): readonly number[] => {
+  const places: number[] = []
+  for (let i = 0; i < knots.length - 1; i++) {
+    const step = (knots[i + 1]! - knots[i]!) / parts
+    for (let k = 0; k < parts; k++) places.push(knots[i]! + k * step)
+  }
+  places.push(knots.at(-1)!)
+  return places
+}
 
 /** A section interval is looked over in this many steps for an edge that crosses a level. */
 const looks = 4
 
-const edgeCrossings = (loft: Loft, edge: number, levels: readonly Level[]): readonly number[] => {
-  const places = refined(loft.knots, looks)
+const edgeCrossings = (
+  loft: Loft,
+  edge: number,
+  levels: readonly Level[],
+  places: readonly number[],
+): readonly number[] => {
   const points = places.map((u) => edgePointAt(loft, edge, u))
   return levels.flatMap((level) => {
     const heights = points.map(({ x, y, z }) => onLevel(level(x, y, z)))
@@ -57,17 +64,25 @@ const edgeCrossings = (loft: Loft, edge: number, levels: readonly Level[]): read
       const { x, y, z } = edgePointAt(loft, edge, u)
       return onLevel(level(x, y, z))
     }
-    return places.slice(1).flatMap((to, k) => {
-      const [atFrom, atTo] = [heights[k]!, heights[k + 1]!]
-      return changesSide(atFrom, atTo) ? [bracketedRoot(height, { from: places[k]!, to, atFrom, atTo })] : []
-    })
+    const found: number[] = []
+    for (let k = 1; k < places.length; k++) {
+      const [atFrom, atTo] = [heights[k - 1]!, heights[k]!]
+      if (!changesSide(atFrom, atTo)) continue
+      found.push(bracketedRoot(height, { from: places[k - 1]!, to: places[k]!, atFrom, atTo }))
+    }
+    return found
   })
 }
 
-/** The places along u, rising and once each, of all sections and of every edge's crossings of the levels. */
-export const placesToSplit = (loft: Loft, levels: readonly Level[]): readonly number[] => {
+/** Places along u where an edge of the loft crosses a level, edge by edge. */
+export const allEdgeCrossings = (loft: Loft, levels: readonly Level[]): readonly number[] => {
+  const places = refined(loft.knots, looks)
   const edges = Array.from({ length: loft.strips.length + 1 }, (_, edge) => edge)
-  const crossings = edges.flatMap((edge) => edgeCrossings(loft, edge, levels))
-  const all = [...loft.knots, ...crossings].sort((a, b) => a - b)
-  return all.filter((u, i) => i === 0 || u - all[i - 1]! > 1e-12)
+  return edges.flatMap((edge) => edgeCrossings(loft, edge, levels, places))
+}
+
+/** All places in rising order, nearly equal ones once. */
+export const inOrder = (places: readonly number[]): readonly number[] => {
+  const sorted = [...places].sort((a, b) => a - b)
+  return sorted.filter((u, i) => i === 0 || u - sorted[i - 1]! > 1e-12)
 }
