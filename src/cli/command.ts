@@ -12,6 +12,8 @@ export type Answer = {
   readonly lines: readonly string[]
   /** For programs: one object, a number and its unit in each key. */
   readonly json: unknown
+  /** What is wrong with what was given, though there is an answer: goes to standard error. */
+  readonly faults?: readonly string[]
   readonly exitCode?: ExitCode
 }
 

@@ -21,22 +21,46 @@ export async function loadWeather(path: string): Promise<LoadedWeather> {
   return { path, series: result.series, hash: seriesHash(result.series), problems: result.problems }
 }
 
+export type WeatherWish = {
+  /** The file named on the command line. */
+  readonly path: string | undefined
+  /** Gaps were seen and are accepted. */
+  readonly gaps: boolean
+}
+
 /** The file named on the command line, else the one the job names, beside the job. */
-export async function weatherFor(
-  job: LoadedJob,
-  path: string | undefined,
-): Promise<LoadedWeather | undefined> {
-  const named = job.projected.work.weather.file
+export async function weatherFor(job: LoadedJob, wish: WeatherWish): Promise<LoadedWeather | undefined> {
+  const { file: named, hash } = job.projected.work.weather
   const file =
-    path ?? (named === undefined || job.path === '-' ? undefined : resolve(dirname(job.path), named))
+    wish.path ?? (named === undefined || job.path === '-' ? undefined : resolve(dirname(job.path), named))
   if (file === undefined) return undefined
   const loaded = await loadWeather(file)
-  const wanted = path === undefined ? job.projected.work.weather.hash : undefined
-  if (wanted !== undefined && wanted !== loaded.hash) {
-    throw new CliFault([plainWords.sentence('cli.weatherChanged', { file, wanted, found: loaded.hash })])
+  if (wish.path === undefined && hash !== undefined && hash !== loaded.hash) {
+    throw new CliFault([
+      plainWords.sentence('cli.weatherChanged', { file, wanted: hash, found: loaded.hash }),
+    ])
   }
+  if (!wish.gaps && loaded.series.gaps.length > 0) throw new CliFault(gapLines(loaded))
   return loaded
 }
+
+/** Each gap, and how to plan all the same. */
+export function gapLines({ path, series }: LoadedWeather): readonly string[] {
+  const gaps = series.gaps.map((gap) =>
+    plainWords.sentence('cli.weatherGap', {
+      file: path,
+      fromAtMs: series.startMs + gap.fromHour * 3_600_000,
+      hours: gap.hours,
+    }),
+  )
+  return [
+    ...gaps.slice(0, MOST_GAPS),
+    plainWords.sentence('cli.weatherGaps', { file: path, count: gaps.length }),
+  ]
+}
+
+/** More gaps than this are counted, not listed. */
+const MOST_GAPS = 10
 
 export function weatherProblemLines(path: string, problems: readonly Problem[]): readonly string[] {
   return problems.map((problem) => {

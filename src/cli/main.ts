@@ -61,7 +61,9 @@ function add(parent: Program, command: Command): void {
     const answer = await command.run({ argument, flags })
     const text = flags.json ? JSON.stringify(answer.json, null, 2) : answer.lines.join('\n')
     await write(`${text}\n`)
-    process.exitCode = answer.exitCode ?? 0
+    const faults = answer.faults ?? []
+    if (faults.length > 0) process.stderr.write(`${faults.join('\n')}\n`)
+    process.exitCode = answer.exitCode ?? (faults.length > 0 ? 1 : 0)
   })
 }
 

@@ -8,10 +8,12 @@ import { CliFault } from './fault.ts'
 import { type LoadedJob, loadJob } from './load-job.ts'
 import { type LoadedWeather, weatherFor } from './load-weather.ts'
 import { plainWords } from './plain-words.ts'
+import { noteText } from './views/note-text.ts'
 
 export const planFlags: readonly Flag[] = [
   { flags: '--weather <file>', doc: 'hourly weather (CSV) instead of the file the job names' },
   { flags: '--now <moment>', doc: 'plan as if it were this moment, for example 2027-04-10T08:00' },
+  { flags: '--gaps', doc: 'plan although the weather has gaps: their hours count as unknown' },
   { flags: '--seed <number>', doc: 'seed for whatever is drawn at random; 1 when left out' },
 ]
 
@@ -23,7 +25,7 @@ export const appVersion = (): string =>
 
 export async function makePlan(path: string, flags: Flags): Promise<MadePlan> {
   const job = await loadJob(path)
-  const weather = await weatherFor(job, textFlag(flags, 'weather'))
+  const weather = await weatherFor(job, { path: textFlag(flags, 'weather'), gaps: flags.gaps === true })
   const { work, money, log } = job.projected
   const made = plan({
     work,
@@ -37,6 +39,12 @@ export async function makePlan(path: string, flags: Flags): Promise<MadePlan> {
   })
   return { job, ...(weather ? { weather } : {}), plan: made }
 }
+
+/** Sentences for what keeps the plan from working as it stands. */
+export const faultLines = ({ plan: made, job }: MadePlan): readonly string[] =>
+  made.notes
+    .filter((note) => note.severity === 'fault')
+    .map((note) => `${job.path}: ${noteText(made, note, job.words)}`)
 
 /** A moment without an offset is taken as universal time, so that a plan is the same wherever it is made. */
 function momentOf(text: string | undefined): number {

@@ -12,6 +12,12 @@ const files: Readonly<Record<string, string>> = {
     'The weather in {file} is not the one the job was planned with: its fingerprint is {found}, the job holds {wanted}. Name the file with --weather to plan with it.',
 }
 
+const weather: Readonly<Record<string, string>> = {
+  'cli.weatherGap': '{file}: nothing is known for {hours} from {fromAtMs}, universal time.',
+  'cli.weatherGaps':
+    '{file}: {count, plural, one {one gap} other {# gaps}} in the weather. Fill {count, plural, one {it} other {them}}, or plan with --gaps: coats then keep out of those hours as far as they can.',
+}
+
 const argumentWords: Readonly<Record<string, string>> = {
   'cli.badMoment': '“{text}” is not a moment. Write it like 2027-04-10T08:00, with an offset if you like.',
   'cli.answersMissing': 'To start a job, {flags} must be given. Add them; see --help for what each means.',
@@ -37,4 +43,9 @@ const outcomes: Readonly<Record<string, string>> = {
   'cli.ownFault': 'The program made a mistake of its own, and your files are untouched. Please report this:',
 }
 
-export const cliWords: Readonly<Record<string, string>> = { ...files, ...argumentWords, ...outcomes }
+export const cliWords: Readonly<Record<string, string>> = {
+  ...files,
+  ...weather,
+  ...argumentWords,
+  ...outcomes,
+}

@@ -48,7 +48,10 @@ async function examine(file: string): Promise<Report> {
     const errors = job.problems.filter((problem) => problem.severity === 'error')
     if (errors.length > 0 || !job.projected || !job.raw || !job.words)
       return { file, faults: problemLines(file, errors) }
-    await weatherFor({ ...job, projected: job.projected, raw: job.raw, words: job.words }, undefined)
+    await weatherFor(
+      { ...job, projected: job.projected, raw: job.raw, words: job.words },
+      { path: undefined, gaps: false },
+    )
     return { file, faults: [] }
   } catch (error) {
     if (error instanceof CliFault) return { file, faults: error.lines }

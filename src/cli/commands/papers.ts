@@ -2,7 +2,7 @@
 import type { Command, Flags } from '../command.ts'
 import { textFlag } from '../command.ts'
 import { CliFault } from '../fault.ts'
-import { makePlan, planFlags } from '../make-plan.ts'
+import { faultLines, makePlan, planFlags } from '../make-plan.ts'
 import { plainWords } from '../plain-words.ts'
 import { stampJson } from '../views/stamp-json.ts'
 import { writePapers } from '../write-papers.ts'
@@ -22,7 +22,11 @@ export const papers: Command = {
     const date = dateOf(flags)
     const made = await makePlan(argument, flags)
     const written = await writePapers(made, { folder: textFlag(flags, 'out') ?? 'out', page, date })
-    return { lines: written, json: { papers: written, stamp: stampJson(made.plan) } }
+    return {
+      lines: written,
+      json: { papers: written, stamp: stampJson(made.plan) },
+      faults: faultLines(made),
+    }
   },
 }
 

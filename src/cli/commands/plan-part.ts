@@ -3,7 +3,7 @@ import type { Work } from '#job'
 import type { Plan } from '#plan'
 import type { Words } from '#words'
 import type { Command } from '../command.ts'
-import { makePlan, planFlags } from '../make-plan.ts'
+import { faultLines, makePlan, planFlags } from '../make-plan.ts'
 import { stampJson } from '../views/stamp-json.ts'
 
 export type PartView = {
@@ -19,11 +19,13 @@ export const planPart = (view: PartView): Command => ({
   argument: { name: '<job>', doc: 'job document, or - for standard input' },
   flags: planFlags,
   run: async ({ argument, flags }) => {
-    const { plan, job } = await makePlan(argument, flags)
+    const made = await makePlan(argument, flags)
+    const { plan, job } = made
     const lines = view.lines(plan, job.projected.work, job.words)
     return {
       lines: lines.length === 0 ? [job.words.sentence('cli.nothingToShow')] : trimmed(lines),
       json: { ...view.json(plan), stamp: stampJson(plan) },
+      faults: faultLines(made),
     }
   },
 })

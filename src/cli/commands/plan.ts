@@ -1,7 +1,7 @@
 /** `hardstand plan`: the whole road, as sentences here and papers in a folder. */
 import type { Command } from '../command.ts'
 import { textFlag } from '../command.ts'
-import { makePlan, planFlags } from '../make-plan.ts'
+import { faultLines, makePlan, planFlags } from '../make-plan.ts'
 import { boatJson } from '../views/boat-view.ts'
 import { buildUpJson } from '../views/buildup-view.ts'
 import { daysJson } from '../views/days-view.ts'
@@ -43,6 +43,7 @@ export const planCommand: Command = {
         ...notesJson(plan),
         papers: written,
       },
+      faults: faultLines(made),
     }
   },
 }

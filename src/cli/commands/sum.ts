@@ -7,6 +7,13 @@ import { CliFault } from '../fault.ts'
 import { plainWords } from '../plain-words.ts'
 import { section, table, wrap } from '../views/table.ts'
 
+const flagOf = (field: SumField) => ({
+  flags: `--${kebab(field.name)} <${field.dimension === 'text' ? 'text' : 'quantity'}>`,
+  doc: `${field.doc}, for example "${field.example}"${field.required ? '' : field.default === undefined ? ' (optional)' : ` (${field.default} when left out)`}`,
+})
+
+const kebab = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)
+
 /** One command a sum, under `hardstand sum`. */
 export const sumCommands: readonly Command[] = Object.values(sums).map((sum) => ({
   name: sum.id,
@@ -14,13 +21,6 @@ export const sumCommands: readonly Command[] = Object.values(sums).map((sum) => 
   flags: [...sum.inputs.map(flagOf), { flags: '--units <system>', doc: 'metric or us' }],
   run: async ({ flags }) => answer(sum.id, sum.inputs, flags),
 }))
-
-const flagOf = (field: SumField) => ({
-  flags: `--${kebab(field.name)} <${field.dimension === 'text' ? 'text' : 'quantity'}>`,
-  doc: `${field.doc}, for example "${field.example}"${field.required ? '' : field.default === undefined ? ' (optional)' : ` (${field.default} when left out)`}`,
-})
-
-const kebab = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)
 
 function answer(id: string, inputs: readonly SumField[], flags: Flags): Answer {
   const words = createWords({ locale: 'en-GB', system: systemOf(flags) })

@@ -1,6 +1,6 @@
 /** `hardstand weather`: reads a weather file and says what is in it. */
 import type { Command } from '../command.ts'
-import { loadWeather, type WeatherSeries, weatherProblemLines } from '../load-weather.ts'
+import { gapLines, loadWeather, type WeatherSeries, weatherProblemLines } from '../load-weather.ts'
 import { plainWords } from '../plain-words.ts'
 import { section, table } from '../views/table.ts'
 
@@ -10,7 +10,8 @@ export const weather: Command = {
   argument: { name: '<file>', doc: 'hourly weather, or - for standard input' },
   flags: [],
   run: async ({ argument }) => {
-    const { series, hash, problems } = await loadWeather(argument)
+    const loaded = await loadWeather(argument)
+    const { series, hash, problems } = loaded
     const columns = summary(series)
     const fromAtMs = series.startMs
     const toAtMs = series.startMs + series.hours * 3_600_000

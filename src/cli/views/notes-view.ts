@@ -1,6 +1,7 @@
 /** Cautions and notes: what can hurt, what was assumed, what is missing, what is not covered yet. */
 import type { Plan } from '#plan'
 import type { Words } from '#words'
+import { noteText } from './note-text.ts'
 import { section, wrap } from './table.ts'
 
 export function cautionLines(plan: Plan, words: Words): readonly string[] {
@@ -19,7 +20,7 @@ export function noteLines(plan: Plan, words: Words): readonly string[] {
   return section(
     words.label('heading.notes'),
     plan.notes.flatMap((note) =>
-      wrap(`${words.label(`severity.${note.severity}`)}: ${words.sentence(note.code, note.data)}`, '  '),
+      wrap(`${words.label(`severity.${note.severity}`)}: ${noteText(plan, note, words)}`, '  '),
     ),
   )
 }

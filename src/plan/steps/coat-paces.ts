@@ -1,9 +1,9 @@
-/** How long a coat takes alone and in a pair. */
+/** How long a coat takes alone and in a pair, and what it costs before and after. */
 
 import type { Certainty } from '#core/note'
 import type { Pace } from '#core/schedule'
 import { minutesOf } from '../minutes.ts'
-import type { ZoneLayer } from '../types.ts'
+import type { WorkStep, ZoneLayer } from '../types.ts'
 import type { StepContext } from './context.ts'
 
 type CoatPaces = {
@@ -33,3 +33,20 @@ const pace = (crew: number, personHours: number): Pace => ({
   crew,
   personMinutes: Math.max(1, minutesOf(personHours)),
 })
+
+/** Area that the catalogue's times for wiping, tacking, mixing and cleaning up are meant for: a side; assumed. */
+const WHOLE_SIDE_M2 = 10
+/** However small the part, so much of them is left: the pot and the brush are the same; assumed. */
+const LEAST_SHARE = 1 / 3
+
+/** Clock minutes before and after a coat. A locker lid is not wiped and tacked as long as a side. */
+export function handling(
+  context: StepContext,
+  layer: ZoneLayer,
+): Pick<WorkStep, 'setUpMinutes' | 'cleanUpMinutes'> {
+  const share = Math.min(1, Math.max(LEAST_SHARE, layer.areaM2 / WHOLE_SIDE_M2))
+  return {
+    setUpMinutes: minutesOf(share * context.rates.coatSetUpHours.value),
+    cleanUpMinutes: minutesOf(share * context.rates.coatCleanUpHours.value),
+  }
+}

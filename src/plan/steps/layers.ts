@@ -4,7 +4,7 @@ import type { Need } from '#core/schedule'
 import { PLANNING_AIR_C } from '../air-at.ts'
 import { minutesOf } from '../minutes.ts'
 import type { ClockName, ResolvedSheet, Sure, ZoneArea, ZoneLayer } from '../types.ts'
-import { coatPaces } from './coat-paces.ts'
+import { coatPaces, handling } from './coat-paces.ts'
 import { coatId, hostsOf, lastCoat, layersOn, phase, placeOf, type StepContext, sheetOf } from './context.ts'
 import { stepId } from './draft.ts'
 import { repairsDone, settleId } from './grinding.ts'
@@ -167,7 +167,6 @@ const settled = (zone: ZoneArea): string | undefined => (zone.indoors ? undefine
 function coatStep(context: StepContext, spot: Spot, coat: number): void {
   const { layer, zone, sheet } = spot
   const filler = isFiller(layer)
-  const { rates } = context
   context.draft.add({
     id: coatId(layer, coat),
     kind: filler ? 'fill' : 'coat',
@@ -182,8 +181,7 @@ function coatStep(context: StepContext, spot: Spot, coat: number): void {
     method: layer.method,
     ...coatPaces(context, layer),
     inOneGo: true,
-    setUpMinutes: filler ? 15 : minutesOf(rates.coatSetUpHours.value),
-    cleanUpMinutes: filler ? 15 : minutesOf(rates.coatCleanUpHours.value),
+    ...handling(context, layer),
     hoursKey: `${placeOf(zone)}|${sheet.id}`,
     air: placeOf(zone),
     barred: sheet.isocyanate ? context.sensitised : [],
