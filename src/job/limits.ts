@@ -4,7 +4,7 @@ export const limits = {
   /** Maps inside maps; a document needs four. */
   depth: 12,
   /** Pieces the YAML reader may see; a YAML job document of 2,000 lines has about 20,000. */
-  yamlPieces: 300_000,
+  yamlPieces: 200_000,
   aliases: 100,
   /** Cells of the whole document, aliases counted each time. */
   cells: 1_000_000,

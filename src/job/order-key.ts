@@ -8,19 +8,22 @@ const base = digits.length
 /** A key the program makes ends in no `0`, or nothing would fit below it. People's own keys are any short text. */
 const wellFormed = /^[!-~]{1,128}$/
 
-/** Sorts items without a usable key behind the others. */
+/** The key when it can be sorted by. */
 export const orderOf = (order: unknown): string | undefined =>
   typeof order === 'string' && wellFormed.test(order) ? order : undefined
 
-export type Sortable = { readonly id: string; readonly order: string | undefined }
+/** Behind every usable key, so that items without one come last, and those with an unusable one behind those. */
+const missing = '\u007f'
+const unusable = '\uffff'
+
+export const sortKey = (order: unknown): string =>
+  orderOf(order) ?? (order === undefined ? missing : unusable)
+
+export type Sortable = { readonly id: string; readonly sortKey: string }
 
 /** The order of a collection: by key, then by id; nothing depends on the order of entries in a map. */
-export const byOrder = (a: Sortable, b: Sortable): number => {
-  if (a.order === b.order) return compareText(a.id, b.id)
-  if (a.order === undefined) return 1
-  if (b.order === undefined) return -1
-  return compareText(a.order, b.order)
-}
+export const byOrder = (a: Sortable, b: Sortable): number =>
+  compareText(a.sortKey, b.sortKey) || compareText(a.id, b.id)
 
 /** `count` keys in rising order, evenly spread, as short as can be. */
 export const orderKeys = (count: number): readonly string[] => {

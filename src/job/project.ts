@@ -70,7 +70,8 @@ export type Memory = {
  * is then false.
  */
 export const project = (raw: RawDocument, options: ProjectOptions): Projected => {
-  const { document, newer, unclear } = migrate(raw, options.migrations ?? knownSteps)
+  const given = isMap(raw) ? raw : nothing
+  const { document, newer, unclear } = migrate(given, options.migrations ?? knownSteps)
   const { previous } = options
   const unknownKeys = options.strict && !newer ? 'error' : 'note'
   const older =
@@ -78,14 +79,17 @@ export const project = (raw: RawDocument, options: ProjectOptions): Projected =>
   const settings = older?.settings ?? settingsOf(options, unknownKeys)
   const memory = readParts(document, settings, older)
   const problems = [
-    ...versionProblems(raw, { strict: options.strict, newer, unclear }),
+    ...versionProblems(given, { strict: options.strict, newer, unclear }),
     ...allProblems(memory),
   ].map((found) => placed(found, options.locate))
   const money = memory.money && (projection(partSections.money, memory.money) as unknown as MoneyTerms)
   return {
     work: share(previous?.work, workOf(memory)),
     ...(money ? { money: share(previous?.money, money) } : {}),
-    log: share(previous?.log, byTime(memory.log.list as unknown as Log)),
+    log:
+      older && older.log === memory.log
+        ? (previous as Projected).log
+        : share(previous?.log, byTime(memory.log)),
     problems: problems.sort(byPlace),
     complete: ![memory.work, memory.money].some(standsIn),
     readOnly: newer,
@@ -93,8 +97,12 @@ export const project = (raw: RawDocument, options: ProjectOptions): Projected =>
   }
 }
 
+/** Stands for whatever was put in the place of a document. */
+const nothing: RawDocument = { hardstand: '', work: {} }
+
 /** Entries of one moment stay in the order of the collection. */
-const byTime = (log: Log): Log => [...log].sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
+const byTime = ({ list }: ManyState): Log =>
+  [...(list as unknown as Log)].sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
 
 const settingsOf = (
   { catalogueIds, consumableIds }: ProjectOptions,

@@ -1,7 +1,7 @@
 /** A collection: a map from id to maps of cells, read to a sorted list without removed items. */
 import type { Section } from './field.ts'
 import { errorAt, type FoundProblem, noteAt } from './found-problem.ts'
-import { byOrder, orderOf } from './order-key.ts'
+import { byOrder, orderOf, sortKey } from './order-key.ts'
 import { below } from './pointer.ts'
 import { quote } from './problem.ts'
 import { entryOf, isMap } from './raw.ts'
@@ -9,7 +9,7 @@ import type { CellContext } from './read-cell.ts'
 import { readCells } from './read-cells.ts'
 import { shapeOf } from './read-one.ts'
 import { type Item, type RefFieldOf, refFields, resolve, type Targets } from './references.ts'
-import { share, shareList } from './share.ts'
+import { equalData, share, shareList } from './share.ts'
 
 export type ManyTask = {
   readonly name: string
@@ -25,7 +25,7 @@ export type ManyTask = {
 type ReadItem = {
   readonly id: string
   readonly raw: unknown
-  readonly order: string | undefined
+  readonly sortKey: string
   readonly item: Item | undefined
   readonly problems: readonly FoundProblem[]
 }
@@ -44,7 +44,7 @@ const wholeId = new RegExp(`^${idPattern}$`)
 
 /**
  * Nothing is read again when neither the map nor the ids it may name have changed; otherwise only the items whose
- * own map has.
+ * own cells have.
  */
 export const readMany = (task: ManyTask, older: ManyState | undefined): ManyState => {
   const refs = refFields(task.section.fields)
@@ -85,7 +85,7 @@ const readItems = (
     problems.push(errorAt(pointer, 'job.tooManyItems', { count: ids.length, most }, 'key'))
   const items = ids.slice(0, most).map((id) => {
     const before = older?.read.get(id)
-    return before && before.raw === raw[id] ? before : readItem(task, id, raw[id])
+    return before && equalData(before.raw, raw[id]) ? before : readItem(task, id, raw[id])
   })
   for (const item of items) problems.push(...item.problems)
   return items.sort(byOrder)
@@ -93,7 +93,7 @@ const readItems = (
 
 const readItem = (task: ManyTask, id: string, raw: unknown): ReadItem => {
   const pointer = below(task.pointer, id)
-  const nothing = { id, raw, order: undefined, item: undefined }
+  const nothing = { id, raw, sortKey: '', item: undefined }
   if (!isMap(raw)) {
     const data = { found: shapeOf(raw), accepted: 'map' }
     return { ...nothing, problems: [errorAt(pointer, 'job.shape', data, 'key')] }
@@ -101,7 +101,8 @@ const readItem = (task: ManyTask, id: string, raw: unknown): ReadItem => {
   const problems: FoundProblem[] = []
   if (isGone(raw, pointer, problems)) return { ...nothing, problems }
   if (!wholeId.test(id)) problems.push(errorAt(pointer, 'job.badId', { found: quote(id) }, 'key'))
-  const order = orderIn(raw, pointer, problems)
+  const order = entryOf(raw, 'order')
+  problems.push(...orderProblems(order, pointer))
   const reading = readCells({
     ...task,
     section: task.name,
@@ -112,7 +113,7 @@ const readItem = (task: ManyTask, id: string, raw: unknown): ReadItem => {
   })
   problems.push(...reading.problems)
   const usable = !reading.broken && wholeId.test(id)
-  return { id, raw, order, item: usable ? { id, ...reading.cells } : undefined, problems }
+  return { id, raw, sortKey: sortKey(order), item: usable ? { id, ...reading.cells } : undefined, problems }
 }
 
 const textOf = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined)
@@ -138,20 +139,10 @@ const isGone = (
   return false
 }
 
-const orderIn = (
-  raw: Readonly<Record<string, unknown>>,
-  pointer: string,
-  problems: FoundProblem[],
-): string | undefined => {
-  const order = entryOf(raw, 'order')
-  const key = orderOf(order)
-  if (order !== undefined && order !== '' && key === undefined) {
-    problems.push(
-      noteAt(below(pointer, 'order'), 'job.order', { found: quote(textOf(order) ?? shapeOf(order)) }),
-    )
-  }
-  return key
-}
+const orderProblems = (order: unknown, pointer: string): readonly FoundProblem[] =>
+  order === undefined || order === '' || orderOf(order) !== undefined
+    ? []
+    : [noteAt(below(pointer, 'order'), 'job.order', { found: quote(textOf(order) ?? shapeOf(order)) })]
 
 type Finish = {
   readonly items: readonly ReadItem[]

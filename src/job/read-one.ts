@@ -4,7 +4,7 @@ import { errorAt, type FoundProblem } from './found-problem.ts'
 import { isMap } from './raw.ts'
 import type { CellContext } from './read-cell.ts'
 import { readCells } from './read-cells.ts'
-import { share } from './share.ts'
+import { equalData, share } from './share.ts'
 
 export type OneTask = {
   readonly name: string
@@ -25,7 +25,7 @@ export type OneState = {
 
 /** A section that is not there is one problem when it has required cells, none otherwise. */
 export const readOne = (task: OneTask, older: OneState | undefined): OneState => {
-  if (older && older.raw === task.raw) return older
+  if (older && equalData(older.raw, task.raw)) return older
   const { name, section, raw, pointer } = task
   const reading = readCells({
     ...task,

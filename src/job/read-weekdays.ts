@@ -5,7 +5,7 @@ const names = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday
 /** Undefined when a word is no day: three letters or more of its English name. */
 export const readWeekdays = (text: string): readonly number[] | undefined => {
   const days = new Set<number>()
-  for (const piece of text.split(/[,;+&]|\band\b|\s+(?=\w+\s*(?:$|[,;]))/i)) {
+  for (const piece of text.split(/[,;+&]|\band\b/i)) {
     if (piece.trim() === '') continue
     const span = spanOf(piece)
     if (span === undefined) return undefined

@@ -20,7 +20,8 @@ import type { Tree, TreeEntry, TreeFault, TreeReading } from './tree.ts'
  * The pieces are counted while they are cut, and the depth while they are put together, so that a hostile file is
  * refused before the tree is built.
  */
-export const readYaml = (text: string): TreeReading => {
+export const readYaml = (given: string): TreeReading => {
+  const text = withLineFeeds(given)
   const cut = cutUp(text)
   if (!cut.ok) return { faults: [cut.fault] }
   const documents = [...new Composer(options).compose(cut.tokens, true, text.length)]
@@ -34,6 +35,9 @@ export const readYaml = (text: string): TreeReading => {
   const tree = convert(walk, document.contents as ParsedNode | null, { pointer: '', depth: 0, at: 0 })
   return { tree, faults }
 }
+
+/** YAML 1.2 ends a line at a carriage return too, the library does not; places stay where they are. */
+const withLineFeeds = (text: string): string => text.replace(/\r(?!\n)/g, '\n')
 
 const options = { schema: 'failsafe', uniqueKeys: false, prettyErrors: false, logLevel: 'silent' } as const
 

@@ -1,10 +1,10 @@
 /** The canonical JSON of a raw document: one text for one content, whatever order its maps came in. */
 import { withOrder } from './build-raw.ts'
 import type { Section, Sections } from './field.ts'
-import { byOrder, orderOf } from './order-key.ts'
+import { byOrder, sortKey } from './order-key.ts'
 import { itemKeys, logSection, partSections, sectionOf, versionKey } from './parts.ts'
 import { compareText } from './problem.ts'
-import { isMap, type RawCells, type RawDocument, type RawPart, type RawSection } from './raw.ts'
+import { entryOf, isMap, type RawCells, type RawDocument, type RawPart, type RawSection } from './raw.ts'
 
 /** A value with its entries in the order in which they are written; an object would put keys like `7` first. */
 type Ordered = string | readonly (readonly [key: string, value: Ordered])[]
@@ -59,12 +59,11 @@ const cells = (raw: RawCells, known: readonly string[]): Ordered =>
 /** Entries of the log have no `order` of their own: they are sorted by time when read, by id here. */
 const items = (raw: RawSection, { fields }: Section, { timed }: { readonly timed: boolean }): Ordered => {
   const sorted = Object.entries(raw)
-    .map(([id, inside]) => ({ id, inside: inside as RawCells, order: orderIn(inside) }))
+    .map(([id, inside]) => ({ id, inside: inside as RawCells, sortKey: sortKeyOf(inside) }))
     .sort(byOrder)
     .map(({ id, inside }) => [id, inside] as const)
   const ordered = timed ? sorted : withOrder(sorted)
   return ordered.map(([id, inside]) => [id, cells(inside, Object.keys(fields))])
 }
 
-const orderIn = (item: unknown): string | undefined =>
-  isMap(item) && Object.hasOwn(item, 'order') ? orderOf(item.order) : undefined
+const sortKeyOf = (item: unknown): string => sortKey(isMap(item) ? entryOf(item, 'order') : undefined)
