@@ -12,7 +12,7 @@ const catalogueIds = (
 ).split(' ')
 const consumableIds = (
   'disc-80 disc-120 disc-220 disc-320 disc-400 grinder-disc-40 long-board-strip wiping-solvent wipe tack-cloth foam-cover ' +
-  'tip-brush fine-line-tape masking-tape masking-paper tray-liner mixing-cup gloves respirator-cartridge'
+  'tip-brush fine-line-tape masking-tape masking-paper tray-liner mixing-cup gloves respirator-cartridge thinner bead'
 ).split(' ')
 
 describe.each(sampleNames)('the sample job %s', (name) => {
