@@ -44,7 +44,7 @@ const dew: Readonly<Record<string, string>> = {
 
 const film: Readonly<Record<string, string>> = {
   'sums.spreadTheory':
-    'Solids of {solidsShare} leave {dryFilmUm} dry when a litre covers {theoreticalM2PerL} without loss.',
+    'Solids of {solidsShare} leave {dryFilmUm} dry at a spread of {theoreticalM2PerL}, nothing lost.',
   'sums.spreadPractical':
     'With {lossShare} lost to roller, tray and pot, {theoreticalM2PerL} becomes {practicalM2PerL}.',
   'sums.spreadVolume': '{areaM2} at {practicalM2PerL} take {volumeL} for one coat.',
@@ -78,7 +78,7 @@ const catalyst: Readonly<Record<string, string>> = {
   'sums.catalystLow':
     '{catalystShare} is less than the usual {leastShare} to {mostShare}: it may never cure through. Stay inside the resin maker’s limits.',
   'sums.catalystMakerLimits':
-    'The resin maker’s least and most rule. Outside them it stays soft or burns, whatever the weather.',
+    'The resin maker’s least and most rule. Outside them it stays soft or cures too hot, whatever the weather.',
   'sums.catalystNeverForCold':
     'More catalyst is no answer to cold: the resin ends up weaker. Warm the work and the resin instead.',
   'sums.catalystNeverWith':
