@@ -197,6 +197,22 @@ describe('a bad cell', () => {
     expect(work.job).not.toHaveProperty('launch')
   })
 
+  it.each([
+    ['zones', 'transom', { kind: 'transom', area: '0 m²' }, 'area'],
+    ['zones', 'transom', { kind: 'transom', length: '700 m' }, 'length'],
+    ['sheets', 's', { coverage: '9.8 m²/ml' }, 'coverage'],
+    ['sheets', 's', { dryFilm: '40 mm' }, 'dryFilm'],
+    ['sheets', 's', { volumeSolids: '0 %' }, 'volumeSolids'],
+    ['sheets', 's', { airLeast: '100 °C' }, 'airLeast'],
+    ['packs', 'p', { sheet: 's', volume: '0 L' }, 'volume'],
+  ])('in %s a slip like %s %j is out of range', (section, id, cells, key) => {
+    const raw = { hardstand: '1', work: { sheets: { s: {} }, [section]: { [id]: cells } } }
+    const { problems } = project(raw as RawDocument, { strict: true })
+    expect(problems.filter(({ pointer }) => pointer === `/work/${section}/${id}/${key}`)).toMatchObject([
+      { code: 'units.outOfRange' },
+    ])
+  })
+
   it.each(['Europe/Stockholm', 'America/Argentina/Ushuaia', 'UTC', 'Etc/GMT+3'])(
     '%s has the form of a time zone',
     (zone) => expect(read(least().replace('Europe/Stockholm', zone)).problems).toEqual([]),

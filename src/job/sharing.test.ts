@@ -36,6 +36,12 @@ describe('a document that did not change', () => {
     expect(now.log).toBe(first.log)
   })
 
+  it('reads no cell again when the maps are new ones', () => {
+    const now = again(JSON.parse(JSON.stringify(raw)) as RawDocument)
+    const readOf = ({ memory }: Projected) => memory.work.many.get('zones')?.read.get('foredeck')
+    expect(readOf(now)).toBe(readOf(first))
+  })
+
   it('gives the very same projection when its maps are in another order', () => {
     const turned = (map: object): object =>
       Object.fromEntries(

@@ -2,6 +2,17 @@
 import type { Sections } from './field.ts'
 
 const percent = { least: 0, most: 1 } as const
+/** What paint is ever put on in. */
+const air = { least: -40, most: 60 } as const
+const density = { least: 300, most: 3000 } as const
+/** 0.05 to 100 m² a litre. */
+const spread = { least: 50, most: 100_000 } as const
+/** Film by hand: up to 20 mm. */
+const film = { sign: 'positive', most: 0.02 } as const
+/** A size that a thing cannot be without. */
+const size = { sign: 'positive', most: 60 } as const
+const amount = { sign: 'positive', most: 1 } as const
+const work = { least: 0, most: 2000 } as const
 
 /** Coating families, as `catalogue/` knows them; hatching and rules follow the family. */
 export const families = [
@@ -26,13 +37,19 @@ export const sheetFields = {
   },
   colour: { kind: 'text', doc: 'Colour as ordered.' },
   shade: { kind: 'choice', choices: ['light', 'medium', 'dark'], doc: 'How much sun it takes up.' },
-  coverage: { kind: 'quantity', dimension: 'coverage', doc: 'Spread as printed, per coat.' },
-  volumeSolids: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Solids by volume, as mixed.' },
-  dryFilm: { kind: 'quantity', dimension: 'length', most: 0.02, doc: 'Dry film of one coat.' },
+  coverage: { kind: 'quantity', dimension: 'coverage', ...spread, doc: 'Spread as printed, per coat.' },
+  volumeSolids: {
+    kind: 'quantity',
+    dimension: 'share',
+    sign: 'positive',
+    most: 1,
+    doc: 'Solids by volume, as mixed.',
+  },
+  dryFilm: { kind: 'quantity', dimension: 'length', ...film, doc: 'Dry film of one coat.' },
   mix: { kind: 'ratio', doc: 'Parts A to B by volume, for example 2:1; 1 for a one-part.' },
-  densityA: { kind: 'quantity', dimension: 'density', doc: 'Density of part A.' },
-  densityB: { kind: 'quantity', dimension: 'density', doc: 'Density of part B.' },
-  densityThinner: { kind: 'quantity', dimension: 'density', doc: 'Density of the thinner.' },
+  densityA: { kind: 'quantity', dimension: 'density', ...density, doc: 'Density of part A.' },
+  densityB: { kind: 'quantity', dimension: 'density', ...density, doc: 'Density of part B.' },
+  densityThinner: { kind: 'quantity', dimension: 'density', ...density, doc: 'Density of the thinner.' },
   thinnerShare: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Thinner as a share of A and B.' },
   thinnerMost: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Most thinner the sheet allows.' },
   induction: { kind: 'clockTable', doc: 'Standing time after mixing, at temperatures.' },
@@ -47,8 +64,8 @@ export const sheetFields = {
   dryToFit: { kind: 'clockTable', doc: 'Hard enough for light hardware, at temperatures.' },
   dryToSling: { kind: 'clockTable', doc: 'Hard enough for slings and launching, at temperatures.' },
   fullCure: { kind: 'clockTable', doc: 'Full cure, at temperatures.' },
-  airLeast: { kind: 'quantity', dimension: 'temperature', doc: 'Coldest air to apply in.' },
-  airMost: { kind: 'quantity', dimension: 'temperature', doc: 'Warmest air to apply in.' },
+  airLeast: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'Coldest air to apply in.' },
+  airMost: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'Warmest air to apply in.' },
   humidityMost: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Highest relative humidity.' },
   dewMargin: {
     kind: 'quantity',
@@ -57,7 +74,7 @@ export const sheetFields = {
     most: 20,
     doc: 'How far the surface must stay over the dew point.',
   },
-  flashPoint: { kind: 'quantity', dimension: 'temperature', doc: 'Flash point.' },
+  flashPoint: { kind: 'quantity', dimension: 'temperature', least: -60, most: 400, doc: 'Flash point.' },
   isocyanate: { kind: 'yesno', doc: 'The hardener holds isocyanates.' },
   source: { kind: 'text', doc: 'Where the figures are from.' },
 } as const
@@ -114,29 +131,45 @@ export const workFields = {
         most: 40,
         doc: 'Length on the water.',
       },
-      beam: { kind: 'quantity', dimension: 'length', most: 15, doc: 'Greatest beam at the sheer.' },
-      beamTransom: { kind: 'quantity', dimension: 'length', most: 15, doc: 'Beam at the transom.' },
+      beam: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 15,
+        doc: 'Greatest beam at the sheer.',
+      },
+      beamTransom: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 15,
+        doc: 'Beam at the transom.',
+      },
       draft: {
         kind: 'quantity',
         dimension: 'length',
+        sign: 'positive',
         most: 6,
         doc: 'Depth of the hull below the waterline.',
       },
       freeboardStem: {
         kind: 'quantity',
         dimension: 'length',
+        sign: 'positive',
         most: 6,
         doc: 'Sheer above water at the stem.',
       },
       freeboardMid: {
         kind: 'quantity',
         dimension: 'length',
+        sign: 'positive',
         most: 6,
         doc: 'Sheer above water at the middle.',
       },
       freeboardStern: {
         kind: 'quantity',
         dimension: 'length',
+        sign: 'positive',
         most: 6,
         doc: 'Sheer above water at the stern.',
       },
@@ -154,7 +187,13 @@ export const workFields = {
         most: Math.PI / 3,
         doc: 'Rise of the bottom at the transom.',
       },
-      chineBeam: { kind: 'quantity', dimension: 'length', most: 15, doc: 'Beam at the chine, middle.' },
+      chineBeam: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 15,
+        doc: 'Beam at the chine, middle.',
+      },
       chineHeight: {
         kind: 'quantity',
         dimension: 'length',
@@ -184,6 +223,7 @@ export const workFields = {
       x: {
         kind: 'quantity',
         dimension: 'length',
+        most: 40,
         need: 'required',
         doc: 'Distance forward of the aftmost point.',
       },
@@ -197,6 +237,7 @@ export const workFields = {
       halfBreadth: {
         kind: 'quantity',
         dimension: 'length',
+        most: 8,
         need: 'required',
         doc: 'Distance off the centreline.',
       },
@@ -240,13 +281,20 @@ export const workFields = {
         doc: 'What it is; topsides, transom and bottom are measured on the surface.',
       },
       side: { kind: 'choice', choices: ['port', 'starboard', 'both'], doc: 'Which side.' },
-      area: { kind: 'quantity', dimension: 'area', most: 400, doc: 'Area, when you know it better.' },
-      length: { kind: 'quantity', dimension: 'length', most: 60, doc: 'Length of a flat zone.' },
-      width: { kind: 'quantity', dimension: 'length', most: 60, doc: 'Width of a flat zone.' },
+      area: {
+        kind: 'quantity',
+        dimension: 'area',
+        sign: 'positive',
+        most: 400,
+        doc: 'Area, when you know it better.',
+      },
+      length: { kind: 'quantity', dimension: 'length', ...size, doc: 'Length of a flat zone.' },
+      width: { kind: 'quantity', dimension: 'length', ...size, doc: 'Width of a flat zone.' },
       count: { kind: 'count', least: 1, most: 99, doc: 'How many alike.' },
       perimeter: {
         kind: 'quantity',
         dimension: 'length',
+        sign: 'positive',
         most: 300,
         doc: 'Edge to mask, when you know it better.',
       },
@@ -290,16 +338,17 @@ export const workFields = {
       },
       name: { kind: 'text', doc: 'In your own words.' },
       count: { kind: 'count', least: 1, most: 9999, doc: 'How many alike.' },
-      size: { kind: 'quantity', dimension: 'length', doc: 'Diameter of a hole, length of a crack.' },
-      area: { kind: 'quantity', dimension: 'area', doc: 'Area it covers.' },
+      size: { kind: 'quantity', dimension: 'length', ...size, doc: 'Diameter of a hole, length of a crack.' },
+      area: { kind: 'quantity', dimension: 'area', sign: 'positive', most: 400, doc: 'Area it covers.' },
       hours: {
         kind: 'quantity',
         dimension: 'time',
+        ...work,
         need: 'required',
         doc: 'Person-hours to put all of it right.',
       },
       sheet: { kind: 'ref', to: 'sheets', doc: 'The filler or resin it takes.' },
-      volume: { kind: 'quantity', dimension: 'volume', doc: 'How much of it, mixed.' },
+      volume: { kind: 'quantity', dimension: 'volume', ...amount, doc: 'How much of it, mixed.' },
       place: { kind: 'text', doc: 'Where exactly.' },
       photo: { kind: 'text', doc: 'Number or name of the photo.' },
     },
@@ -322,8 +371,8 @@ export const workFields = {
         need: 'required',
         doc: 'What happens to it.',
       },
-      hoursOff: { kind: 'quantity', dimension: 'time', doc: 'Person-hours to take one off.' },
-      hoursOn: { kind: 'quantity', dimension: 'time', doc: 'Person-hours to bed and refit one.' },
+      hoursOff: { kind: 'quantity', dimension: 'time', ...work, doc: 'Person-hours to take one off.' },
+      hoursOn: { kind: 'quantity', dimension: 'time', ...work, doc: 'Person-hours to bed and refit one.' },
       reach: {
         kind: 'choice',
         choices: ['free', 'through a hatch', 'behind a liner', 'bonded in'],
@@ -350,6 +399,7 @@ export const workFields = {
       volume: {
         kind: 'quantity',
         dimension: 'volume',
+        ...amount,
         need: 'required',
         doc: 'Volume of the pack, all parts.',
       },
@@ -372,12 +422,13 @@ export const workFields = {
       dryFilm: {
         kind: 'quantity',
         dimension: 'length',
-        most: 0.02,
+        ...film,
         doc: 'Dry film of one coat, if not as the sheet.',
       },
       coverage: {
         kind: 'quantity',
         dimension: 'coverage',
+        ...spread,
         doc: 'Spread you have measured yourself, per coat.',
       },
       thinnerShare: {
@@ -389,6 +440,7 @@ export const workFields = {
       additive: {
         kind: 'quantity',
         dimension: 'volumeShare',
+        ...percent,
         doc: 'Bead stirred in, for example 4 fl oz/qt.',
       },
       lossShare: {
@@ -446,8 +498,8 @@ export const workFields = {
         doc: 'Height of the stripe at its low point, plumb.',
       },
       widthStern: { kind: 'quantity', dimension: 'length', doc: 'Height of the stripe at the stern, plumb.' },
-      length: { kind: 'quantity', dimension: 'length', doc: 'Length of the field a panel lies in.' },
-      width: { kind: 'quantity', dimension: 'length', doc: 'Width of the field a panel lies in.' },
+      length: { kind: 'quantity', dimension: 'length', ...size, doc: 'Length of the field a panel lies in.' },
+      width: { kind: 'quantity', dimension: 'length', ...size, doc: 'Width of the field a panel lies in.' },
       border: { kind: 'quantity', dimension: 'length', doc: 'Smooth border round a panel.' },
       cornerRadius: { kind: 'quantity', dimension: 'length', doc: 'Radius of its corners.' },
       count: { kind: 'count', least: 1, most: 99, doc: 'How many panels alike.' },
@@ -553,9 +605,9 @@ export const workFields = {
       name: { kind: 'text', need: 'required', doc: 'What is to be done.' },
       found: { kind: 'text', doc: 'What was found.' },
       zone: { kind: 'ref', to: 'zones', doc: 'Where.' },
-      hours: { kind: 'quantity', dimension: 'time', need: 'required', doc: 'More person-hours.' },
+      hours: { kind: 'quantity', dimension: 'time', ...work, need: 'required', doc: 'More person-hours.' },
       sheet: { kind: 'ref', to: 'sheets', doc: 'What material.' },
-      volume: { kind: 'quantity', dimension: 'volume', doc: 'How much more of it.' },
+      volume: { kind: 'quantity', dimension: 'volume', ...amount, doc: 'How much more of it.' },
       photo: { kind: 'text', doc: 'Number or name of the photo.' },
       date: { kind: 'date', doc: 'When it was found.' },
     },
