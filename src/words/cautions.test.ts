@@ -13,7 +13,7 @@ describe('cautions', () => {
 
   it('speak only of figures that the hazard carries', () => {
     for (const { code, data } of hazards) {
-      const spoken = [...readMessage(cautions[code] ?? '', 'en').arguments.keys()].sort()
+      const spoken = [...readMessage(cautions[code] ?? '', String).arguments.keys()].sort()
       expect(
         spoken.filter((name) => !(name in data)),
         code,

@@ -1,5 +1,5 @@
 /** One ICU message made ready: its arguments are known, and a value that is missing leaves a mark, not an error. */
-import { IntlMessageFormat } from 'intl-messageformat'
+import { type Formatters, IntlMessageFormat } from 'intl-messageformat'
 
 type Elements = ReturnType<IntlMessageFormat['getAst']>
 type Element = Elements[number]
@@ -15,14 +15,27 @@ export type Message = {
   readonly write: (values: Readonly<Record<string, MessageValue>>) => string
 }
 
-/** Parses a message; throws where the text is not ICU, which a test keeps from ever happening. */
-export function readMessage(text: string, locale: string): Message {
-  const format = new IntlMessageFormat(text, locale, undefined, { ignoreTag: true })
+/** Language of the tables: plurals follow it, figures follow the reader. */
+const language = 'en'
+
+/**
+ * Parses a message; throws where the text is not ICU, which a test keeps from ever happening. `writeNumber`
+ * writes counts, so that they look like every other figure.
+ */
+export function readMessage(text: string, writeNumber: (value: number) => string): Message {
+  const formatters = formattersWith(writeNumber)
+  const format = new IntlMessageFormat(text, language, undefined, { ignoreTag: true, formatters })
   const uses = new Map<string, ArgumentUse>()
   collect(format.getAst(), uses)
   const absent = Object.fromEntries([...uses].map(([name, use]) => [name, use === 'choice' ? 'none' : '?']))
   return { arguments: uses, write: (values) => String(format.format({ ...absent, ...values })) }
 }
+
+const formattersWith = (writeNumber: (value: number) => string): Formatters => ({
+  getNumberFormat: () => ({ format: writeNumber }) as Intl.NumberFormat,
+  getDateTimeFormat: (...given) => new Intl.DateTimeFormat(...given),
+  getPluralRules: (...given) => new Intl.PluralRules(...given),
+})
 
 function collect(elements: Elements, uses: Map<string, ArgumentUse>): void {
   for (const element of elements) {

@@ -16,6 +16,7 @@ describe('sentence', () => {
     const text = (count: number) => metric.sentence('stores.bulkInOnePack', { pack: 'can', count })
     expect(text(1)).toContain('1 pack of can')
     expect(text(12)).toContain('12 packs of can')
+    expect(plain(text(12000))).toContain('12 000 packs of can')
   })
 
   it('writes money in its currency and figures in the locale', () => {

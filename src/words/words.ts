@@ -14,18 +14,14 @@ export type Words = Writer & {
   readonly label: (key: string) => string
 }
 
-/** Language of the tables; plurals follow it, figures follow the reader's locale. */
-const language = 'en'
-
 /** Words for one reader; holds its own caches, so keep it for as long as the reader stays the same. */
 export function createWords(reader: Reader): Words {
   const writer = createWriter(reader)
-  const locale = /^en(-[A-Za-z]{2})?$/.test(reader.locale) ? reader.locale : language
   const ready = new Map<string, Message>()
   const messageFor = (code: string): Message | undefined => {
     const text = Object.hasOwn(messages, code) ? messages[code] : undefined
     if (text === undefined) return undefined
-    const message = ready.get(code) ?? readMessage(text, locale)
+    const message = ready.get(code) ?? readMessage(text, (count) => writer.figure('count', count))
     ready.set(code, message)
     return message
   }
