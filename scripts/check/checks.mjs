@@ -3,6 +3,7 @@
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { docsChecks } from '../docs/checks.mjs'
+import { ended } from '../spawned.mjs'
 
 /** @typedef {import('./run-checks.mjs').Check} Check */
 
@@ -53,7 +54,5 @@ export function docsAsChecks(root, checks) {
  */
 function script(root, [file = '', ...args]) {
   const options = /** @type {const} */ ({ cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 })
-  const done = spawnSync(process.execPath, [join(root, file), ...args], options)
-  const output = [done.stdout, done.stderr, done.error?.message].filter(Boolean).join('\n').trim()
-  return { ok: done.status === 0, output }
+  return ended(spawnSync(process.execPath, [join(root, file), ...args], options))
 }

@@ -13,6 +13,7 @@ import {
   writeFileSync,
 } from 'node:fs'
 import { dirname, join, relative, sep } from 'node:path'
+import { ended } from '../spawned.mjs'
 import { notReady } from './not-ready.mjs'
 import { readStamp } from './stamp.mjs'
 import { recover, removeTree, swapIn } from './swap.mjs'
@@ -51,7 +52,6 @@ export function build(places) {
   recover({ place: places.dist, aside: places.oldDist })
   if (isBuilt(places)) return
   const wanted = sourceHash(places.root)
-  removeTree(places.nextDist)
   const { ok, output } = compile(places)
   if (!ok) {
     removeTree(places.nextDist)
@@ -69,9 +69,7 @@ function compile({ root, nextDist }) {
   mkdirSync(nextDist, { recursive: true })
   const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
   const args = [tsc, '-p', join(root, 'tsconfig.build.json'), '--outDir', nextDist, '--noEmitOnError']
-  const done = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 })
-  const output = [done.stdout, done.stderr, done.error?.message].filter(Boolean).join('\n').trim()
-  return { ok: done.status === 0, output }
+  return ended(spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 }))
 }
 
 /**

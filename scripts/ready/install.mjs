@@ -59,7 +59,6 @@ export function install(places, env, say) {
 
 /** @param {import('./places.mjs').Places} places */
 function stageProject({ root, stage }) {
-  removeTree(stage)
   mkdirSync(stage, { recursive: true })
   for (const name of ['package-lock.json', '.npmrc']) {
     if (existsSync(join(root, name))) copyFileSync(join(root, name), join(stage, name))

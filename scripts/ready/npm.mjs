@@ -2,6 +2,8 @@
 
 import { spawnSync } from 'node:child_process'
 import { basename } from 'node:path'
+import { ended } from '../spawned.mjs'
+import { errorCode } from './not-ready.mjs'
 
 const ARGUMENTS = ['ci', '--include=dev', '--no-audit', '--no-fund', '--prefer-offline']
 
@@ -21,12 +23,7 @@ export function npmCi(directory, env) {
     maxBuffer: 1 << 26,
     shell,
   })
-  const output = [done.stdout, done.stderr, done.error?.message].filter(Boolean).join('\n').trim()
-  return {
-    ok: done.status === 0,
-    missing: done.error !== undefined && /ENOENT/.test(done.error.message),
-    output,
-  }
+  return { ...ended(done), missing: errorCode(done.error) === 'ENOENT' }
 }
 
 /** @param {NodeJS.ProcessEnv} env */
