@@ -37,9 +37,19 @@ function fillHoles(airC: readonly number[]): readonly number[] {
 /** Mean by hour of the day (counted from the start of the series) over its last week. */
 function lastWeek(airC: readonly number[]): readonly number[] {
   const from = Math.max(0, airC.length - 24 * DAYS_KEPT)
-  const mean = airC.slice(from).reduce((sum, value) => sum + value, 0) / (airC.length - from)
-  return Array.from({ length: 24 }, (_, hour) => {
-    const same = airC.filter((_value, index) => index >= from && index % 24 === hour)
-    return same.length > 0 ? same.reduce((sum, value) => sum + value, 0) / same.length : mean
-  })
+  const sums = new Array<number>(24).fill(0)
+  const counts = new Array<number>(24).fill(0)
+  for (let index = from; index < airC.length; index++) {
+    sums[index % 24]! += airC[index]!
+    counts[index % 24]! += 1
+  }
+  const mean = sums.reduce((all, sum) => all + sum, 0) / (airC.length - from)
+  return sums.map((sum, hour) => (counts[hour]! > 0 ? sum / counts[hour]! : mean))
+}
+
+/** One reader a place, for stages that ask for many hours. */
+export const airByPlace = (air: readonly AirHours[]): ((place: string) => AirAt) => {
+  const known = new Map(air.map((one) => [one.key, airAt(one)]))
+  const none = airAt(undefined)
+  return (place) => known.get(place) ?? none
 }

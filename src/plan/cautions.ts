@@ -1,6 +1,6 @@
 /** What is shown before each step and over the whole job, worst first. */
-import type { AirAt } from '#core/schedule'
-import { airAt } from './air-at.ts'
+import type { AirAt, Placed } from '#core/schedule'
+import { airByPlace } from './air-at.ts'
 import type { Stage } from './remember.ts'
 import type {
   BuildUps,
@@ -10,6 +10,7 @@ import type {
   Days,
   Hazard,
   Hazards,
+  ResolvedSheet,
   Steps,
   WorkStep,
 } from './types.ts'
@@ -27,37 +28,48 @@ export const cautions: Stage<CautionsInput, Cautions> = { name: 'cautions', run:
 const rank: Readonly<Record<Caution['severity'], number>> = { danger: 0, warning: 1, caution: 2, notice: 3 }
 
 function gatherCautions(input: CautionsInput): Cautions {
-  const air = new Map(input.conditions.air.map((one) => [one.key, airAt(one)]))
+  const setting = settingOf(input)
   const found = input.hazards.hazards.flatMap((hazard): readonly Caution[] => {
     if (hazard.job) return [asCaution(hazard, [])]
+    const test = byAir[hazard.id]
     const steps = input.steps.steps.filter(
-      (step) => step.hazards.includes(hazard.id) || inHotAir(hazard, step, { ...input, air }),
+      (step) => step.hazards.includes(hazard.id) || test?.(hazard, step, setting) === true,
     )
-    return steps.length > 0
-      ? [
-          asCaution(
-            hazard,
-            steps.map((step) => step.id),
-          ),
-        ]
-      : []
+    return steps.length > 0 ? [asCaution(hazard, ids(steps))] : []
   })
   return {
     cautions: [...found].sort((a, b) => rank[a.severity] - rank[b.severity] || (a.code < b.code ? -1 : 1)),
   }
 }
 
-type Setting = CautionsInput & { readonly air: ReadonlyMap<string, AirAt> }
+const ids = (steps: readonly WorkStep[]): readonly string[] => steps.map((step) => step.id)
 
-/** A flash point within reach of the air of the hour, or a hot working day: only known once the days are set. */
-function inHotAir(hazard: Hazard, step: WorkStep, setting: Setting): boolean {
-  const placed = setting.days.placed.find((one) => one.step === step.id)
-  const airOf = setting.air.get(step.air)
-  if (!placed || !airOf || (hazard.id !== 'flashPoint' && hazard.id !== 'heat')) return false
-  const hottestC = Math.max(...placed.pieces.flatMap((piece) => hoursOf(piece).map(airOf)))
-  if (hazard.id === 'heat') return hottestC >= Number(hazard.data.airC)
-  const flashC = setting.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.flashPointC?.value
-  return flashC !== undefined && hottestC >= flashC - Number(hazard.data.marginK)
+type Setting = {
+  readonly placed: ReadonlyMap<string, Placed>
+  readonly sheets: ReadonlyMap<string, ResolvedSheet>
+  readonly airOf: (place: string) => AirAt
+}
+
+const settingOf = ({ days, buildUps, conditions }: CautionsInput): Setting => ({
+  placed: new Map(days.placed.map((one) => [one.step, one])),
+  sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
+  airOf: airByPlace(conditions.air),
+})
+
+/** Hazards that the air of the hour brings, only known once the days are set: a hot day, a flash point in reach. */
+const byAir: Readonly<Record<string, (hazard: Hazard, step: WorkStep, setting: Setting) => boolean>> = {
+  heat: (hazard, step, setting) => hottestC(step, setting) >= Number(hazard.data.airC),
+  flashPoint: (hazard, step, setting) => {
+    const flashC = setting.sheets.get(step.sheet ?? '')?.flashPointC?.value
+    return flashC !== undefined && hottestC(step, setting) >= flashC - Number(hazard.data.marginK)
+  },
+}
+
+/** Warmest air while the step is done; nothing is warm for a step without a place in the calendar. */
+function hottestC(step: WorkStep, { placed, airOf }: Setting): number {
+  const pieces = placed.get(step.id)?.pieces ?? []
+  const air = airOf(step.air)
+  return pieces.reduce((most, piece) => Math.max(most, ...hoursOf(piece).map(air)), Number.NEGATIVE_INFINITY)
 }
 
 /** Hours since 1970 UTC that a stretch touches. */

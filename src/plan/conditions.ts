@@ -16,7 +16,7 @@ import { hoursAt } from '#core/cure'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
 import { PLANNING_AIR_C } from './air-at.ts'
-import type { Stage } from './remember.ts'
+import type { Runner, Stage } from './remember.ts'
 import type { AirHours, BuildUps, Conditions, Marks, ResolvedSheet, Surfaces, ZoneHours } from './types.ts'
 
 export type ConditionsInput = {
@@ -27,112 +27,135 @@ export type ConditionsInput = {
   readonly marks: Marks
 }
 
-export const conditions: Stage<ConditionsInput, Conditions> = { name: 'conditions', run: judgeHours }
+type PlaceName = 'boat' | 'indoors'
 
-type Place = 'boat' | 'indoors'
+/**
+ * Three steps, each remembered by itself: the air at each place, what is asked of it, and the verdicts. So a change
+ * of one product's limits judges the hours of that product again and no others.
+ */
+export function judgeConditions(run: Runner, input: ConditionsInput): Conditions {
+  const { weather, place } = input
+  if (!weather) return run(withoutWeather, {})
+  const { questions } = run(askedOf, {
+    buildUps: input.buildUps,
+    surfaces: input.surfaces,
+    marks: input.marks,
+  })
+  const airs = (['boat', 'indoors'] as const)
+    .filter((name) => name === 'boat' || questions.some((question) => question.place === name))
+    .map((name) => run(airStage(name), { weather, place }))
+  const zones = questions.map((question) => {
+    const air = airs.find((one) => one.place === question.place)!
+    return run(hoursStage(question.key), { question, air })
+  })
+  return run(conditions, { weather, place, ...numbered('air', airs), ...numbered('zone', zones) })
+}
+
+const withoutWeather: Stage<Readonly<Record<string, never>>, Conditions> = {
+  name: 'conditions',
+  run: () => ({
+    zones: [],
+    air: [],
+    firstMinute: 0,
+    lastMinute: 0,
+    notes: [{ code: 'conditions.noWeather', severity: 'missing', data: { airC: PLANNING_AIR_C } }],
+  }),
+}
+
+/** A list as single inputs, so that its members are compared and not the list. */
+const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, T>> =>
+  Object.fromEntries(list.map((member, index) => [`${name} ${index}`, member]))
+
+type Together = { readonly weather: HourlySeries; readonly place: Work['place'] } & Readonly<
+  Record<string, unknown>
+>
+
+const conditions: Stage<Together, Conditions> = {
+  name: 'conditions',
+  run: ({ weather, place, ...parts }) => {
+    const firstMinute = weather.startMs / 60_000
+    return {
+      zones: named<ZoneHours>('zone', parts),
+      air: named<PlaceAir>('air', parts).map((air) => air.hours),
+      firstMinute,
+      lastMinute: firstMinute + weather.hours * 60,
+      notes: [...shelterNotes(place.shelter), ...gapNotes(weather), ...placeNotes(place)],
+    }
+  },
+  fresh: true,
+}
+
+const named = <T>(name: string, parts: Readonly<Record<string, unknown>>): readonly T[] =>
+  Object.entries(parts).flatMap(([key, part]) => (key.startsWith(`${name} `) ? [part as T] : []))
+
+/** What one product asks of the hours at one place. */
+type Question = {
+  readonly key: string
+  readonly place: PlaceName
+  readonly sheet: string
+  readonly airLeastC: number
+  readonly airMostC: number
+  readonly humidityMost: number
+  readonly dewMarginK: number
+  readonly dryToDew: ResolvedSheet['clocks']['dryToDew']
+}
+
+const askedOf: Stage<
+  Pick<ConditionsInput, 'buildUps' | 'surfaces' | 'marks'>,
+  { readonly questions: readonly Question[] }
+> = {
+  name: 'conditions asked',
+  run: ({ buildUps, surfaces, marks }) => {
+    const indoors = new Set(
+      [...surfaces.zones, ...marks.zones].flatMap((zone) => (zone.indoors ? [zone.id] : [])),
+    )
+    const questions = buildUps.sheets.flatMap((sheet) => {
+      const zones = buildUps.layers.filter((layer) => layer.sheet === sheet.id).map((layer) => layer.zone)
+      const places = new Set<PlaceName>(zones.map((zone) => (indoors.has(zone) ? 'indoors' : 'boat')))
+      return [...places].sort().map((place) => questionOf(sheet, place))
+    })
+    return { questions }
+  },
+}
+
+const questionOf = (sheet: ResolvedSheet, place: PlaceName): Question => ({
+  key: `${place}|${sheet.id}`,
+  place,
+  sheet: sheet.id,
+  airLeastC: sheet.airLeastC.value,
+  airMostC: sheet.airMostC.value,
+  humidityMost: sheet.humidityMost.value,
+  dewMarginK: sheet.dewMarginK.value,
+  dryToDew: sheet.clocks.dryToDew,
+})
+
 type PlaceAir = {
-  readonly place: Place
+  readonly place: PlaceName
   readonly shelter: Shelter
   readonly inside: HourlySeries
   readonly surfaceC: Float64Array
-}
-
-function judgeHours(input: ConditionsInput): Conditions {
-  const { weather, place } = input
-  if (!weather) {
-    const missing: Note = {
-      code: 'conditions.noWeather',
-      severity: 'missing',
-      data: { airC: PLANNING_AIR_C },
-    }
-    return { zones: [], air: [], firstMinute: 0, lastMinute: 0, notes: [missing] }
-  }
-  const airs = placesOf(input).map((name) => airOf(weather, place, name))
-  const pairs = sheetsByPlace(input)
-  const zones = pairs.flatMap(({ sheet, at }) => {
-    const air = airs.find((one) => one.place === at)
-    return air ? [hoursFor(sheet, air)] : []
-  })
-  const firstMinute = weather.startMs / 60_000
-  return {
-    zones,
-    air: airs.map(airHours),
-    firstMinute,
-    lastMinute: firstMinute + weather.hours * 60,
-    notes: [...(shelterNotes(place.shelter) as readonly Note[]), ...gapNotes(weather), ...placeNotes(place)],
-  }
+  readonly hours: AirHours
 }
 
 /** Loose parts are done under a roof whatever stands over the boat. */
-function airOf(weather: HourlySeries, place: Work['place'], name: Place): PlaceAir {
-  const shelter: Shelter = name === 'boat' || place.shelter === 'heated shed' ? place.shelter : 'shed'
-  const at = { latitude: place.latitude?.value ?? 0, longitude: place.longitude?.value ?? 0 }
-  return {
-    place: name,
-    shelter,
-    inside: airUnder({ series: weather, shelter }),
-    surfaceC: surfaceTemperature({ series: weather, shelter, place: at }),
-  }
-}
+const airStage = (
+  name: PlaceName,
+): Stage<{ readonly weather: HourlySeries; readonly place: Work['place'] }, PlaceAir> => ({
+  name: `conditions air ${name}`,
+  run: ({ weather, place }) => {
+    const shelter: Shelter = name === 'boat' || place.shelter === 'heated shed' ? place.shelter : 'shed'
+    const at = { latitude: place.latitude?.value ?? 0, longitude: place.longitude?.value ?? 0 }
+    const inside = airUnder({ series: weather, shelter })
+    const surfaceC = surfaceTemperature({ series: weather, shelter, place: at })
+    return { place: name, shelter, inside, surfaceC, hours: airHours(name, { shelter, inside, surfaceC }) }
+  },
+  fresh: true,
+})
 
-const allZones = (input: ConditionsInput) => [...input.surfaces.zones, ...input.marks.zones]
-
-function placesOf(input: ConditionsInput): readonly Place[] {
-  return allZones(input).some((zone) => zone.indoors) ? ['boat', 'indoors'] : ['boat']
-}
-
-function sheetsByPlace(
-  input: ConditionsInput,
-): readonly { readonly sheet: ResolvedSheet; readonly at: Place }[] {
-  const indoors = new Set(allZones(input).flatMap((zone) => (zone.indoors ? [zone.id] : [])))
-  return input.buildUps.sheets.flatMap((sheet) => {
-    const zones = input.buildUps.layers.filter((layer) => layer.sheet === sheet.id).map((layer) => layer.zone)
-    const places = new Set<Place>(zones.map((zone) => (indoors.has(zone) ? 'indoors' : 'boat')))
-    return [...places].sort().map((at) => ({ sheet, at }))
-  })
-}
-
-function hoursFor(sheet: ResolvedSheet, air: PlaceAir): ZoneHours {
-  const limits = limitsOf(sheet, air)
-  const judged = paintableHours({ series: air.inside, surfaceC: air.surfaceC, limits })
-  return {
-    key: `${air.place}|${sheet.id}`,
-    sheet: sheet.id,
-    place: air.place,
-    firstMinute: air.inside.startMs / 60_000,
-    hoursAfter: limits.hoursAfter,
-    verdicts: judged.map((hour) => hour.verdict),
-    failing: judged.map((hour) => hour.failing),
-  }
-}
-
-function limitsOf(sheet: ResolvedSheet, air: PlaceAir): PaintLimits {
-  return {
-    ...commonLimits,
-    airLeastC: sheet.airLeastC.value,
-    airMostC: sheet.airMostC.value,
-    humidityMost: sheet.humidityMost.value,
-    dewMarginK: sheet.dewMarginK.value,
-    hoursAfter: hoursAfter(sheet, air.inside),
-    openToSky: shelters[air.shelter].openToSky,
-  }
-}
-
-/** Dew must stay off this long: the sheet's clock at the mean of the hours warm enough to paint in. */
-function hoursAfter(sheet: ResolvedSheet, inside: HourlySeries): number {
-  const table = sheet.clocks.dryToDew?.value
-  if (!table) return 0
-  const warm = Array.from(inside.airC).filter((airC) => airC >= sheet.airLeastC.value)
-  const meanC =
-    warm.length > 0 ? warm.reduce((sum, airC) => sum + airC, 0) / warm.length : sheet.airLeastC.value
-  const hours = hoursAt(table, Math.max(meanC, table[0]!.airC), 'least').hours
-  return Number.isFinite(hours) ? Math.min(48, Math.ceil(hours - 1e-9)) : 48
-}
-
-function airHours(air: PlaceAir): AirHours {
+function airHours(key: PlaceName, air: Pick<PlaceAir, 'shelter' | 'inside' | 'surfaceC'>): AirHours {
   const { inside } = air
   return {
-    key: air.place,
+    key,
     shelter: air.shelter,
     firstMinute: inside.startMs / 60_000,
     airC: Array.from(inside.airC),
@@ -144,6 +167,55 @@ function airHours(air: PlaceAir): AirHours {
 
 const dewOf = (airC: number, humidityShare: number): number =>
   Number.isNaN(airC + humidityShare) ? Number.NaN : dewPoint({ airC, humidityShare })
+
+const hoursStage = (
+  key: string,
+): Stage<{ readonly question: Question; readonly air: PlaceAir }, ZoneHours> => ({
+  name: `conditions hours ${key}`,
+  run: ({ question, air }) => {
+    const limits = limitsOf(question, air)
+    const judged = paintableHours({ series: air.inside, surfaceC: air.surfaceC, limits })
+    return {
+      key,
+      sheet: question.sheet,
+      place: question.place,
+      firstMinute: air.inside.startMs / 60_000,
+      hoursAfter: limits.hoursAfter,
+      verdicts: judged.map((hour) => hour.verdict),
+      failing: judged.map((hour) => hour.failing),
+    }
+  },
+  fresh: true,
+})
+
+const limitsOf = (question: Question, air: PlaceAir): PaintLimits => ({
+  ...commonLimits,
+  airLeastC: question.airLeastC,
+  airMostC: question.airMostC,
+  humidityMost: question.humidityMost,
+  dewMarginK: question.dewMarginK,
+  hoursAfter: hoursAfter(question, air.inside),
+  openToSky: shelters[air.shelter].openToSky,
+})
+
+/** Longest that dew is looked for after a coat; past two days a forecast says little. */
+const MOST_HOURS_AFTER = 48
+
+/** Dew must stay off this long: the sheet's clock at the mean of the hours warm enough to paint in. */
+function hoursAfter({ dryToDew, airLeastC }: Question, inside: HourlySeries): number {
+  const table = dryToDew?.value
+  if (!table) return 0
+  let sum = 0
+  let count = 0
+  for (const airC of inside.airC) {
+    if (airC < airLeastC || Number.isNaN(airC)) continue
+    sum += airC
+    count += 1
+  }
+  const meanC = count > 0 ? sum / count : airLeastC
+  const { hours } = hoursAt(table, Math.max(meanC, table[0]!.airC), 'least')
+  return Math.min(MOST_HOURS_AFTER, Math.ceil(hours - 1e-9))
+}
 
 function gapNotes(weather: HourlySeries): readonly Note[] {
   return weather.gaps.map((gap) => ({

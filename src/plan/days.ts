@@ -1,21 +1,45 @@
 /** Who does what, when: the steps set forward hour by hour, gathered into days. */
 import type { Note } from '#core/note'
-import { type Calendar, clockMinute, type Placed, placeSteps } from '#core/schedule'
+import { type Calendar, clockMinute, createGrid, type Grid, type Placed, placeSteps } from '#core/schedule'
 import type { Log, Work } from '#job'
-import { airAt } from './air-at.ts'
+import { airByPlace } from './air-at.ts'
 import type { CalendarDays } from './calendar.ts'
 import { happened } from './happened.ts'
 import type { Stage } from './remember.ts'
 import type { BuildUps, Conditions, Day, DayPiece, Days, Steps, Surfaces, WorkStep } from './types.ts'
 
+export type GridStageInput = {
+  readonly calendar: CalendarDays
+  readonly conditions: Conditions
+  readonly nowMinute: number
+}
+
+/** Who is free when and which hours are open: made anew only when shifts, hours or the moment change. */
+export const daysGrid: Stage<GridStageInput, Grid> = {
+  name: 'days grid',
+  run: ({ calendar, conditions, nowMinute }) =>
+    createGrid({
+      people: calendar.people,
+      firstMinute: firstMinuteOf(calendar, nowMinute),
+      lastMinute: calendar.days.at(-1)?.endMinute ?? nowMinute,
+      hours: new Map(conditions.zones.map((zone) => [zone.key, zone])),
+      unknownOpen: calendar.middays,
+    }),
+  fresh: true,
+}
+
+const firstMinuteOf = (calendar: CalendarDays, nowMinute: number): number =>
+  Math.max(calendar.days[0]?.startMinute ?? 0, nowMinute)
+
 export type DaysInput = {
+  readonly grid: Grid
   readonly steps: Steps
   readonly conditions: Conditions
   readonly calendar: CalendarDays
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
   readonly log: Log
-  readonly job: Work['job']
+  readonly launch: Work['job']['launch']
   readonly nowMinute: number
 }
 
@@ -26,17 +50,14 @@ const PATIENCE_MINUTES = 7 * 24 * 60
 
 function setDays(input: DaysInput): Days {
   const { calendar } = input
-  const firstMinute = Math.max(calendar.days[0]?.startMinute ?? 0, input.nowMinute)
-  const airs = new Map(input.conditions.air.map((air) => [air.key, airAt(air)]))
+  const airOf = airByPlace(input.conditions.air)
   const result = placeSteps({
     steps: input.steps.steps,
     people: calendar.people,
-    firstMinute,
-    lastMinute: calendar.days.at(-1)?.endMinute ?? firstMinute,
-    hours: new Map(input.conditions.zones.map((zone) => [zone.key, zone])),
+    grid: input.grid,
+    firstMinute: firstMinuteOf(calendar, input.nowMinute),
     patienceMinutes: PATIENCE_MINUTES,
-    unknownOpen: calendar.middays,
-    airAt: new Map(['boat', 'indoors'].map((key) => [key, airs.get(key) ?? airAt(undefined)])),
+    airAt: new Map(['boat', 'indoors'].map((place) => [place, airOf(place)])),
     done: happened(input.log),
   })
   const gathered = gather(result.placed, calendar)
@@ -72,7 +93,7 @@ function slingMinutes(
   const hull = new Set(
     input.surfaces.zones.flatMap((zone) => (['topsides', 'bottom'].includes(zone.kind) ? [zone.id] : [])),
   )
-  const airC = airAt(input.conditions.air.find((air) => air.key === 'boat'))
+  const airC = airByPlace(input.conditions.air)('boat')
   return input.steps.steps.flatMap((step) => {
     const table = input.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.clocks.dryToSling?.value
     const at = placed.get(step.id)
@@ -148,7 +169,7 @@ function hourNotes(coats: readonly Placed[], verdict: string, code: string): rea
 }
 
 function lateNotes(input: DaysInput, ends: Pick<Days, 'launchMinute'>): readonly Note[] {
-  const { launch } = input.job
+  const { launch } = input
   if (launch === undefined || ends.launchMinute === undefined) return []
   const day = input.calendar.days.find((one) => ends.launchMinute! < one.endMinute)
   if (!day || day.date <= launch) return []

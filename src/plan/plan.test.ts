@@ -108,7 +108,7 @@ describe('the trace of an edit', () => {
   })
 
   it('holds only money for a price', () => {
-    expect(ranAfter('money', ['terms', 'margin'], '31 %')).toEqual(['money', 'stamp money'])
+    expect(ranAfter('money', ['terms', 'margin'], '31 %')).toEqual(['money', 'stamp money terms'])
   })
 
   it('leaves the days alone when only the thinner of a coat changes', () => {
@@ -119,9 +119,23 @@ describe('the trace of an edit', () => {
     expect(ran).not.toContain('calendar')
   })
 
+  it('does not run a stage that the edit does not reach', () => {
+    expect(ranAfter('work', ['job', 'owner'], 'Somebody Else')).toEqual(['stamp work job'])
+  })
+
   it('does not run a stage behind one whose result came out the same', () => {
-    const ran = ranAfter('work', ['job', 'owner'], 'Somebody Else')
-    expect(ran).toEqual(['days', 'stamp work'])
+    const ran = ranAfter('work', ['findings', 'seat-holes', 'photo'], 'IMG 7')
+    expect(ran).toContain('repairs')
+    expect(ran).not.toContain('pours')
+    expect(ran).not.toContain('stores')
+  })
+
+  it('judges the hours of one product alone when its limits change', () => {
+    const ran = ranAfter('work', ['sheets', 'hull-gloss', 'airLeast'], '11 °C')
+    expect(ran.filter((stage) => stage.startsWith('conditions hours'))).toEqual([
+      'conditions hours boat|hull-gloss',
+    ])
+    expect(ran).not.toContain('conditions air boat')
   })
 
   it('gives the same plan as one made from nothing', () => {

@@ -8,8 +8,8 @@ import type { Log, MoneyTerms, Work } from '#job'
 import { buildUps } from './build-ups.ts'
 import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
-import { conditions } from './conditions.ts'
-import { days } from './days.ts'
+import { judgeConditions } from './conditions.ts'
+import { days, daysGrid } from './days.ts'
 import { hazards } from './hazards.ts'
 import { marks } from './marks.ts'
 import { money } from './money.ts'
@@ -19,7 +19,7 @@ import { quantities } from './quantities.ts'
 import { readCatalogue } from './read-catalogue.ts'
 import { createMemory, type Runner, type TraceEntry } from './remember.ts'
 import { repairs } from './repairs.ts'
-import { catalogueHash, logHash, moneyHash, stampOf, weatherHash, workHash } from './stamp.ts'
+import { hashParts, stampOf } from './stamp.ts'
 import { steps } from './steps.ts'
 import { stores } from './stores.ts'
 import { surfaces } from './surfaces.ts'
@@ -101,16 +101,24 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     shifts,
     boat,
   })
-  const condition = run(conditions, { weather, place, buildUps: buildUp, surfaces: surface, marks: mark })
+  const condition = judgeConditions(run, {
+    weather,
+    place,
+    buildUps: buildUp,
+    surfaces: surface,
+    marks: mark,
+  })
   const dates = run(calendar, { place, people, shifts, closures, rates: known.rates, fromDate })
+  const grid = run(daysGrid, { calendar: dates, conditions: condition, nowMinute })
   const day = run(days, {
+    grid,
     steps: step,
     conditions: condition,
     calendar: dates,
     buildUps: buildUp,
     surfaces: surface,
     log,
-    job,
+    launch: job.launch,
     nowMinute,
   })
   const pour = run(pours, {
@@ -178,10 +186,10 @@ const laterOf = (a: string, b: string): string => (a > b ? a : b)
 
 function stampFor(run: Runner, input: PlanInput): Stamp {
   return stampOf(input, {
-    work: run(workHash, { value: input.work }),
-    log: run(logHash, { value: input.log }),
-    catalogue: run(catalogueHash, { value: input.catalogue }),
-    ...(input.money ? { money: run(moneyHash, { value: input.money }) } : {}),
-    ...(input.weather ? { weather: run(weatherHash, { value: input.weather }) } : {}),
+    work: hashParts(run, 'work', input.work),
+    log: hashParts(run, 'log', { log: input.log }),
+    catalogue: hashParts(run, 'catalogue', input.catalogue),
+    ...(input.money ? { money: hashParts(run, 'money', input.money) } : {}),
+    ...(input.weather ? { weather: hashParts(run, 'weather', { series: input.weather }) } : {}),
   })
 }

@@ -2,8 +2,8 @@
 import { mixMasses } from '#core/coating'
 import { hoursAt } from '#core/cure'
 import type { Note } from '#core/note'
-import type { Placed } from '#core/schedule'
-import { airAt } from './air-at.ts'
+import type { AirAt, Placed } from '#core/schedule'
+import { airByPlace } from './air-at.ts'
 import { weakest } from './certainty.ts'
 import type { Known } from './known.ts'
 import { pourOf } from './quantities.ts'
@@ -33,14 +33,33 @@ export type PoursInput = {
 export const pours: Stage<PoursInput, Pours> = { name: 'pours', run: planPours }
 
 function planPours(input: PoursInput): Pours {
-  const placed = new Map(input.days.placed.map((one) => [one.step, one]))
+  const shelf = shelfOf(input)
   const made = input.steps.steps.flatMap((step) => {
-    const at = placed.get(step.id)
-    const coat = at && !at.done ? coatOf(input, step, at) : undefined
+    const at = shelf.placed.get(step.id)
+    const coat = at && !at.done ? coatOf(shelf, step, at) : undefined
     return coat ? [{ pours: split(coat), notes: notesOf(coat, input.known) }] : []
   })
   return { pours: made.flatMap((one) => one.pours), notes: made.flatMap((one) => one.notes) }
 }
+
+/** What is looked up for every coat. */
+type Shelf = {
+  readonly known: Known
+  readonly placed: ReadonlyMap<string, Placed>
+  readonly sheets: ReadonlyMap<string, ResolvedSheet>
+  readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
+  readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
+  readonly airOf: (place: string) => AirAt
+}
+
+const shelfOf = (input: PoursInput): Shelf => ({
+  known: input.known,
+  placed: new Map(input.days.placed.map((one) => [one.step, one])),
+  sheets: new Map(input.buildUps.sheets.map((sheet) => [sheet.id, sheet])),
+  layers: new Map(input.buildUps.layers.map((layer) => [layer.id, layer])),
+  quantities: new Map(input.quantities.layers.map((quantity) => [quantity.id, quantity])),
+  airOf: airByPlace(input.conditions.air),
+})
 
 type Coat = {
   readonly step: WorkStep
@@ -59,13 +78,14 @@ type Coat = {
   readonly certainty: Pour['certainty']
 }
 
-function coatOf(input: PoursInput, step: WorkStep, placed: Placed): Coat | undefined {
-  const sheet = input.buildUps.sheets.find((one) => one.id === step.sheet)
-  const layer = input.buildUps.layers.find((one) => one.zone === step.zone && one.layer === step.layer)
-  const quantity = input.quantities.layers.find((one) => one.zone === step.zone && one.layer === step.layer)
+function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | undefined {
+  const zoneLayer = `${step.zone}:${step.layer}`
+  const sheet = shelf.sheets.get(step.sheet ?? '')
+  const layer = shelf.layers.get(zoneLayer)
+  const quantity = shelf.quantities.get(zoneLayer)
   if (step.coat === undefined || !sheet || !layer || !quantity) return undefined
   const startMinute = placed.startMinute + step.setUpMinutes
-  const airC = airAt(input.conditions.air.find((air) => air.key === step.air))(Math.floor(startMinute / 60))
+  const airC = shelf.airOf(step.air)(Math.floor(startMinute / 60))
   const crew = placed.pieces[0]?.people.length ?? 1
   return {
     step,
@@ -78,7 +98,7 @@ function coatOf(input: PoursInput, step: WorkStep, placed: Placed): Coat | undef
     startMinute,
     workMinutes: workMinutesOf(step, crew),
     inductionMinutes: minutesAt(sheet, 'induction', airC) ?? 0,
-    leadMinutes: input.known.mixLeadMinutes.value,
+    leadMinutes: shelf.known.mixLeadMinutes.value,
     potMinutes: minutesAt(sheet, 'potLife', airC),
     certainty: weakest(quantity.certainty, sheet.clocks.potLife?.certainty),
   }

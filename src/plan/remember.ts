@@ -1,7 +1,12 @@
 /** Runs the stages of the road and remembers them: a stage whose inputs are the same objects is not run again. */
 import { reuse } from './reuse.ts'
 
-export type Stage<I extends Inputs, O> = { readonly name: string; readonly run: (inputs: I) => O }
+export type Stage<I extends Inputs, O> = {
+  readonly name: string
+  readonly run: (inputs: I) => O
+  /** Large results that are never equal to the last one are not compared with it. */
+  readonly fresh?: true
+}
 type Inputs = Readonly<Record<string, unknown>>
 
 export type TraceEntry = { readonly stage: string; readonly ran: boolean }
@@ -23,7 +28,7 @@ export function createMemory(): Memory {
       trace.push({ stage: stage.name, ran })
       if (!ran) return last.output as never
       // A result that came out equal keeps its identity: the stages after it then have nothing to do.
-      const output = reuse(last?.output, stage.run(inputs))
+      const output = stage.fresh ? stage.run(inputs) : reuse(last?.output, stage.run(inputs))
       kept.set(stage.name, { inputs, output })
       return output
     }
@@ -32,5 +37,7 @@ export function createMemory(): Memory {
   return { begin }
 }
 
-const sameInputs = (before: Inputs, now: Inputs): boolean =>
-  Object.keys(now).every((key) => Object.is(before[key], now[key]))
+const sameInputs = (before: Inputs, now: Inputs): boolean => {
+  const keys = Object.keys(now)
+  return keys.length === Object.keys(before).length && keys.every((key) => Object.is(before[key], now[key]))
+}

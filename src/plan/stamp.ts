@@ -4,7 +4,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
 import type { Catalogue } from '#catalogue'
 import type { HourlySeries } from '#core/climate'
 import type { Log, MoneyTerms, Work } from '#job'
-import type { Stage } from './remember.ts'
+import type { Runner, Stage } from './remember.ts'
 import type { Stamp } from './types.ts'
 
 export type StampInput = {
@@ -18,19 +18,21 @@ export type StampInput = {
   readonly app: string
 }
 
-type Hashing = { readonly value: unknown }
+/**
+ * Hash of a value from the hashes of its parts. Each part is a stage of its own, so that an edit hashes again only
+ * the section it is in.
+ */
+export function hashParts(run: Runner, name: string, whole: Readonly<Record<string, unknown>>): string {
+  const parts = Object.keys(whole)
+    .sort()
+    .map((key) => [key, run(partHash(`stamp ${name} ${key}`), { value: whole[key] })] as const)
+  return hashOf(parts)
+}
 
-/** A stage a value, so that only what changed is hashed again. */
-const hashStage = (name: string): Stage<Hashing, string> => ({
-  name: `stamp ${name}`,
+const partHash = (name: string): Stage<{ readonly value: unknown }, string> => ({
+  name,
   run: ({ value }) => hashOf(value),
 })
-
-export const workHash = hashStage('work')
-export const moneyHash = hashStage('money')
-export const logHash = hashStage('log')
-export const weatherHash = hashStage('weather')
-export const catalogueHash = hashStage('catalogue')
 
 /** SHA-256 over JSON with sorted keys: the order in which a replica keeps its keys does not count. */
 export const hashOf = (value: unknown): string =>

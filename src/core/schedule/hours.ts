@@ -1,6 +1,6 @@
 /** Verdicts by the hour, laid on the quarter-hour grid of the calendar. */
 import type { HourVerdicts, Verdict } from './step.ts'
-import { minuteOf, type Runs, runsOf, SLOT, type Timeline } from './timeline.ts'
+import { type Runs, runsOf, SLOT, slotFrom, type Timeline } from './timeline.ts'
 
 const badness: Readonly<Record<Verdict, number>> = { go: 0, risky: 1, unknown: 2, no: 3 }
 
@@ -21,11 +21,15 @@ export function openRuns(input: {
   readonly allow: ReadonlySet<Verdict>
   readonly unknownOpen: Uint8Array
 }): Runs {
-  const open = new Uint8Array(input.timeline.slots)
-  for (let slot = 0; slot < open.length; slot++) {
-    const verdict = verdictAt(input.hours, minuteOf(input.timeline, slot))
-    if (input.allow.has(verdict) && (verdict !== 'unknown' || input.unknownOpen[slot])) open[slot] = 1
-  }
+  const { timeline, hours, allow, unknownOpen } = input
+  // Hours outside the series are unknown, so they start from the stretches opened for those.
+  const open = allow.has('unknown') ? unknownOpen.slice() : new Uint8Array(timeline.slots)
+  hours.verdicts.forEach((verdict, hour) => {
+    if (verdict === 'unknown') return
+    const fromSlot = slotFrom(timeline, hours.firstMinute + hour * 60)
+    const toSlot = slotFrom(timeline, hours.firstMinute + (hour + 1) * 60)
+    if (toSlot > fromSlot) open.fill(allow.has(verdict) ? 1 : 0, fromSlot, toSlot)
+  })
   return runsOf(open)
 }
 

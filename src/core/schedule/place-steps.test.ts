@@ -1,12 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { placeSteps } from './place-steps.ts'
+import { createGrid, type GridInput } from './grid.ts'
+import { type PlaceInput, placeSteps } from './place-steps.ts'
 import type { HourVerdicts, Person, Step, Verdict } from './step.ts'
 
 const day = 24 * 60
 /** A weekday shift from eight to four on every day from day zero. */
 const shifts = (days: number, from = 8 * 60, until = 16 * 60) =>
-  Array.from({ length: days }, (_, index) => ({ startMinute: index * day + from, endMinute: index * day + until }))
+  Array.from({ length: days }, (_, index) => ({
+    startMinute: index * day + from,
+    endMinute: index * day + until,
+  }))
 const ada: Person = { id: 'ada', shifts: shifts(30) }
 const ben: Person = { id: 'ben', shifts: shifts(30) }
 
@@ -30,19 +34,27 @@ const hours = (of: (hour: number) => Verdict, count = 30 * 24): HourVerdicts => 
   verdicts: Array.from({ length: count }, (_, hour) => of(hour)),
 })
 
-const place = (steps: readonly Step[], over: Partial<Parameters<typeof placeSteps>[0]> = {}) =>
-  placeSteps({
-    steps,
+type Over = Partial<GridInput & Pick<PlaceInput, 'airAt' | 'done'>>
+
+const place = (steps: readonly Step[], over: Over = {}) => {
+  const base = {
     people: [ada],
     firstMinute: 0,
     lastMinute: 30 * day,
     hours: new Map(),
-    patienceMinutes: 7 * day,
     unknownOpen: [],
-    airAt: new Map([['boat', () => 20]]),
-    done: new Map(),
     ...over,
+  }
+  return placeSteps({
+    steps,
+    people: base.people,
+    grid: createGrid(base),
+    firstMinute: 0,
+    patienceMinutes: 7 * day,
+    airAt: over.airAt ?? new Map([['boat', () => 20]]),
+    done: over.done ?? new Map(),
   })
+}
 
 const after = (id: string, minutes: number) => ({ step: id, wait: { kind: 'fixed' as const, minutes } })
 
@@ -75,7 +87,9 @@ describe('placeSteps', () => {
 
   it('waits for the day the second pair of hands is there when a step needs two', () => {
     const saturdays: Person = { id: 'ben', shifts: shifts(30).filter((_, index) => index % 7 === 5) }
-    const { placed } = place([step('bolt', { paces: [{ crew: 2, personMinutes: 60 }] })], { people: [ada, saturdays] })
+    const { placed } = place([step('bolt', { paces: [{ crew: 2, personMinutes: 60 }] })], {
+      people: [ada, saturdays],
+    })
     expect(placed[0]?.startMinute).toBe(5 * day + 480)
   })
 
@@ -154,7 +168,10 @@ describe('placeSteps', () => {
   })
 
   it('says why a step has no place: the cold stops its clock, or the time is too short, or what it needs has none', () => {
-    const table = [{ airC: 10, hours: 12 }, { airC: 20, hours: 6 }]
+    const table = [
+      { airC: 10, hours: 12 },
+      { airC: 20, hours: 6 },
+    ]
     const cold = step('b', { needs: [{ step: 'a', wait: { kind: 'clock', clock: 'recoatLeast', table } }] })
     const chained = step('c', { needs: [after('b', 0)] })
     const frozen = place([step('a'), cold, chained], { airAt: new Map([['boat', () => 2]]) })
@@ -196,10 +213,19 @@ describe('placeSteps on any list of steps', () => {
         const steps = build(specs)
         const { placed } = place(steps, { people: [ada, ben], hours: new Map([['gloss', open]]) })
         const at = new Map(placed.map((one) => [one.step, one]))
-        const busy = placed.flatMap((one) => one.pieces.flatMap((piece) => piece.people.map((id) => ({ id, ...piece }))))
+        const busy = placed.flatMap((one) =>
+          one.pieces.flatMap((piece) => piece.people.map((id) => ({ id, ...piece }))),
+        )
         for (const one of busy) {
-          expect(ada.shifts.some((shift) => shift.startMinute <= one.startMinute && one.endMinute <= shift.endMinute)).toBe(true)
-          const clash = busy.filter((other) => other.id === one.id && other.startMinute < one.endMinute && one.startMinute < other.endMinute)
+          expect(
+            ada.shifts.some(
+              (shift) => shift.startMinute <= one.startMinute && one.endMinute <= shift.endMinute,
+            ),
+          ).toBe(true)
+          const clash = busy.filter(
+            (other) =>
+              other.id === one.id && other.startMinute < one.endMinute && one.startMinute < other.endMinute,
+          )
           expect(clash).toHaveLength(1)
         }
         for (const { id, needs } of steps) {

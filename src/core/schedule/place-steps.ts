@@ -5,10 +5,11 @@
  */
 import { bookDust, createDustBook, type DustBook, dustLimit } from './dust.ts'
 import { type Found, findInOneGo, findSplit } from './find-place.ts'
-import { openRuns, worse, worstOver } from './hours.ts'
+import { type Grid, tiers } from './grid.ts'
+import { worse, worstOver } from './hours.ts'
 import { type AirAt, readyAt, shutWindow } from './ready.ts'
-import type { HourVerdicts, Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
-import { createTimeline, type Runs, SLOT, shut, slotFrom, type Timeline } from './timeline.ts'
+import type { Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
+import { SLOT, shut, slotFrom, type Timeline } from './timeline.ts'
 
 export type Calendar = {
   readonly placed: readonly Placed[]
@@ -21,25 +22,18 @@ export type PlaceInput = {
   /** In the order they get their pick; every step after all it needs. */
   readonly steps: readonly Step[]
   readonly people: readonly Person[]
+  readonly grid: Grid
   readonly firstMinute: number
-  readonly lastMinute: number
-  /** Hours by key; a step whose key is missing here may be done at any hour. */
-  readonly hours: ReadonlyMap<string, HourVerdicts>
   /** How long a step waits for a go hour before a risky or unknown one will do. */
   readonly patienceMinutes: number
-  /** Minutes of the day, local, are the caller's affair: stretches in which an unknown hour may be used. */
-  readonly unknownOpen: readonly Interval[]
   readonly airAt: ReadonlyMap<string, AirAt>
   readonly done: ReadonlyMap<string, Interval>
 }
 
 type Run = PlaceInput & {
   readonly timeline: Timeline
-  readonly byId: ReadonlyMap<string, Step>
   readonly placed: Map<string, Placed>
   readonly dust: DustBook
-  readonly unknownSlots: Uint8Array
-  readonly opens: Map<string, Runs>
   readonly airOf: (step: string) => AirAt
 }
 
@@ -49,17 +43,8 @@ const still: AirAt = () => 20
 export function placeSteps(input: PlaceInput): Calendar {
   const byId = new Map(input.steps.map((step) => [step.id, step]))
   const airOf = (step: string): AirAt => input.airAt.get(byId.get(step)?.air ?? '') ?? still
-  const timeline = createTimeline(input)
-  const run: Run = {
-    ...input,
-    timeline,
-    dust: createDustBook(timeline.slots),
-    unknownSlots: slotsIn(timeline, input.unknownOpen),
-    byId,
-    placed: new Map(),
-    opens: new Map(),
-    airOf,
-  }
+  const timeline = input.grid.timeline()
+  const run: Run = { ...input, timeline, dust: createDustBook(timeline.slots), placed: new Map(), airOf }
   const unplaced: Unplaced[] = []
   const keyed: Calendar['keyed'][number][] = []
   for (const step of input.steps) {
@@ -120,43 +105,17 @@ function keyThenFind(
   return find(run, late.step, sanding.pieces.at(-1)!.endMinute)
 }
 
-/** What a step makes do with, best first. */
-const tiers: readonly ReadonlySet<Verdict>[] = [
-  new Set<Verdict>(['go']),
-  new Set<Verdict>(['go', 'risky']),
-  new Set<Verdict>(['go', 'risky', 'unknown']),
-]
-
-/** Open slots of a kind of hours for one tier, worked once. */
-function openFor(run: Run, key: string, hours: HourVerdicts, tier: number): Runs {
-  const name = `${tier} ${key}`
-  const kept = run.opens.get(name)
-  if (kept) return kept
-  const { timeline, unknownSlots } = run
-  const made = openRuns({ timeline, hours, allow: tiers[tier]!, unknownOpen: unknownSlots })
-  run.opens.set(name, made)
-  return made
-}
-
-function slotsIn(timeline: Timeline, stretches: readonly Interval[]): Uint8Array {
-  const inside = new Uint8Array(timeline.slots)
-  for (const stretch of stretches) {
-    inside.fill(1, slotFrom(timeline, stretch.startMinute), slotFrom(timeline, stretch.endMinute))
-  }
-  return inside
-}
-
 /** A better hour is worth waiting for, but not for ever: a worse tier wins only by more than the patience. */
 function find(run: Run, step: Step, fromMinute: number): Found | undefined {
   const search = step.inOneGo ? findInOneGo : findSplit
   const { timeline } = run
   const base = { timeline, step, fromSlot: slotFrom(timeline, fromMinute), dust: dustLimit(run.dust, step) }
-  const hours = step.hoursKey === undefined ? undefined : run.hours.get(step.hoursKey)
-  if (step.hoursKey === undefined || !hours) return search({ ...base, open: undefined })
+  const { hoursKey } = step
+  if (hoursKey === undefined || !run.grid.hours.has(hoursKey)) return search({ ...base, open: undefined })
   let best: Found | undefined
   for (let tier = 0; tier < tiers.length; tier++) {
     if (best && startOf(best) <= fromMinute + run.patienceMinutes) return best
-    const found = search({ ...base, open: openFor(run, step.hoursKey, hours, tier) })
+    const found = search({ ...base, open: run.grid.open(hoursKey, tier) })
     if (!best || (found && startOf(found) + run.patienceMinutes < startOf(best))) best = found
   }
   return best
@@ -165,7 +124,7 @@ function find(run: Run, step: Step, fromMinute: number): Found | undefined {
 const startOf = (found: Found): number => found.pieces[0]!.startMinute
 
 function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], keyFor?: string): void {
-  const hours = step.hoursKey === undefined ? undefined : run.hours.get(step.hoursKey)
+  const hours = step.hoursKey === undefined ? undefined : run.grid.hours.get(step.hoursKey)
   found.pieces.forEach((piece, index) => {
     const stretch = {
       fromSlot: slotFrom(run.timeline, piece.startMinute),
