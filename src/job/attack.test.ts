@@ -158,6 +158,7 @@ describe('wrong shapes', () => {
       '10:24 job.shape /work/layers/b/zones',
       '10:5 job.missing /work/layers/b',
       '10:5 job.missing /work/layers/b',
+      '10:46 job.ref /work/layers/b/sheet',
       '13:5 job.missing /work/people/a',
       '14:15 job.missing /work/people/b/name',
       '15:15 job.missing /work/people/c/name',

@@ -278,6 +278,15 @@ describe('references', () => {
     expect(work.sheets).toEqual([{ id: 's' }])
   })
 
+  it('are told of an item that is left out anyway, too', () => {
+    const { problems } = read(least('  layers: {a: {zones: nowhere, sheet: none, coats: many}}'))
+    expect(problems.map(({ code, pointer }) => `${code} ${pointer}`)).toEqual([
+      'job.ref /work/layers/a/zones',
+      'job.ref /work/layers/a/sheet',
+      'job.count /work/layers/a/coats',
+    ])
+  })
+
   it('to an item that could not be read lead nowhere, step by step', () => {
     const { work, money } = read(
       `${least('  sheets: {s: {name: S, gone: true}}\n  packs: {p: {sheet: s, volume: 1 L}}')}\nmoney: {terms: {currency: EUR}, prices: {x: {pack: p, price: 1}}}`,

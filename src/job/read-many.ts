@@ -26,7 +26,10 @@ type ReadItem = {
   readonly id: string
   readonly raw: unknown
   readonly sortKey: string
+  /** What could be read of it; nothing when it is removed or no map. */
   readonly item: Item | undefined
+  /** It has all it cannot do without. */
+  readonly whole: boolean
   readonly problems: readonly FoundProblem[]
 }
 
@@ -93,7 +96,7 @@ const readItems = (
 
 const readItem = (task: ManyTask, id: string, raw: unknown): ReadItem => {
   const pointer = below(task.pointer, id)
-  const nothing = { id, raw, sortKey: '', item: undefined }
+  const nothing = { id, raw, sortKey: '', item: undefined, whole: false }
   if (!isMap(raw)) {
     const data = { found: shapeOf(raw), accepted: 'map' }
     return { ...nothing, problems: [errorAt(pointer, 'job.shape', data, 'key')] }
@@ -112,8 +115,8 @@ const readItem = (task: ManyTask, id: string, raw: unknown): ReadItem => {
     pointer,
   })
   problems.push(...reading.problems)
-  const usable = !reading.broken && wholeId.test(id)
-  return { id, raw, sortKey: sortKey(order), item: usable ? { id, ...reading.cells } : undefined, problems }
+  const whole = !reading.broken && wholeId.test(id)
+  return { id, raw, sortKey: sortKey(order), item: { id, ...reading.cells }, whole, problems }
 }
 
 const textOf = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined)
@@ -151,14 +154,17 @@ type Finish = {
   readonly problems: FoundProblem[]
 }
 
-/** Drops what refers to nothing; every item equal to its older self is its older self. */
+/**
+ * Drops what refers to nothing, which is told of broken items too; every item equal to its older self is its older
+ * self.
+ */
 const finished = (task: ManyTask, { items, refs, older, problems }: Finish): readonly Item[] => {
   const before = new Map(older?.list.map((item) => [item.id, item]))
-  const list = items.flatMap(({ id, item }): Item[] => {
+  const list = items.flatMap(({ id, item, whole }): Item[] => {
     if (item === undefined) return []
     const resolved = resolve(item, { refs, targets: task.targets, pointer: below(task.pointer, id) })
     problems.push(...resolved.problems)
-    return resolved.item ? [share(before.get(id), resolved.item)] : []
+    return whole && resolved.item ? [share(before.get(id), resolved.item)] : []
   })
   return shareList(older?.list, list)
 }
