@@ -13,7 +13,7 @@ export type PaperOptions = {
 
 /** @returns the paths written, in order. */
 export async function writePapers(made: MadePlan, options: PaperOptions): Promise<readonly string[]> {
-  const papers = await papersFor(paperInput(made, options))
+  const papers = await papersFor(paperInput(made, options), await nodePress())
   try {
     await mkdir(options.folder, { recursive: true })
     const paths: string[] = []

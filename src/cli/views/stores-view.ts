@@ -6,7 +6,7 @@ import { section, table } from './table.ts'
 export function storesLines(plan: Plan, words: Words): readonly string[] {
   const head = ['product', 'needed', 'reserve', 'buy', 'leftover'].map((key) => words.label(`column.${key}`))
   const rows = plan.stores.items.map((item) => [
-    item.colour === '' ? item.name : `${item.name}, ${item.colour}`,
+    named(item),
     words.figure('volumeM3', item.needM3),
     words.figure('volumeM3', item.reserveM3),
     packsText(item, words),
@@ -26,6 +26,10 @@ export function storesLines(plan: Plan, words: Words): readonly string[] {
     ...section(words.label('heading.consumables'), table(used, ['left', 'right'])),
   ]
 }
+
+/** The colour is said once: many people write it in the name. */
+const named = ({ name, colour }: StoreItem): string =>
+  colour === '' || name.toLowerCase().includes(colour.toLowerCase()) ? name : `${name}, ${colour}`
 
 type Consumable = Plan['stores']['consumables'][number]
 
