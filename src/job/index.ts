@@ -16,6 +16,7 @@ export type { RawCells, RawDocument, RawItems, RawPart, RawSection } from './raw
 export { type CellContext, type CellReading, readCell } from './read-cell.ts'
 export { referencePage } from './reference-page.ts'
 export { type SampleName, sampleNames } from './samples.ts'
+export { families, sheetFields } from './sheet-fields.ts'
 export type { Log, MoneyTerms, Sheet, Work } from './types.ts'
-export { families, sheetFields, workFields } from './work-fields.ts'
+export { workFields } from './work-fields.ts'
 export { writeJson } from './write-json.ts'

@@ -1,7 +1,6 @@
 /** The *money* document: a member who may not see prices never receives it, and the plan runs without. */
+import { percent } from './bounds.ts'
 import type { Sections } from './field.ts'
-
-const percent = { least: 0, most: 1 } as const
 
 export const moneyFields = {
   terms: {

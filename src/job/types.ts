@@ -2,7 +2,8 @@
 import type { Item, Projection } from './field.ts'
 import type { logFields } from './log-fields.ts'
 import type { moneyFields } from './money-fields.ts'
-import type { sheetFields, workFields } from './work-fields.ts'
+import type { sheetFields } from './sheet-fields.ts'
+import type { workFields } from './work-fields.ts'
 
 /** The work document after reading. */
 export type Work = Projection<typeof workFields>

@@ -1,0 +1,153 @@
+/** The boat and its measured sections. */
+import type { Sections } from './field.ts'
+
+export const hullFields = {
+  boat: {
+    shape: 'one',
+    doc: 'The boat: a few sizes are enough; measured stations are better.',
+    fields: {
+      kind: {
+        kind: 'choice',
+        choices: ['open powerboat', 'cuddy powerboat', 'cabin cruiser', 'sailing yacht', 'dinghy'],
+        need: 'required',
+        standIn: 'open powerboat',
+        doc: 'Kind of boat.',
+      },
+      hullForm: { kind: 'choice', choices: ['hard chine', 'round bilge'], doc: 'Shape of the sections.' },
+      lengthOverall: {
+        kind: 'quantity',
+        dimension: 'length',
+        least: 1,
+        most: 40,
+        doc: 'Length of the hull.',
+      },
+      lengthWaterline: {
+        kind: 'quantity',
+        dimension: 'length',
+        least: 1,
+        most: 40,
+        doc: 'Length on the water.',
+      },
+      beam: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 15,
+        doc: 'Greatest beam at the sheer.',
+      },
+      beamTransom: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 15,
+        doc: 'Beam at the transom.',
+      },
+      draft: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 6,
+        doc: 'Depth of the hull below the waterline.',
+      },
+      freeboardStem: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 6,
+        doc: 'Sheer above water at the stem.',
+      },
+      freeboardMid: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 6,
+        doc: 'Sheer above water at the middle.',
+      },
+      freeboardStern: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 6,
+        doc: 'Sheer above water at the stern.',
+      },
+      deadrise: {
+        kind: 'quantity',
+        dimension: 'angle',
+        least: 0,
+        most: Math.PI / 3,
+        doc: 'Rise of the bottom at the middle.',
+      },
+      deadriseTransom: {
+        kind: 'quantity',
+        dimension: 'angle',
+        least: 0,
+        most: Math.PI / 3,
+        doc: 'Rise of the bottom at the transom.',
+      },
+      chineBeam: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'positive',
+        most: 15,
+        doc: 'Beam at the chine, middle.',
+      },
+      chineHeight: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'any',
+        least: -3,
+        most: 3,
+        doc: 'Chine above the waterline, middle; minus below.',
+      },
+      laminate: {
+        kind: 'choice',
+        choices: ['solid', 'cored deck', 'cored throughout', 'unknown'],
+        doc: 'What the skins are made of.',
+      },
+      fuel: {
+        kind: 'choice',
+        choices: ['petrol', 'diesel', 'electric', 'none', 'unknown'],
+        doc: 'What is in the tank.',
+      },
+      tankPlace: { kind: 'text', doc: 'Where the fuel tank and its lines run.' },
+    },
+  },
+  stations: {
+    shape: 'many',
+    doc: 'Measured cross-sections, 3 to 41.',
+    fields: {
+      name: { kind: 'text', doc: 'Station number or name.' },
+      x: {
+        kind: 'quantity',
+        dimension: 'length',
+        most: 40,
+        need: 'required',
+        doc: 'Distance forward of the aftmost point.',
+      },
+    },
+  },
+  points: {
+    shape: 'many',
+    doc: 'Points on the half-section of a station, keel to sheer.',
+    fields: {
+      station: { kind: 'ref', to: 'stations', need: 'required', doc: 'The station it lies on.' },
+      halfBreadth: {
+        kind: 'quantity',
+        dimension: 'length',
+        most: 8,
+        need: 'required',
+        doc: 'Distance off the centreline.',
+      },
+      height: {
+        kind: 'quantity',
+        dimension: 'length',
+        need: 'required',
+        sign: 'any',
+        least: -6,
+        most: 6,
+        doc: 'Height above the waterline, minus below.',
+      },
+      knuckle: { kind: 'choice', choices: ['chine', 'rail', 'knuckle'], doc: 'A corner in the section.' },
+    },
+  },
+} as const satisfies Sections

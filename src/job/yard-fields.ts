@@ -1,0 +1,113 @@
+/** Where, when and by whom the work is done, and what was found on the way. */
+import { amount, work } from './bounds.ts'
+import type { Sections } from './field.ts'
+
+export const yardFields = {
+  place: {
+    shape: 'one',
+    doc: 'Where the boat stands.',
+    fields: {
+      name: { kind: 'text', doc: 'What the place is called.' },
+      shelter: {
+        kind: 'choice',
+        choices: ['open', 'cover', 'open-sided shed', 'shed', 'heated shed'],
+        need: 'required',
+        standIn: 'open',
+        doc: 'What is over the boat.',
+      },
+      latitude: {
+        kind: 'quantity',
+        dimension: 'angle',
+        sign: 'any',
+        least: -Math.PI / 2,
+        most: Math.PI / 2,
+        doc: 'North is plus.',
+      },
+      longitude: {
+        kind: 'quantity',
+        dimension: 'angle',
+        sign: 'any',
+        least: -Math.PI,
+        most: Math.PI,
+        doc: 'East is plus.',
+      },
+      timeZone: {
+        kind: 'text',
+        pattern: '[A-Za-z]+(/[A-Za-z0-9_+-]+){0,2}',
+        example: 'Europe/Paris',
+        need: 'required',
+        standIn: 'UTC',
+        doc: 'Name in the time zone database, for example Europe/Paris.',
+      },
+      bowBearing: {
+        kind: 'quantity',
+        dimension: 'angle',
+        least: 0,
+        most: 2 * Math.PI,
+        doc: 'Where the bow points, clockwise from north.',
+      },
+      heater: {
+        kind: 'choice',
+        choices: ['none', 'electric', 'vented', 'unvented flame'],
+        doc: 'What heats it.',
+      },
+    },
+  },
+  people: {
+    shape: 'many',
+    doc: 'Who works on it.',
+    fields: {
+      name: { kind: 'text', need: 'required', doc: 'Name.' },
+      role: { kind: 'choice', choices: ['lead', 'helper'], doc: 'Whose rate counts.' },
+      trainedUntil: { kind: 'date', doc: 'Isocyanate training valid until.' },
+      sensitised: { kind: 'yesno', doc: 'Sensitised to isocyanates: never near two-part paint again.' },
+    },
+  },
+  shifts: {
+    shape: 'many',
+    doc: 'Who works when.',
+    fields: {
+      person: { kind: 'ref', to: 'people', need: 'required', doc: 'Who.' },
+      days: { kind: 'weekdays', need: 'required', doc: 'On which days.' },
+      from: { kind: 'timeOfDay', need: 'required', doc: 'From, local time.' },
+      until: { kind: 'timeOfDay', need: 'required', doc: 'Until, local time.' },
+    },
+  },
+  closures: {
+    shape: 'many',
+    doc: 'Days on which nobody, or one person, does not work.',
+    fields: {
+      person: { kind: 'ref', to: 'people', doc: 'Who; everyone when left out.' },
+      from: { kind: 'date', need: 'required', doc: 'First day.' },
+      until: { kind: 'date', need: 'required', doc: 'Last day.' },
+      why: { kind: 'text', doc: 'Why.' },
+    },
+  },
+  weather: {
+    shape: 'one',
+    doc: 'The hourly weather the plan stands on.',
+    fields: {
+      file: { kind: 'text', doc: 'File beside the job document.' },
+      hash: {
+        kind: 'text',
+        pattern: '[0-9a-f]{64}',
+        example: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
+        doc: 'SHA-256 of the series, written by the program.',
+      },
+    },
+  },
+  changes: {
+    shape: 'many',
+    doc: 'Work found after the quote: a change order each.',
+    fields: {
+      name: { kind: 'text', need: 'required', doc: 'What is to be done.' },
+      found: { kind: 'text', doc: 'What was found.' },
+      zone: { kind: 'ref', to: 'zones', doc: 'Where.' },
+      hours: { kind: 'quantity', dimension: 'time', ...work, need: 'required', doc: 'More person-hours.' },
+      sheet: { kind: 'ref', to: 'sheets', doc: 'What material.' },
+      volume: { kind: 'quantity', dimension: 'volume', ...amount, doc: 'How much more of it.' },
+      photo: { kind: 'text', doc: 'Number or name of the photo.' },
+      date: { kind: 'date', doc: 'When it was found.' },
+    },
+  },
+} as const satisfies Sections
