@@ -60,7 +60,7 @@ export const rooms = [
   { name: 'catalogue', values: [], types: ['job'] },
   { name: 'plan', values: ['job', 'catalogue', ...CORE], types: [NOTE] },
   { name: 'sums', values: ['units', 'catalogue', ...CORE], types: [NOTE] },
-  { name: 'papers', values: ['units', 'words'], types: ['plan', NOTE] },
+  { name: 'papers', values: ['units', 'words', 'plan'], types: [NOTE] },
   { name: 'store', values: ['job'], types: [] },
   { name: 'feeds', values: ['intake'], types: [] },
   { name: 'server', values: DESK, types: [] },

@@ -1,7 +1,7 @@
 /** Writes the papers of a plan into a folder, each whole or not at all. */
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { type PaperInput, papersFor } from '#papers'
+import { nodePress, type PaperInput, papersFor } from '#papers'
 import type { MadePlan } from './make-plan.ts'
 import { asFault } from './read-bytes.ts'
 

@@ -47,6 +47,7 @@ export const weather: Command = {
         columns,
         problems,
       },
+      faults: series.gaps.length > 0 ? gapLines(loaded) : [],
     }
   },
 }
