@@ -13,7 +13,7 @@ export const hullFields = {
         standIn: 'open powerboat',
         doc: 'Kind of boat.',
       },
-      hullForm: { kind: 'choice', choices: ['hard chine', 'round bilge'], doc: 'Shape of the sections.' },
+      bilge: { kind: 'choice', choices: ['hard chine', 'round bilge'], doc: 'Shape of the sections.' },
       lengthOverall: {
         kind: 'quantity',
         dimension: 'length',

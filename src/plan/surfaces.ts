@@ -79,7 +79,7 @@ function stationsOf({ stations, points }: SurfacesInput): readonly Station[] {
 function sizesOf(boat: Work['boat']): HullSizes | undefined {
   if (!boat.lengthOverall || !boat.beam || !boat.freeboardStem) return undefined
   const round =
-    boat.hullForm === 'round bilge' || (boat.hullForm === undefined && boat.kind === 'sailing yacht')
+    boat.bilge === 'round bilge' || (boat.bilge === undefined && boat.kind === 'sailing yacht')
   return {
     form: round ? 'round-bilge' : 'hard-chine',
     lengthOverall: boat.lengthOverall.value,

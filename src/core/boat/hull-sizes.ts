@@ -1,10 +1,10 @@
 /** The few sizes a hull can be drawn from when nobody has measured stations. */
 
-export type HullForm = 'hard-chine' | 'round-bilge'
+export type Bilge = 'hard-chine' | 'round-bilge'
 
 /** Lengths in metres, angles in radians, heights from the floating waterline. */
 export type HullSizes = {
-  readonly form: HullForm
+  readonly form: Bilge
   readonly lengthOverall: number
   readonly lengthWaterline?: number
   /** Greatest beam at the sheer. */
@@ -30,4 +30,4 @@ export type HullSizes = {
 /** Every size settled: what was given, worked out from the others, or assumed. */
 export type SettledSizes = {
   readonly [Size in Exclude<keyof HullSizes, 'form' | 'chineHeight' | 'flare'>]-?: number
-} & { readonly form: HullForm }
+} & { readonly form: Bilge }

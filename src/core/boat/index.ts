@@ -9,7 +9,7 @@ export type { Height } from './height.ts'
 export type { Hull, HullParticulars, Side } from './hull.ts'
 export type { BootTop, BottomEdge, HullCuts } from './hull-cuts.ts'
 export { type HullResult, hullFromSizes, hullFromStations } from './hull-from-stations.ts'
-export type { HullForm, HullSizes } from './hull-sizes.ts'
+export type { Bilge, HullSizes } from './hull-sizes.ts'
 export { type HullZone, type HullZoneKind, type HullZones, hullZones, type ZoneFace } from './hull-zones.ts'
 export {
   type GirthFrom,

@@ -2,7 +2,7 @@
 
 import type { Note } from '#core/note'
 import { assumption, fault } from './fault.ts'
-import type { HullForm, HullSizes, SettledSizes } from './hull-sizes.ts'
+import type { Bilge, HullSizes, SettledSizes } from './hull-sizes.ts'
 
 const degree = Math.PI / 180
 
@@ -18,7 +18,7 @@ type Proportions = {
   readonly deadriseTransom: number
 }
 
-const proportions: Readonly<Record<HullForm, Proportions>> = {
+const proportions: Readonly<Record<Bilge, Proportions>> = {
   'hard-chine': {
     waterlineOfLength: 0.88,
     transomOfBeam: 0.9,

@@ -3,7 +3,7 @@
 import type { Note } from '#core/note'
 import { assumption } from './fault.ts'
 import { type HullShape, hullShape } from './hull-shape.ts'
-import type { HullForm, HullSizes } from './hull-sizes.ts'
+import type { Bilge, HullSizes } from './hull-sizes.ts'
 import { settleSizes } from './settle-sizes.ts'
 import { sizesFaults } from './sizes-faults.ts'
 import type { Station, StationPoint } from './station.ts'
@@ -36,7 +36,7 @@ const roundSection = ({ keel, corner, sheer }: Corners): readonly StationPoint[]
   })
 }
 
-const sectionPoints = (form: HullForm, shape: HullShape, x: number): readonly StationPoint[] => {
+const sectionPoints = (form: Bilge, shape: HullShape, x: number): readonly StationPoint[] => {
   const keel = { y: 0, z: shape.keelHeight(x) }
   const sheer = { y: shape.sheerHalfBreadth(x), z: shape.sheerHeight(x) }
   const corner = shape.corner(x)
@@ -45,7 +45,7 @@ const sectionPoints = (form: HullForm, shape: HullShape, x: number): readonly St
     : [keel, { ...corner, knuckle: 'chine' }, sheer]
 }
 
-const stationAt = (form: HullForm, shape: HullShape, length: number, k: number): Station => {
+const stationAt = (form: Bilge, shape: HullShape, length: number, k: number): Station => {
   const x = placeAt(length, k)
   const closed: readonly StationPoint[] = [{ y: 0, z: shape.sheerHeight(length) }]
   return { id: `${intervals - k}`, x, points: k === intervals ? closed : sectionPoints(form, shape, x) }
