@@ -119,9 +119,9 @@ describe('collections', () => {
 
   it('the log is by time, whatever the offset', () => {
     const { log } = read(
-      `${least()}\nlog:\n  a: {at: "2027-04-12T10:00+02:00", kind: note}\n  b: {at: "2027-04-12T07:30Z", kind: note}\n  c: {at: "2027-04-12T07:59+00:00", kind: note}`,
+      `${least()}\nlog:\n  a: {at: "2027-04-12T09:00+02:00", kind: note}\n  b: {at: "2027-04-12T07:30Z", kind: note}\n  c: {at: "2027-04-12T07:59+00:00", kind: note}`,
     )
-    expect(log.map(({ id }) => id)).toEqual(['b', 'c', 'a'])
+    expect(log.map(({ id }) => id)).toEqual(['a', 'b', 'c'])
   })
 })
 
