@@ -83,8 +83,18 @@ function reckon(input: MoneyInput): Estimate {
       coins: one.price.coins,
     })),
     changes,
-    notes: sum.notes,
+    notes: sum.notes.map((note) => ({ ...note, data: { ...note.data, ...nameOf(input, note.data.line) } })),
   }
+}
+
+/** What a line without a price is for, as far as somebody named it. */
+function nameOf(input: MoneyInput, line: unknown): { readonly name?: string } {
+  const [first, second] = String(line).split(':')
+  const named = (id: string | undefined) => input.stores.items.find((item) => item.sheet === id)?.name
+  const product = named(first)
+  const goesWith = named(second)
+  if (product !== undefined) return { name: product }
+  return goesWith === undefined ? {} : { name: `${first}, ${goesWith}` }
 }
 
 const hourlyOf = (money: MoneyTerms, role: 'lead' | 'helper'): number | undefined =>
