@@ -47,6 +47,7 @@ export type Planned = {
 /** Remembers the last plan of one job, so that an edit runs only the stages it reaches. */
 export type Planner = { readonly plan: (input: PlanInput) => Planned }
 
+/** A planner with an empty memory; the first plan runs every stage. */
 export function createPlanner(): Planner {
   const memory = createMemory()
   return {

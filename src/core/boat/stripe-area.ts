@@ -14,6 +14,10 @@ export type Stripe = {
   readonly upperLength: number
 }
 
+/**
+ * Measures the stripe between two heights, of which `zLow` must be the lower one. A height the hull does not reach
+ * leaves that side of the stripe open and its edge without length.
+ */
 export const stripeArea = (hull: Hull, limits: BandLimits): Stripe => {
   const band = sideBand(hull, limits)
   return {

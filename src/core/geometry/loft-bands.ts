@@ -39,6 +39,7 @@ const asIntegral = ({ area, x, y, z, leanArea, volume }: Sums): BandIntegral => 
   volume,
 })
 
+/** Sum of the integrals of several bands; all zero for none. */
 export const addBands = (bands: readonly BandIntegral[]): BandIntegral =>
   asIntegral(
     bands.reduce<Sums>(

@@ -72,12 +72,14 @@ const stripRowAt = (strip: LoftStrip, interval: Interval): StripRow => {
   }
 }
 
+/** The section of a loft at `u`, 0 to 1 along it; beyond the ends the last cubic runs on. */
 export const loftLineAt = (loft: Loft, u: number): LoftLine => {
   const interval = intervalOf(loft, u)
   const strips = loft.strips.map((strip) => stripLineAt(strip, interval))
   return { u, x: splineAt(loft.along, u).value, strips }
 }
 
+/** The section at `u` as `loftLineAt` gives it, with its rates along `u`, which areas and normals need. */
 export const loftRowAt = (loft: Loft, u: number): LoftRow => {
   const interval = intervalOf(loft, u)
   const along = splineAt(loft.along, u)
@@ -124,6 +126,7 @@ export const cellPointAt = (line: StripLine, j: number, s: number): CellPoint =>
 /** A place across a row: a strip and the share of its girth. */
 export type LoftPlace = { readonly strip: number; readonly v: number }
 
+/** The point of a row at a place across it; a `v` outside 0 to 1 runs on along the nearest cell. */
 export const rowPointAt = ({ x, strips }: LoftLine, { strip, v }: LoftPlace): Point3 => {
   const line = strips[strip]!
   const cells = line.y.length - 1

@@ -8,6 +8,7 @@ export type Polyline = readonly Point3[]
 export const polylineLength = (line: Polyline): number =>
   line.reduce((sum, point, i) => (i === 0 ? 0 : sum + distance3(line[i - 1]!, point)), 0)
 
+/** Length of several lines together, in metres; 0 for none. */
 export const polylinesLength = (lines: readonly Polyline[]): number =>
   lines.reduce((sum, line) => sum + polylineLength(line), 0)
 

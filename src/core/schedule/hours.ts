@@ -4,6 +4,7 @@ import { type Runs, runsOf, SLOT, slotFrom, type Timeline } from './timeline.ts'
 
 const badness: Readonly<Record<Verdict, number>> = { go: 0, risky: 1, unknown: 2, no: 3 }
 
+/** The worse of two verdicts: go, risky, unknown, no. */
 export const worse = (a: Verdict, b: Verdict): Verdict => (badness[a] >= badness[b] ? a : b)
 
 /** The verdict that holds at a minute; hours outside the series are not known. */
