@@ -1,6 +1,6 @@
 /** A job document from a file: read, projected, and refused with every problem in it when it has any. */
 import { catalogueIds } from '#catalogue'
-import { type Problem, type Projected, parseJob, project, type RawDocument } from '#job'
+import { byPlace, type Problem, type Projected, parseJob, project, type RawDocument } from '#job'
 import { createWords, type Words } from '#words'
 import { CliFault } from './fault.ts'
 import { plainWords } from './plain-words.ts'
@@ -31,7 +31,7 @@ export async function readJob(
     path,
     raw: parsed.document,
     projected,
-    problems: [...parsed.problems, ...projected.problems],
+    problems: [...parsed.problems, ...projected.problems].sort(byPlace),
     words: wordsFor(projected),
   }
 }
