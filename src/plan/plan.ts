@@ -22,7 +22,7 @@ import { repairs } from './repairs.ts'
 import { hashParts, stampOf } from './stamp.ts'
 import { steps } from './steps.ts'
 import { stores } from './stores.ts'
-import { surfaces } from './surfaces.ts'
+import { hull, surfaces } from './surfaces.ts'
 import type { Plan, Stamp } from './types.ts'
 
 export type PlanInput = {
@@ -70,7 +70,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const weather = input.weather
 
   const known = run(readCatalogue, { catalogue })
-  const surface = run(surfaces, { boat, stations: work.stations, points: work.points, zones: work.zones })
+  const measured = run(hull, { boat, stations: work.stations, points: work.points })
+  const surface = run(surfaces, { hull: measured, zones: work.zones })
   const mark = run(marks, { marks: work.marks, zones: work.zones, surfaces: surface })
   const repair = run(repairs, { findings: work.findings, fittings: work.fittings, known })
   const buildUp = run(buildUps, {

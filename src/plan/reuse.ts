@@ -1,30 +1,45 @@
 /** Keeps the identity of what did not change, so that a later stage can see at a glance that it has nothing to do. */
 
-/** `next`, but with every part that equals the same part of `previous` replaced by it. Plain data only. */
+/**
+ * `next`, but with every part that equals the same part of `previous` replaced by it; `previous` itself when all of
+ * it is equal. Plain data only; what stayed the same costs no new objects.
+ */
 export function reuse<T>(previous: unknown, next: T): T {
   if (Object.is(previous, next)) return next
-  if (Array.isArray(next)) return reuseList(previous, next) as T
-  if (isPlain(next)) return reuseRecord(previous, next) as T
+  if (Array.isArray(next)) return (Array.isArray(previous) ? reuseList(previous, next) : next) as T
+  if (isPlain(next)) return (isPlain(previous) ? reuseRecord(previous, next) : next) as T
   return next
 }
 
 const isPlain = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value) && !ArrayBuffer.isView(value)
 
-function reuseList(previous: unknown, next: readonly unknown[]): readonly unknown[] {
-  if (!Array.isArray(previous)) return next
-  const merged = next.map((value, index) => reuse(previous[index], value))
-  return merged.length === previous.length &&
-    merged.every((value, index) => Object.is(value, previous[index]))
-    ? previous
-    : merged
+function reuseList(previous: readonly unknown[], next: readonly unknown[]): readonly unknown[] {
+  let same = previous.length === next.length
+  let merged: unknown[] | undefined
+  for (let index = 0; index < next.length; index++) {
+    const part = reuse(previous[index], next[index])
+    if (!Object.is(part, previous[index])) same = false
+    if (Object.is(part, next[index])) continue
+    merged ??= next.slice()
+    merged[index] = part
+  }
+  return same ? previous : (merged ?? next)
 }
 
-function reuseRecord(previous: unknown, next: Record<string, unknown>): Record<string, unknown> {
-  if (!isPlain(previous)) return next
+function reuseRecord(
+  previous: Record<string, unknown>,
+  next: Record<string, unknown>,
+): Record<string, unknown> {
   const keys = Object.keys(next)
-  const merged = Object.fromEntries(keys.map((key) => [key, reuse(previous[key], next[key])]))
-  const same =
-    keys.length === Object.keys(previous).length && keys.every((key) => Object.is(merged[key], previous[key]))
-  return same ? previous : merged
+  let same = keys.length === Object.keys(previous).length
+  let merged: Record<string, unknown> | undefined
+  for (const key of keys) {
+    const part = reuse(previous[key], next[key])
+    if (!Object.is(part, previous[key])) same = false
+    if (Object.is(part, next[key])) continue
+    merged ??= { ...next }
+    merged[key] = part
+  }
+  return same ? previous : (merged ?? next)
 }

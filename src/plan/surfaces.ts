@@ -2,6 +2,7 @@
 import {
   compareHullWithRules,
   type Hull,
+  type HullOutline,
   type HullResult,
   type HullSizes,
   type HullZone,
@@ -9,6 +10,7 @@ import {
   hullFromStations,
   hullOutline,
   hullZones,
+  type RuleComparison,
   type Station,
 } from '#core/boat'
 import type { Certainty, Note } from '#core/note'
@@ -17,50 +19,67 @@ import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
 import type { Surfaces, ZoneArea } from './types.ts'
 
-export type SurfacesInput = {
+export type HullInput = {
   readonly boat: Work['boat']
   readonly stations: Work['stations']
   readonly points: Work['points']
-  readonly zones: Work['zones']
 }
+
+export type MeasuredHull = {
+  readonly hull?: Hull
+  readonly outline?: HullOutline
+  readonly zones: readonly HullZone[]
+  readonly rules: readonly RuleComparison[]
+  readonly certainty: Certainty
+  readonly notes: readonly Note[]
+}
+
+/** The hull alone: only its own sizes and stations make it anew. */
+export const hull: Stage<HullInput, MeasuredHull> = { name: 'hull', run: measureHull, fresh: true }
+
+function measureHull(input: HullInput): MeasuredHull {
+  const result = hullOf(input)
+  const certainty = hullCertainty(input)
+  if (!result?.ok) return { zones: [], rules: [], certainty, notes: result ? result.faults : [noHull] }
+  const { hull: made, notes } = result
+  const cut = hullZones(made, { bottomTo: bottomEdge(made) })
+  const rules = compareHullWithRules(made)
+  return {
+    hull: made,
+    outline: hullOutline(made, [0]),
+    zones: cut.zones,
+    rules: rules.rows,
+    certainty,
+    notes: [...notes, ...cut.notes, ...rules.notes],
+  }
+}
+
+export type SurfacesInput = { readonly hull: MeasuredHull; readonly zones: Work['zones'] }
 
 export const surfaces: Stage<SurfacesInput, Surfaces> = { name: 'surfaces', run: measureSurfaces }
 
-function measureSurfaces(input: SurfacesInput): Surfaces {
-  const result = hullOf(input)
-  const hull = result?.ok ? result.hull : undefined
-  const cut = hull ? hullZones(hull, { bottomTo: bottomEdge(hull) }) : undefined
-  const sure = hullCertainty(input)
-  const measured = input.zones.map((zone) => measureZone(zone, { hullZones: cut?.zones ?? [], sure }))
-  const rules = hull ? compareHullWithRules(hull) : undefined
+function measureSurfaces({ hull: measuredHull, zones }: SurfacesInput): Surfaces {
+  const { hull: made, outline, rules, notes } = measuredHull
+  const measured = zones.map((zone) => measureZone(zone, measuredHull))
   return {
     zones: measured.flatMap((one) => one.area ?? []),
-    ...(hull ? { hull, outline: hullOutline(hull, [0]) } : {}),
-    rules: rules?.rows ?? [],
-    notes: [
-      ...hullNotes(result),
-      ...(cut?.notes ?? []),
-      ...(rules?.notes ?? []),
-      ...measured.flatMap((one) => one.notes),
-    ],
+    ...(made ? { hull: made } : {}),
+    ...(outline ? { outline } : {}),
+    rules,
+    notes: [...notes, ...measured.flatMap((one) => one.notes)],
   }
 }
 
 const noHull: Note = { code: 'surfaces.noHull', severity: 'missing', data: {} }
 
-function hullNotes(result: HullResult | undefined): readonly Note[] {
-  if (!result) return [noHull]
-  return result.ok ? result.notes : result.faults
-}
-
 /** Stations when there are any; else the few sizes; else no hull, and only the zones that were typed in. */
-function hullOf(input: SurfacesInput): HullResult | undefined {
+function hullOf(input: HullInput): HullResult | undefined {
   if (input.stations.length > 0) return hullFromStations(stationsOf(input))
   const sizes = sizesOf(input.boat)
   return sizes && hullFromSizes(sizes)
 }
 
-function stationsOf({ stations, points }: SurfacesInput): readonly Station[] {
+function stationsOf({ stations, points }: HullInput): readonly Station[] {
   return stations.map((station) => ({
     id: station.name ?? station.id,
     x: station.x.value,
@@ -78,8 +97,7 @@ function stationsOf({ stations, points }: SurfacesInput): readonly Station[] {
 
 function sizesOf(boat: Work['boat']): HullSizes | undefined {
   if (!boat.lengthOverall || !boat.beam || !boat.freeboardStem) return undefined
-  const round =
-    boat.bilge === 'round bilge' || (boat.bilge === undefined && boat.kind === 'sailing yacht')
+  const round = boat.bilge === 'round bilge' || (boat.bilge === undefined && boat.kind === 'sailing yacht')
   return {
     form: round ? 'round-bilge' : 'hard-chine',
     lengthOverall: boat.lengthOverall.value,
@@ -101,18 +119,16 @@ const given = <K extends keyof HullSizes>(key: K, figure: { readonly value: numb
   (figure ? { [key]: figure.value } : {}) as { readonly [P in K]?: number }
 
 /** A hull drawn from a few sizes is a likely one, not this one. */
-const hullCertainty = (input: SurfacesInput): Certainty =>
-  input.stations.length > 0 ? 'measured' : 'assumed'
+const hullCertainty = (input: HullInput): Certainty => (input.stations.length > 0 ? 'measured' : 'assumed')
 
-const bottomEdge = (hull: Hull) =>
-  hull.edges.includes('chine') ? ({ kind: 'chine' } as const) : ({ kind: 'height', z: 0 } as const)
+const bottomEdge = (made: Hull) =>
+  made.edges.includes('chine') ? ({ kind: 'chine' } as const) : ({ kind: 'height', z: 0 } as const)
 
 type ZoneItem = Work['zones'][number]
 type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly Note[] }
-type Of = { readonly hullZones: readonly HullZone[]; readonly sure: Certainty }
 
 /** What is typed in comes first; then length and width; then the surface. Stripes and panels are measured as marks. */
-function measureZone(zone: ZoneItem, of: Of): Measured {
+function measureZone(zone: ZoneItem, of: MeasuredHull): Measured {
   if (zone.kind === 'boot stripe' || (zone.kind === 'non-skid' && !zone.area)) return { area: [], notes: [] }
   const found = typedArea(zone) ?? surfaceArea(zone, of)
   if (!found)
@@ -176,13 +192,13 @@ function typedArea(zone: ZoneItem): Size | undefined {
   }
 }
 
-function surfaceArea(zone: ZoneItem, of: Of): Size | undefined {
-  const parts = of.hullZones.filter((part) => belongs(part, zone))
+function surfaceArea(zone: ZoneItem, of: MeasuredHull): Size | undefined {
+  const parts = of.zones.filter((part) => belongs(part, zone))
   if (parts.length === 0) return undefined
   return {
     areaM2: parts.reduce((sum, part) => sum + part.area, 0),
     perimeterM: zone.perimeter?.value ?? parts.reduce((sum, part) => sum + part.perimeter, 0),
-    certainty: of.sure,
+    certainty: of.certainty,
     how: 'surface',
   }
 }
