@@ -6,6 +6,8 @@ import { cureWords } from './cure-words.ts'
 import { jobProblems } from './job-problems.ts'
 import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
+import { paperPhrases } from './paper-phrases.ts'
+import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
@@ -23,6 +25,8 @@ export const tables: Readonly<Record<string, Table>> = {
   jobProblems,
   markingWords,
   moneyWords,
+  paperPhrases,
+  paperWords,
   planWords,
   storesWords,
   sumsWords,

@@ -1,0 +1,25 @@
+/** Sentences that stand on papers. */
+export const paperWords: Readonly<Record<string, string>> = {
+  'paper.planHeadline':
+    '{boat}: {work} of work on {count, plural, one {one day} other {# days}}, {fromDate} to {untilDate}.',
+  'paper.nothingPlanned': '{boat}: nothing is planned yet.',
+  'paper.giveWork': 'Give zones, findings and layers, and who works when; then the days are set.',
+  'paper.stepsUnplaced':
+    '{count, plural, one {One step finds} other {# steps find}} no place in the calendar, so no date can be given for the launch. The notes say why.',
+  'paper.slingsFrom': 'The boat can go in the slings from {slingsDate}.',
+  'paper.slingsInTime':
+    'The boat can go in the slings from {slingsDate}: {count, plural, =0 {on the day of} one {one day before} other {# days before}} the launch wanted on {launchDate}.',
+  'paper.slingsLate':
+    'The boat can go in the slings from {slingsDate}: {count, plural, one {one day after} other {# days after}} the launch wanted on {launchDate}.',
+  'paper.dayHeadline':
+    '{dayDate}: {from} to {until}, {work} for {count, plural, one {one person} other {# people}}.',
+  'paper.dayFree': '{dayDate}: nothing is planned.',
+  'paper.paintOn': '{layer} goes on {zones}.',
+  'paper.noReadings':
+    'No weather covers this day, so its hours are not judged. Take readings of air, humidity and surface before any paint is mixed.',
+  'paper.morePeople': '{count, plural, one {One more person} other {# more people}}: see the plan.',
+  'paper.moreSteps': '{count, plural, one {One more step} other {# more steps}}: see the plan.',
+  'paper.morePours': '{count, plural, one {One more pour} other {# more pours}}: see the plan.',
+  'paper.moreCautions':
+    '{count, plural, one {One more caution} other {# more cautions}}: read them in the plan before you start.',
+}
