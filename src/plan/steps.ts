@@ -10,7 +10,7 @@ import { repairSteps, settleStep } from './steps/grinding.ts'
 import { inOrder } from './steps/in-order.ts'
 import { bareSanding, layerSteps } from './steps/layers.ts'
 import { openingSteps } from './steps/opening.ts'
-import type { BuildUps, Hazards, Marks, Repairs, Steps, Surfaces, WorkStep } from './types.ts'
+import type { BuildUps, Hazards, Marks, Repairs, Steps, Surfaces, WorkStep, ZoneLayer } from './types.ts'
 
 export type StepsInput = {
   readonly surfaces: Surfaces
@@ -63,6 +63,16 @@ const ringNote = (step: { readonly id: string }): Note => ({
   data: { step: step.id },
 })
 
+function byZone(layers: readonly ZoneLayer[]): ReadonlyMap<string, readonly ZoneLayer[]> {
+  const found = new Map<string, ZoneLayer[]>()
+  for (const layer of layers) {
+    const own = found.get(layer.zone)
+    if (own) own.push(layer)
+    else found.set(layer.zone, [layer])
+  }
+  return found
+}
+
 function contextOf(input: StepsInput): StepContext {
   const working = new Set(input.shifts.map((shift) => shift.person))
   return {
@@ -71,7 +81,8 @@ function contextOf(input: StepsInput): StepContext {
     zones: [...input.surfaces.zones, ...input.marks.zones],
     marks: input.marks,
     repairs: input.repairs,
-    buildUps: input.buildUps,
+    sheets: new Map(input.buildUps.sheets.map((sheet) => [sheet.id, sheet])),
+    layers: byZone(input.buildUps.layers),
     fittings: input.repairs.fittings,
     crew: Math.max(1, Math.min(3, working.size)),
     sensitised: input.people.filter((person) => person.sensitised).map((person) => person.id),

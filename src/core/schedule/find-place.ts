@@ -38,7 +38,9 @@ export function findInOneGo(search: Search): Found | undefined {
       return { crew: pace.crew, work, total: before + work + after }
     })
     .reverse()
+  const shortest = Math.min(...shapes.map((shape) => shape.total))
   for (let slot = search.fromSlot; slot < timeline.slots; slot++) {
+    if (longestFree(timeline, rows, slot) < shortest) continue
     for (const shape of shapes) {
       if ((open ? (open[slot + before] ?? 0) : ALWAYS) < shape.work) continue
       if (dust && !isClear(dust, slot, shape.total)) continue
@@ -48,6 +50,13 @@ export function findInOneGo(search: Search): Found | undefined {
     }
   }
   return undefined
+}
+
+/** Most nights and weekends fail here, before anything else is looked at. */
+function longestFree(timeline: Timeline, rows: readonly number[], slot: number): number {
+  let longest = 0
+  for (const row of rows) longest = Math.max(longest, timeline.free[row]![slot]!)
+  return longest
 }
 
 /** Clear of dust to the end of the grid counts as clear. */
@@ -78,7 +87,10 @@ export function findSplit(search: Search): Found | undefined {
   let slot = search.fromSlot
   while (slot < timeline.slots) {
     const room = Math.min(open ? open[slot]! : ALWAYS, dust ? dust.runs[slot]! : ALWAYS)
-    const here = room > 0 ? rows.filter((row) => timeline.free[row]![slot]! > 0).slice(0, most) : []
+    const here =
+      room > 0 && longestFree(timeline, rows, slot) > 0
+        ? rows.filter((row) => timeline.free[row]![slot]! > 0).slice(0, most)
+        : []
     const pace = paceFor(step, here.length)
     if (!pace) {
       slot++

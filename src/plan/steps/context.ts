@@ -1,6 +1,6 @@
 /** What every group of steps draws on. */
 import type { Rates } from '../known.ts'
-import type { BuildUps, FittingPlan, Marks, Repairs, ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
+import type { FittingPlan, Marks, Repairs, ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import type { Draft } from './draft.ts'
 
 export type StepContext = {
@@ -9,7 +9,8 @@ export type StepContext = {
   readonly zones: readonly ZoneArea[]
   readonly marks: Marks
   readonly repairs: Repairs
-  readonly buildUps: BuildUps
+  readonly sheets: ReadonlyMap<string, ResolvedSheet>
+  readonly layers: ReadonlyMap<string, readonly ZoneLayer[]>
   readonly fittings: readonly FittingPlan[]
   /** Most hands there ever are at once. */
   readonly crew: number
@@ -31,11 +32,11 @@ export const phase = {
   closing: 8,
 } as const
 
-export const sheetOf = (context: StepContext, id: string): ResolvedSheet | undefined =>
-  context.buildUps.sheets.find((sheet) => sheet.id === id)
+export const sheetOf = (context: StepContext, id: string): ResolvedSheet | undefined => context.sheets.get(id)
 
+/** From the boat outward. */
 export const layersOn = (context: StepContext, zone: string): readonly ZoneLayer[] =>
-  context.buildUps.layers.filter((layer) => layer.zone === zone)
+  context.layers.get(zone) ?? []
 
 export const coatId = (layer: ZoneLayer, coat: number): string => `coat:${layer.zone}:${layer.layer}:${coat}`
 
