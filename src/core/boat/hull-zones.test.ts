@@ -179,6 +179,15 @@ describe('a bottom up to the chine', () => {
     expect(zone(trough, banded, 'boot-top').area).toBeCloseTo(2 * length * 0.1 * slope, 9)
   })
 
+  it('has a boot-top whose edges meet where the chine comes up through it', () => {
+    const band = zone(powerboat, { ...withBand, ...toChine }, 'boot-top')
+    const lower = band.edges.find((edge) => edge.kind === 'lower')!.lines.filter((line) => line[0]!.y >= 0)
+    expect(lower).toHaveLength(2)
+    const [level, chine] = lower
+    const [end, start] = [level!.at(-1)!, chine![0]!]
+    expect(Math.hypot(end.x - start.x, end.y - start.y, end.z - start.z)).toBeLessThan(0.002)
+  })
+
   it('goes to the waterline on a hull without a chine, with a note', () => {
     const { zones, notes } = hullZones(cruiser, toChine)
     expect(notes).toEqual([{ code: 'boat.chineMissing', severity: 'missing', data: { heightM: 0 } }])

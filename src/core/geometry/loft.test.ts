@@ -122,7 +122,35 @@ describe('a lofted surface', () => {
   })
 })
 
+describe('a loft with a bluff end', () => {
+  const bluff = loftThrough(
+    [0, 0.02, 3, 3.9, 4].map((x, i) => {
+      const half = [1, 1.4, 1.5, 0.9, 0][i]!
+      const section = [
+        { y: 0, z: -half },
+        { y: half, z: 0 },
+      ]
+      return { x, curves: [sectionCurve(section)] }
+    }),
+  )
+
+  it('never runs backwards in x nor past its end sections', () => {
+    const places = Array.from({ length: 401 }, (_, i) => loftLineAt(bluff, i / 400).x)
+    expect(Math.min(...places)).toBe(0)
+    expect(Math.max(...places)).toBeCloseTo(4, 12)
+    for (let i = 1; i < places.length; i++) expect(places[i]! - places[i - 1]!).toBeGreaterThan(-1e-12)
+  })
+})
+
 describe('a contour', () => {
+  it('takes the topmost place of a section that folds back over it', () => {
+    const folded = sectionCurve([0, 0.3, 0.1, 0.5].map((z, i) => ({ y: i, z })))
+    const loft = loftThrough([0, 1, 2].map((x) => ({ x, curves: [folded] })))
+    const y = rowTopmost(loftLineAt(loft, 0.5), at(0.2))!.y
+    expect(y).toBeGreaterThan(2)
+    for (const point of contours(loft, [at(0.2)])[0]!.flat()) expect(point.y).toBeCloseTo(y, 9)
+  })
+
   it('stays on its level from end to stem, and crosses the corner without a gap', () => {
     const pieces = contours(cornered, [at(0.1)])[0]!
     expect(pieces).toHaveLength(1)
