@@ -1,26 +1,40 @@
 /**
  * The press in Node: typefaces read from the installed packages, and the writer's browser build, so that the bytes
- * are the same everywhere.
+ * are the same everywhere. Node's own modules are asked for when it is called, so that a browser can load this file.
  */
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
-import { pathToFileURL } from 'node:url'
 import type { PaperFonts, PdfWriter, Press } from './press.ts'
 import { unpackWoff } from './unpack-woff.ts'
 
-const require = createRequire(import.meta.url)
-
 export async function nodePress(): Promise<Press> {
-  const [writer, fonts] = await Promise.all([browserWriter(), nodeFonts()])
+  const find = await finder()
+  const [writer, fonts] = await Promise.all([browserWriter(find), nodeFonts(find)])
   return { writer, fonts }
 }
 
-async function browserWriter(): Promise<PdfWriter> {
-  const build = new URL('./pdfkit.browser.mjs', pathToFileURL(require.resolve('pdfkit')))
-  return (await import(build.href)).default
+/** File URL of what a package name stands for. */
+type Find = (name: string) => URL
+
+async function finder(): Promise<Find> {
+  const { createRequire } = await import('node:module')
+  const { pathToFileURL } = await import('node:url')
+  const { resolve } = createRequire(import.meta.url)
+  return (name) => pathToFileURL(resolve(name))
 }
 
-export async function nodeFonts(): Promise<PaperFonts> {
+async function browserWriter(find: Find): Promise<PdfWriter> {
+  const build = new URL('./pdfkit.browser.mjs', find('pdfkit'))
+  return (await import(/* @vite-ignore */ build.href)).default
+}
+
+async function nodeFonts(find: Find): Promise<PaperFonts> {
+  const { readFile } = await import('node:fs/promises')
+  const subsets = (family: string, weight: number): Promise<readonly Uint8Array[]> =>
+    Promise.all(
+      ['latin', 'latin-ext'].map(async (subset) => {
+        const path = `@fontsource/${family}/files/${family}-${subset}-${weight}-normal.woff`
+        return unpackWoff(new Uint8Array(await readFile(find(path))))
+      }),
+    )
   const [text, strong, lettering] = await Promise.all([
     subsets('atkinson-hyperlegible-next', 400),
     subsets('atkinson-hyperlegible-next', 600),
@@ -28,13 +42,3 @@ export async function nodeFonts(): Promise<PaperFonts> {
   ])
   return { text, strong, lettering }
 }
-
-const subsets = (family: string, weight: number): Promise<readonly Uint8Array[]> =>
-  Promise.all(
-    ['latin', 'latin-ext'].map((subset) =>
-      readFont(`${family}/files/${family}-${subset}-${weight}-normal.woff`),
-    ),
-  )
-
-const readFont = async (path: string): Promise<Uint8Array> =>
-  unpackWoff(new Uint8Array(await readFile(require.resolve(`@fontsource/${path}`))))

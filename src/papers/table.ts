@@ -3,7 +3,7 @@ import { baseline, lineStrip } from './blocks.ts'
 import { bodyFigure, type Figure, figureDrawing } from './figure.ts'
 import type { Setter } from './setter.ts'
 import { type Align, type Drawing, inked, line } from './shapes.ts'
-import { beside, type Strip, stacked, type Unit } from './strips.ts'
+import { beside, type Strip, space, stacked, type Unit } from './strips.ts'
 import { type StyleName, typeStyle } from './type-styles.ts'
 
 export type TableColumn = {
@@ -71,22 +71,21 @@ export function tableHead(table: TableAt): Strip {
   }
 }
 
-/** A row as its lines: it stays together where a page has room, and goes on over the page where not. */
-export function tableRow(
-  table: TableAt,
-  cells: readonly Cell[],
-  options: { readonly rule: boolean } = { rule: true },
-): Unit {
+/** A row higher than this is cut into its lines, so that it can go on over the page. */
+const cutAbove = 60
+
+export function tableRow(table: TableAt, cells: readonly Cell[]): Unit {
   const slots = slotsOf(table)
   const columns = cells.map((each, index) => cellStrips(each, slots[index]!, table.setter))
-  const count = Math.max(1, ...columns.map((strips) => strips.length))
-  const lines = Array.from({ length: count }, (_, index) =>
-    beside(columns.flatMap((strips) => strips[index] ?? [])),
-  )
-  return [space(padding), ...lines, options.rule ? rowRule(table) : space(padding)]
+  const whole = beside(columns.map(stacked))
+  const lines = whole.height <= cutAbove ? [whole] : linesOf(columns)
+  return [space(padding), ...lines, rowRule(table)]
 }
 
-const space = (height: number): Strip => ({ height, draw: () => [] })
+const linesOf = (columns: readonly (readonly Strip[])[]): readonly Strip[] =>
+  Array.from({ length: Math.max(...columns.map((strips) => strips.length)) }, (_, index) =>
+    beside(columns.flatMap((strips) => strips[index] ?? [])),
+  )
 
 const rowRule = ({ x, width }: TableAt): Strip => ({
   height: padding,

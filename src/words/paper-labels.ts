@@ -12,6 +12,7 @@ const titles: Readonly<Record<string, string>> = {
   'paperPart.buy': 'To buy',
   'paperPart.consumables': 'Used up',
   'paperPart.cautions': 'Cautions',
+  'paperPart.steps': 'Every step',
 }
 
 const block: Readonly<Record<string, string>> = {
@@ -140,6 +141,42 @@ const day: Readonly<Record<string, string>> = {
   'paper.allDay': 'All day:',
 }
 
+const money: Readonly<Record<string, string>> = {
+  'paperPart.finish': 'The finish',
+  'paperPart.work': 'What is done',
+  'paperPart.price': 'Price',
+  'paperPart.hidden': 'Hidden damage',
+  'paperPart.exclusions': 'Not in the price',
+  'paperPart.found': 'What was found',
+  'paperPart.adds': 'What it adds',
+  'paperColumn.repairs': 'Repairs',
+  'paperMoney.labour': 'Labour',
+  'paperMoney.materials': 'Materials',
+  'paperMoney.consumables': 'Consumables',
+  'paper.net': 'Sum before tax',
+  'paper.deposit': 'Of this due with the signature',
+  'paper.owner': 'Owner',
+  'paper.shop': 'Shop',
+  'paper.signDate': 'Date',
+  'paper.signature': 'Signature',
+  'paper.photoNone': 'Photo',
+}
+
+const list: Readonly<Record<string, string>> = {
+  'paperList.item': 'Item',
+  'paperList.colour': 'Colour',
+  'paperList.neededVolume': 'Needed',
+  'paperList.reserveVolume': 'Reserve',
+  'paperList.fromShelf': 'Packs from the shelf',
+  'paperList.packs': 'Packs to buy',
+  'paperList.packVolume': 'Pack size',
+  'paperList.neededLength': 'Needed length',
+  'paperList.neededPieces': 'Needed pieces or pairs',
+  'paperList.price': 'Price each',
+  'paperList.sum': 'Sum',
+  'paperList.sure': 'Certainty',
+}
+
 export const paperLabels: Readonly<Record<string, string>> = {
   ...titles,
   ...block,
@@ -147,4 +184,6 @@ export const paperLabels: Readonly<Record<string, string>> = {
   ...drawings,
   ...work,
   ...day,
+  ...money,
+  ...list,
 }

@@ -21,4 +21,10 @@ export const paperPhrases: Readonly<Record<string, string>> = {
   'paper.beforeNumbers': 'Before {numbers}:',
   'paper.pourOf': '{of, plural, =1 {} other {Pour {nr} of #, }}{zone}, {areaM2}',
   'paper.cupTo': 'to {to}',
+  'paper.counted': '{count, plural, =1 {} other {# × }}{name}',
+  'paper.layerCoats': '{name}, {count, plural, one {one coat} other {# coats}}',
+  'paper.photo': 'Photo {name}',
+  'paper.materialOf': 'Material: {name}',
+  'paper.pourLine':
+    '{of, plural, =1 {Pour} other {Pour {nr} of #}}: {parts}; mix at {mixAt}, use from {from}{until, select, none {} other { until {until}}}',
 }

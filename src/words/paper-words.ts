@@ -22,4 +22,23 @@ export const paperWords: Readonly<Record<string, string>> = {
   'paper.morePours': '{count, plural, one {One more pour} other {# more pours}}: see the plan.',
   'paper.moreCautions':
     '{count, plural, one {One more caution} other {# more cautions}}: read them in the plan before you start.',
+  'paper.quoteHeadline': '{boat}: {totalCoins} with tax, for {work} of work.',
+  'paper.quoteValid': 'This offer holds until {untilDate}.',
+  'paper.quoteDraft':
+    'Draft, not an offer yet: prices are missing, so the sums are too low. The notes of the plan say which.',
+  'paper.judgedFrom': 'The finish is judged from {inspectionDistanceM} away, in daylight.',
+  'paper.refitted': 'Taken off, bedded and refitted: {names}.',
+  'paper.removed': 'Taken off for good: {names}.',
+  'paper.leftAlone': 'Masked and left alone: {names}.',
+  'paper.hiddenDamage':
+    'What cannot be seen before the work is opened up is charged at these prices, after a change order is signed.',
+  'paper.quoteAccept': 'The owner orders the work above for {totalCoins}.',
+  'paper.quoteAcceptDeposit':
+    'The owner orders the work above for {totalCoins}; {depositCoins} is due with the signature.',
+  'paper.changeHeadline': '{name}: {totalCoins} with tax, {work} more.',
+  'paper.changeDays':
+    '{count, plural, =0 {It does not move the end of the work.} =1 {It moves the end of the work by one working day.} other {It moves the end of the work by # working days.}}',
+  'paper.changeAccept':
+    'The owner orders this change for {totalCoins} on top of the quote{count, plural, =0 {} =1 { and agrees to one more working day} other { and agrees to # more working days}}. Work on it starts when this is signed.',
+  'paper.inZone': 'Where: {zone}.',
 }

@@ -15,6 +15,7 @@ import { datesPart } from './dates-part.ts'
 import { daysPart } from './days-part.ts'
 import { headline } from './headline.ts'
 import { notesPart } from './notes-part.ts'
+import { stepsPart } from './steps-part.ts'
 import { zonesPart } from './zones-part.ts'
 
 export function planSummarySheets(kit: Kit): PdfSheets {
@@ -22,13 +23,14 @@ export function planSummarySheets(kit: Kit): PdfSheets {
   const parts = [
     headline(kit),
     boatPart(kit),
-    ...zonesPart(kit),
     ...datesPart(kit),
+    ...zonesPart(kit),
     ...buildUps(kit),
     ...daysPart(kit),
     ...buyPart(kit),
     ...notesPart(kit),
     ...cautionsPart(kit),
+    ...stepsPart(kit),
   ]
   return sheetsOf(kit, {
     title: say.label('paperTitle.planSummary'),

@@ -1,0 +1,7 @@
+/** Every paper of a plan in Node, with the press of the installed packages. */
+import { nodePress } from './node-press.ts'
+import { papersFrom } from './papers-for.ts'
+import type { Paper, PaperInput } from './types.ts'
+
+export const papersFor = async (input: PaperInput): Promise<readonly Paper[]> =>
+  papersFrom(input, await nodePress())
