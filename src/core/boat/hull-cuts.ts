@@ -1,10 +1,10 @@
 /** Where one colour ends and the next begins on a hull, and what can be wrong with that. Boat frame, metres. */
 
-import { loftLineAt, loftParameterAt, rowPointAt } from '#core/geometry'
 import type { Note } from '#core/note'
 import { fault } from './fault.ts'
 import { type Height, heightAt, higherOf } from './height.ts'
 import type { Hull } from './hull.ts'
+import { sheerHeightAt } from './hull-lines.ts'
 
 export type BottomEdge = { readonly kind: 'height'; readonly z: Height } | { readonly kind: 'chine' }
 
@@ -41,15 +41,12 @@ const places = (hull: Hull): readonly number[] => hull.stations.map((station) =>
 const isReadable = (hull: Hull, { height }: Named): boolean =>
   places(hull).every((x) => Number.isFinite(heightAt(height, x)))
 
-const sheerHeight = ({ surface, edges }: Hull, x: number): number =>
-  rowPointAt(loftLineAt(surface, loftParameterAt(surface, x)), { strip: edges.length - 1, v: 1 }).z
-
 /** A cut over the sheer leaves no side there; the first place is named. */
 const aboveSheer = (hull: Hull, { cut, height }: Named): readonly Note[] => {
-  const station = hull.stations.find(({ x }) => heightAt(height, x) > sheerHeight(hull, x) + 1e-9)
+  const station = hull.stations.find(({ x }) => heightAt(height, x) > sheerHeightAt(hull, x) + 1e-9)
   if (!station) return []
   const { id, x } = station
-  const data = { cut, station: id, xM: x, heightM: heightAt(height, x), sheerHeightM: sheerHeight(hull, x) }
+  const data = { cut, station: id, xM: x, heightM: heightAt(height, x), sheerHeightM: sheerHeightAt(hull, x) }
   return [fault('boat.cutAboveSheer', data)]
 }
 

@@ -6,8 +6,10 @@ import {
   edgeAlong,
   lineAcross,
   loftLineAt,
+  loftParameterAt,
   type Point3,
   type Polyline,
+  rowPointAt,
 } from '#core/geometry'
 import { type Height, levelOf } from './height.ts'
 import type { HullSkin, Side } from './hull.ts'
@@ -27,6 +29,10 @@ export const edgeLine = ({ surface }: HullSkin, strip: number): Polyline =>
   edgeAlong(surface, strip + 1, parts)
 
 export const sheerLine = (hull: HullSkin): Polyline => edgeLine(hull, hull.edges.length - 1)
+
+/** Height of the sheer at `x`; at the nearer end outside the hull. */
+export const sheerHeightAt = ({ surface, edges }: HullSkin, x: number): number =>
+  rowPointAt(loftLineAt(surface, loftParameterAt(surface, x)), { strip: edges.length - 1, v: 1 }).z
 
 export type StripRange = { readonly from: number; readonly to: number }
 

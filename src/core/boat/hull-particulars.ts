@@ -1,18 +1,9 @@
 /** Main dimensions of a hull read off its surface. */
 
-import {
-  addBands,
-  integrateBands,
-  type Loft,
-  loftLineAt,
-  loftParameterAt,
-  type Polyline,
-  polylineLength,
-  rowPointAt,
-} from '#core/geometry'
+import { addBands, integrateBands, type Loft, type Polyline, polylineLength } from '#core/geometry'
 import { levelOf } from './height.ts'
 import type { HullParticulars, HullSkin } from './hull.ts'
-import { edgeLine, heightLines, keelLine, sheerLine } from './hull-lines.ts'
+import { edgeLine, heightLines, keelLine, sheerHeightAt, sheerLine } from './hull-lines.ts'
 
 const extent = (values: readonly number[]): number =>
   values.length === 0 ? 0 : Math.max(...values) - Math.min(...values)
@@ -25,9 +16,6 @@ const volumeBelowWater = (surface: Loft): number => {
   const below = integrateBands(surface, [levelOf(0)]).map((bands) => bands[0]!)
   return 2 * addBands(below).volume
 }
-
-const sheerHeightAt = ({ surface, edges }: HullSkin, x: number): number =>
-  rowPointAt(loftLineAt(surface, loftParameterAt(surface, x)), { strip: edges.length - 1, v: 1 }).z
 
 /** Particulars of the hull between its aftmost and foremost station. */
 export const hullParticulars = (hull: HullSkin): HullParticulars => {
