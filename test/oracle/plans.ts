@@ -1,0 +1,79 @@
+/** The plan of each sample job, made once, with look-ups that several oracles need. */
+import { type Plan, plan, type WorkStep } from '#plan'
+import { type SampleName, sampleInput } from '../support/samples.ts'
+import { type AirOfHour, type ClockSense, type CureRow, clockFullMinute } from './cure-clock.ts'
+import { type RawSample, readRawSample } from './raw-sample.ts'
+
+export type PlacedStep = Plan['days']['placed'][number]
+
+export type Subject = {
+  readonly raw: RawSample
+  readonly plan: Plan
+  readonly steps: ReadonlyMap<string, WorkStep>
+  readonly placed: ReadonlyMap<string, PlacedStep>
+  readonly airs: Readonly<Record<string, AirOfHour>>
+}
+
+const made = new Map<SampleName, Subject>()
+
+export function subjectOf(name: SampleName): Subject {
+  const known = made.get(name)
+  if (known) return known
+  const worked = plan(sampleInput(name))
+  const subject = {
+    raw: readRawSample(name),
+    plan: worked,
+    steps: new Map(worked.steps.steps.map((step) => [step.id, step])),
+    placed: new Map(worked.days.placed.map((one) => [one.step, one])),
+    airs: Object.fromEntries(worked.conditions.air.map((air) => [air.key, airOf(air)])),
+  }
+  made.set(name, subject)
+  return subject
+}
+
+const keptHours = 7 * 24
+
+/** Air of a place by hours since 1970; past the weather, the mean of that hour of the day over its last week. */
+function airOf(air: Plan['conditions']['air'][number]): AirOfHour {
+  const first = air.firstMinute / 60
+  const count = air.airC.length
+  return (hour) => {
+    const index = hour - first
+    if (index < count) return air.airC[Math.max(0, index)]!
+    const seen = air.airC.filter((_airC, at) => at >= count - keptHours && (index - at) % 24 === 0)
+    return seen.reduce((sum, airC) => sum + airC, 0) / seen.length
+  }
+}
+
+export type ClockFrom = {
+  readonly subject: Subject
+  readonly rows: readonly CureRow[]
+  readonly sense: ClockSense
+  /** A placed step; the clock runs from its end, in the air of its place. */
+  readonly after: string
+}
+
+/** Minute at which a clock that starts at the end of a placed step is full. */
+export function fullAfter({ subject, rows, sense, after }: ClockFrom): number {
+  const fromMinute = subject.placed.get(after)!.endMinute
+  const airC = subject.airs[subject.steps.get(after)!.air]!
+  return clockFullMinute({ rows, sense, fromMinute, airC }) ?? Number.POSITIVE_INFINITY
+}
+
+/** The calendar's grid, minutes. */
+export const slotMinutes = 15
+export const toSlots = (minutes: number): number => Math.ceil(minutes / slotMinutes) * slotMinutes
+
+/** The span of a coat in which the product goes on: without wiping, mixing and cleaning up, in whole slots. */
+export function workSpan(
+  step: WorkStep,
+  placed: PlacedStep,
+): { readonly from: number; readonly until: number } {
+  return {
+    from: placed.startMinute + toSlots(step.setUpMinutes),
+    until: placed.endMinute - toSlots(step.cleanUpMinutes),
+  }
+}
+
+/** For messages: UTC. */
+export const shown = (minute: number): string => new Date(minute * 60_000).toISOString().slice(0, 16)
