@@ -120,7 +120,7 @@ describe.each(sampleNames)('the hours of %s', (name) => {
   )
 
   // DEFECT: a repair has no hours of its own, though its filler or resin has a sheet with limits.
-  itOnceMended(['open-powerboat', 'cruiser-topsides'], name)(
+  itOnceMended(['open-powerboat'], name)(
     'let no repair be filled in air that is too cold for its filler or resin',
     () => {
       const wrong = Object.entries(itemsOf(raw.work, 'findings')).flatMap(([id, { sheet }]) => {
