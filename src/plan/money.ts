@@ -9,6 +9,7 @@ import type { ChangeOrder, Days, Estimate, MoneyLine, Steps, Stores } from './ty
 export type MoneyInput = {
   readonly money: MoneyTerms
   readonly changes: Work['changes']
+  readonly people: Work['people']
   readonly packs: Work['packs']
   readonly steps: Steps
   readonly days: Days
@@ -101,35 +102,42 @@ const hourlyOf = (money: MoneyTerms, role: 'lead' | 'helper'): number | undefine
   money.rates.find((rate) => rate.role === role)?.hourly.coins
 
 /**
- * A step is priced by the hands it is planned for, not by who happens to be there: one hand is the lead's, of two
- * the second is the helper's. So the quote does not move with the weather. Opening and closing the sessions is
- * priced by the calendar.
+ * Labour is the hours in the calendar, the opening and closing of each session with them, at the rate of whoever
+ * works them. A step that is done keeps the hours it was planned with, at the lead's rate: the sum does not shrink as
+ * the work goes on.
  */
 function labourLines(input: MoneyInput): readonly Described[] {
-  const helperMinutes = input.steps.steps.reduce((sum, step) => sum + Math.floor(secondHand(step)), 0)
-  const allMinutes = input.steps.steps.reduce((sum, step) => sum + pricedMinutes(step), 0)
   const lead = hourlyOf(input.money, 'lead')
   const helper = hourlyOf(input.money, 'helper') ?? lead
-  const line = (id: string, minutes: number, unitCoins: number | undefined): Described => ({
-    line: { id, quantity: quarterHours(minutes), ...(unitCoins === undefined ? {} : { unitCoins }) },
+  const minutes = minutesByRole(input)
+  const line = (id: 'lead' | 'helper', unitCoins: number | undefined): Described => ({
+    line: { id, quantity: quarterHours(minutes[id]), ...(unitCoins === undefined ? {} : { unitCoins }) },
     subject: id,
     unit: 'h',
   })
-  return [
-    line('lead', allMinutes - helperMinutes, lead),
-    line('helper', helperMinutes, helper),
-    line('sessions', input.days.sessionMinutes, lead),
-  ].filter((one) => one.line.quantity > 0)
+  return [line('lead', lead), line('helper', helper)].filter((one) => one.line.quantity > 0)
 }
 
-type Priced = Steps['steps'][number]
+function minutesByRole(input: MoneyInput): Readonly<Record<'lead' | 'helper', number>> {
+  const { openMinutes, closeMinutes } = input.calendar
+  const helpers = new Set(input.people.flatMap((person) => (person.role === 'helper' ? [person.id] : [])))
+  const minutes = { lead: doneMinutes(input), helper: 0 }
+  for (const { person, minutes: spent } of input.days.days.flatMap((day) => day.people)) {
+    minutes[helpers.has(person) ? 'helper' : 'lead'] += spent + openMinutes + closeMinutes
+  }
+  return minutes
+}
+
+function doneMinutes({ steps, days }: MoneyInput): number {
+  const done = new Set(days.placed.flatMap((placed) => (placed.done ? [placed.step] : [])))
+  return steps.steps.filter((step) => done.has(step.id)).reduce((sum, step) => sum + plannedMinutes(step), 0)
+}
 
 /** Person-minutes at the smallest crew, set-up and clean-up by everyone in it. */
-const pricedMinutes = (step: Priced): number => {
+const plannedMinutes = (step: Steps['steps'][number]): number => {
   const pace = step.paces[0]
   return pace ? pace.personMinutes + pace.crew * (step.setUpMinutes + step.cleanUpMinutes) : 0
 }
-const secondHand = (step: Priced): number => (step.paces[0]?.crew === 2 ? pricedMinutes(step) / 2 : 0)
 
 /** Hours in quarters, up: what stands on the quote can be checked on a watch. */
 const quarterHours = (minutes: number): number => Math.ceil(minutes / 15) / 4

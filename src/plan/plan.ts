@@ -147,6 +147,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     run(money, {
       money: input.money,
       changes: work.changes,
+      people,
       packs: work.packs,
       steps: step,
       days: day,

@@ -1,0 +1,224 @@
+/** The built program, as a person runs it: answers, clear sentences for bad input, exit codes, no stack traces. */
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, describe, expect, it } from 'vitest'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const main = join(root, 'dist/cli/main.js')
+const folder = mkdtempSync(join(tmpdir(), 'hardstand-cli-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+const sample = (name: string): string => join(root, 'samples', name)
+
+function run(args: readonly string[], input?: string) {
+  const result = spawnSync(process.execPath, [main, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+    maxBuffer: 1 << 26,
+    timeout: 60_000,
+    ...(input === undefined ? {} : { input }),
+  })
+  return { code: result.status, out: result.stdout, err: result.stderr }
+}
+
+function file(name: string, content: string | Uint8Array): string {
+  const path = join(folder, name)
+  writeFileSync(path, content)
+  return path
+}
+
+/** A bad file gives sentences on standard error, exit code 1, and nothing that looks like a stack. */
+function refused(args: readonly string[], saying: RegExp, input?: string): string {
+  const { code, err } = run(args, input)
+  expect(err).toMatch(saying)
+  expect(err).not.toMatch(/\n\s+at |node:internal|Error:/)
+  expect(code).toBe(1)
+  return err
+}
+
+const powerboat = readFileSync(sample('open-powerboat.yaml'), 'utf8')
+
+describe('bad documents', () => {
+  it('an empty file', () => {
+    refused(['plan', file('empty.yaml', '')], /empty/i)
+  })
+
+  it('a truncated file', () => {
+    const json = run(['check', sample('open-powerboat.yaml'), '--json'])
+    expect(json.code).toBe(0)
+    refused(['plan', file('cut.yaml', powerboat.slice(0, 700))], /cut\.yaml/)
+    refused(['plan', file('cut.json', '{"hardstand": "1", "work": {"job": {"na')], /cut\.json/)
+  })
+
+  it('a file of 50 MB', () => {
+    refused(['plan', file('huge.yaml', new Uint8Array(50 * 1024 * 1024).fill(97))], /MB|large/i)
+  })
+
+  it('a binary file', () => {
+    const bytes = new Uint8Array(4096).map((_, index) => (index * 7919) % 256)
+    refused(['plan', file('binary.yaml', bytes)], /text|binary|UTF-8/i)
+  })
+
+  it('a document from a newer version', () => {
+    refused(['plan', file('newer.yaml', powerboat.replace('hardstand: 1', 'hardstand: 99'))], /newer/i)
+  })
+
+  it('a boat with zero beam, at its line', () => {
+    const path = file('flat.yaml', powerboat.replace(/beam: 2\.55 m/, 'beam: 0 m'))
+    const line = powerboat.split('\n').findIndex((text) => text.includes('beam: 2.55 m')) + 1
+    expect(refused(['plan', path], /flat\.yaml/)).toContain(`:${line}:`)
+  })
+
+  it('stations out of order', () => {
+    const cruiser = readFileSync(sample('cruiser-topsides.yaml'), 'utf8')
+    const xs = [...cruiser.matchAll(/x: ([0-9.]+ m)/g)].map((match) => match[1]!)
+    expect(xs.length).toBeGreaterThan(4)
+    const swapped = cruiser
+      .replace(`x: ${xs[2]}`, 'x: @@')
+      .replace(`x: ${xs[3]}`, `x: ${xs[2]}`)
+      .replace('x: @@', `x: ${xs[3]}`)
+    refused(
+      ['plan', file('stations.yaml', swapped.replace(/\n {2}weather:[\s\S]*?\n(?= {2}\S|\S)/, '\n'))],
+      /station/i,
+    )
+  })
+
+  it('every problem at once, each with its place, and the nearest known key', () => {
+    const broken = powerboat
+      .replace('lengthOverall:', 'lenghtOverall:')
+      .replace('draft: 0.45 m', 'draft: 7 kg')
+    const err = refused(['plan', file('broken.yaml', broken)], /lenghtOverall/)
+    expect(err).toMatch(/lengthOverall/)
+    expect(err).toMatch(/7 kg/)
+    expect(err.trim().split('\n').length).toBeGreaterThanOrEqual(2)
+  })
+
+  it('a file that is not there, a folder, and standard input', () => {
+    refused(['plan', join(folder, 'nowhere.yaml')], /no file|There is no/i)
+    refused(['plan', folder], /folder/)
+    refused(['check', '-'], /empty/i, '')
+    expect(run(['check', '-'], powerboat).code).toBe(0)
+  })
+})
+
+describe('bad weather', () => {
+  const weather = readFileSync(sample('open-powerboat.weather.csv'), 'utf8')
+  const lines = weather.split('\n')
+
+  it('with a gap is refused with the gap named, and used when asked', () => {
+    const path = file('gap.csv', [...lines.slice(0, 200), ...lines.slice(212)].join('\n'))
+    refused(
+      ['plan', sample('open-powerboat.yaml'), '--weather', path, '--now', '2027-04-10'],
+      /12.h.*--gaps|--gaps/s,
+    )
+    refused(['weather', path], /12/)
+    const used = run([
+      'plan',
+      sample('open-powerboat.yaml'),
+      '--weather',
+      path,
+      '--gaps',
+      '--now',
+      '2027-04-10',
+    ])
+    expect(used.code).toBe(0)
+  })
+
+  it('that is no weather at all', () => {
+    refused(['weather', file('no.csv', 'colour,size\nred,3\n')], /no\.csv/)
+    refused(['plan', sample('open-powerboat.yaml'), '--weather', file('none.csv', '')], /none\.csv/)
+  })
+})
+
+describe('usage', () => {
+  it('a wrong command, flag or value ends with exit code 2', () => {
+    for (const args of [
+      ['plam'],
+      ['plan'],
+      ['plan', 'x', '--sed', '3'],
+      ['papers', sample('deck-only.yaml'), '--page', 'A9'],
+    ]) {
+      expect(run(args).code).toBe(2)
+    }
+    expect(run(['plan', sample('deck-only.yaml'), '--now', 'yesterday']).code).toBe(2)
+  })
+
+  it('every command has help', () => {
+    const help = run(['--help'])
+    expect(help.code).toBe(0)
+    const names = [...help.out.matchAll(/^ {2}([a-z]+)/gm)]
+      .map((match) => match[1]!)
+      .filter((name) => name !== 'help')
+    expect(names).toEqual(
+      expect.arrayContaining(['new', 'check', 'plan', 'boat', 'sum', 'weather', 'serve', 'doctor']),
+    )
+    for (const name of names) expect(run([name, '--help']).code).toBe(0)
+  }, 60_000)
+
+  it('what comes later says so', () => {
+    refused(['serve'], /not built yet/)
+  })
+})
+
+describe('answers', () => {
+  it.each(['boat', 'marks', 'repairs', 'buildup', 'hours', 'days', 'stores', 'money'])(
+    '%s prints lines, and one JSON object',
+    (name) => {
+      const args = [name, sample('open-powerboat.yaml'), '--now', '2027-04-10']
+      const text = run(args)
+      expect(text.code).toBe(0)
+      expect(text.out.trim().split('\n').length).toBeGreaterThan(3)
+      const json = JSON.parse(run([...args, '--json']).out)
+      expect(json.stamp.work).toMatch(/^[0-9a-f]{64}$/)
+    },
+  )
+
+  it('the sample jobs are sound', () => {
+    expect(run(['doctor']).code).toBe(0)
+  })
+
+  it('a new job plans, and is never written over', () => {
+    const path = join(folder, 'mine.json')
+    const args = [
+      'new',
+      path,
+      '--name',
+      'My boat',
+      '--length',
+      '19 ft',
+      '--beam',
+      `7'2"`,
+      '--freeboard',
+      '3 ft',
+      '--time-zone',
+      'Europe/Paris',
+    ]
+    expect(run(args)).toMatchObject({ code: 0 })
+    expect(run(args).code).toBe(1)
+    expect(run(['plan', path, '--now', '2027-05-01']).code).toBe(0)
+    refused(
+      [
+        'new',
+        join(folder, 'bad.json'),
+        '--name',
+        'x',
+        '--length',
+        '19 kg',
+        '--beam',
+        '7 ft',
+        '--freeboard',
+        '3 ft',
+      ],
+      /19 kg/,
+    )
+  })
+
+  it('hashes of inputs that did not change stay the same', () => {
+    const stamp = () =>
+      JSON.parse(run(['days', sample('deck-only.yaml'), '--now', '2027-06-01', '--json']).out).stamp
+    expect(stamp()).toEqual(stamp())
+  })
+})
