@@ -13,6 +13,8 @@ import { isCrash } from './program.mjs'
 
 const PROMPT = /^\$ (npx hardstand\b.*)$/
 const ANY = /^\s*(\.\.\.|…)\s*$/
+/** Spaces that keep a figure and its unit together; in the docs a plain one is typed. */
+const NARROW = /[\u00a0\u2009\u202f]/g
 
 /**
  * @param {import('./markdown.mjs').Page} page
@@ -83,9 +85,12 @@ export function exampleProblem({ args, expected }, run) {
 export function matches(expected, lines) {
   const [first, ...rest] = expected
   if (first === undefined) return lines.length === 0
-  if (!ANY.test(first)) return first.trimEnd() === lines[0]?.trimEnd() && matches(rest, lines.slice(1))
+  if (!ANY.test(first)) return plain(first) === plain(lines[0]) && matches(rest, lines.slice(1))
   return Array.from({ length: lines.length + 1 }, (_, k) => k).some((k) => matches(rest, lines.slice(k)))
 }
+
+/** @param {string | undefined} line */
+const plain = (line) => line?.replace(NARROW, ' ').trimEnd()
 
 /** @param {readonly string[]} lines */
 function trimEnd(lines) {

@@ -70,6 +70,11 @@ test('a line of dots stands for any number of lines, none too', () => {
   expect(matches(['a', 'b'], ['a'])).toBe(false)
 })
 
+test('a plain space is taken for one that keeps a figure and its unit together', () => {
+  expect(matches(['4.4 mil  3 086 m³/h'], ['4.4\u2009mil  3\u202f086\u00a0m³/h'])).toBe(true)
+  expect(matches(['4.4mil'], ['4.4\u2009mil'])).toBe(false)
+})
+
 test('an example passes when it prints what it shows, errors included', () => {
   const [example] = fence('$ npx hardstand check a.yaml', 'a.yaml: no such file')
   const run = { status: 1, stdout: '', stderr: 'a.yaml: no such file\n' }
