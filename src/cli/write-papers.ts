@@ -1,7 +1,7 @@
 /** Writes the papers of a plan into a folder, each whole or not at all. */
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { type PaperInput, papersFor } from '#papers'
+import type { PaperInput } from '#papers'
 import type { MadePlan } from './make-plan.ts'
 import { asFault } from './read-bytes.ts'
 
@@ -13,6 +13,8 @@ export type PaperOptions = {
 
 /** @returns the paths written, in order. */
 export async function writePapers(made: MadePlan, options: PaperOptions): Promise<readonly string[]> {
+  // The press and its typefaces are only loaded when something is printed.
+  const { papersFor } = await import('#papers')
   const papers = await papersFor(paperInput(made, options))
   try {
     await mkdir(options.folder, { recursive: true })
