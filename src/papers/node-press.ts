@@ -5,6 +5,7 @@
 import type { PaperFonts, PdfWriter, Press } from './press.ts'
 import { unpackWoff } from './unpack-woff.ts'
 
+/** The writer and the typefaces of the installed packages. Rejects when one of them is not there. */
 export async function nodePress(): Promise<Press> {
   const find = await finder()
   const [writer, fonts] = await Promise.all([browserWriter(find), nodeFonts(find)])

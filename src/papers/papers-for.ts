@@ -13,6 +13,7 @@ import type { Paper, PaperInput } from './types.ts'
 
 const kitOf = (input: PaperInput, press: Press): Kit => createKit(input, createSetter(press))
 
+/** The whole plan: headline, zones, build-up, dates, days, what to buy, cautions and notes. */
 export async function planSummary(input: PaperInput, press: Press): Promise<Paper> {
   const bytes = await toPdf(planSummarySheets(kitOf(input, press)), press)
   return { name: 'plan-summary.pdf', kind: 'plan-summary', bytes }
@@ -47,6 +48,7 @@ export async function changeOrders(input: PaperInput, press: Press): Promise<rea
   return papers
 }
 
+/** What to buy, as CSV. */
 export function shoppingList(input: PaperInput, press: Press): Paper {
   return { name: 'shopping-list.csv', kind: 'shopping-list', bytes: shoppingListCsv(kitOf(input, press)) }
 }
