@@ -15,9 +15,12 @@ export type Reader = {
 /** Values beside the one written that say how: `currency`, `timeZone`, `dimension`. */
 export type Beside = Readonly<Record<string, unknown>>
 
+/** How finely a figure is written: significant digits, or exact decimals with their zeros. */
+export type Precision = { readonly digits?: number; readonly decimals?: number }
+
 export type Writer = {
   /** The value with its unit by the suffix of its key; a count or name as it stands. */
-  readonly figure: (key: string, value: number | string, beside?: Beside) => string
+  readonly figure: (key: string, value: number | string, beside?: Beside, as?: Precision) => string
   /** Date and time of day of a moment in ms since 1970. */
   readonly moment: (atMs: number, timeZone?: string) => string
   /** Time of day of a moment in ms since 1970. */
@@ -36,11 +39,14 @@ export function createWriter(given: Reader): Writer {
     const atMs = Date.parse(`${isoDate}T12:00:00Z`)
     return Number.isNaN(atMs) ? isoDate : formats('date', universal, atMs)
   }
-  const figure = (key: string, value: number | string, beside: Beside = {}): string => {
+  const figure: Writer['figure'] = (key, value, beside = {}, as = {}) => {
     const found = quantityKey(key) ?? boundKey(key, beside.dimension)
     if (found === undefined) return plain(value, reader.locale)
     if (typeof value === 'string') return found.writtenAs.kind === 'date' ? date(value) : value
-    return orPlain(() => written(found, value, { reader, beside, moment }), String(value))
+    return orPlain(
+      () => written(found, value, { reader: { ...reader, ...as }, beside, moment }),
+      String(value),
+    )
   }
   return { figure, moment, time, date }
 }
@@ -63,7 +69,11 @@ function boundKey(key: string, dimension: unknown): QuantityKey | undefined {
   return { suffix: key, writtenAs: { kind: 'dimension', dimension: known, toSi: 1 } }
 }
 
-type Setting = { readonly reader: Reader; readonly beside: Beside; readonly moment: Writer['moment'] }
+type Setting = {
+  readonly reader: Reader & Precision
+  readonly beside: Beside
+  readonly moment: Writer['moment']
+}
 
 function written(
   { suffix, writtenAs }: QuantityKey,

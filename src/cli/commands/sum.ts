@@ -70,13 +70,19 @@ function answerLines(found: SumAnswer, words: Words): readonly string[] {
   ]
 }
 
+/** A sum is asked for to be copied down: finer than the plan shows, temperatures to the tenth. */
+const fineness = (key: string) =>
+  /[a-z][CK]$/.test(key) ? { decimals: 1 } : { digits: key === 'thicknessMm' ? 5 : 4 }
+
 function valueText({ key, value }: SumResult, words: Words): string {
   if (typeof value === 'boolean') return words.label(value ? 'yes' : 'no')
-  if (typeof value === 'number') return words.figure(key, value)
+  if (typeof value === 'number') return words.figure(key, value, {}, fineness(key))
   if (typeof value === 'string') return words.label(`value.${value}`)
   const items: readonly (number | string)[] = value
   return items
-    .map((item) => (typeof item === 'number' ? words.figure(key, item) : words.label(`value.${item}`)))
+    .map((item) =>
+      typeof item === 'number' ? words.figure(key, item, {}, fineness(key)) : words.label(`value.${item}`),
+    )
     .join(', ')
 }
 
