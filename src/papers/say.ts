@@ -23,6 +23,8 @@ export type Say = {
   readonly date: (isoDate: string) => string
   /** Time of day of a minute since 1970, in the zone of the place. */
   readonly time: (minute: number) => string
+  /** The reader's clock counts to twelve. */
+  readonly hour12: boolean
   /** Date, YYYY-MM-DD, of a minute in the zone of the place. */
   readonly dateOf: (minute: number) => string
   /** Minutes since local midnight by the wall clock, 0 to 1439. */
@@ -51,7 +53,8 @@ export function createSay(plan: Plan, job: PaperJob): Say {
     grams: (g) => evenSpaces(writeAs(g * 1e-3, 'g', { locale: job.locale, decimals: g < 20 ? 1 : 0 })),
     digits: (value, decimals) => digits(value, decimals, job.locale),
     date: (isoDate) => evenSpaces(words.date(isoDate)),
-    time: (minute) => evenSpaces(words.time(minute * 60_000, timeZone)),
+    time: (minute) => evenSpaces(words.time(minute * 60_000, timeZone)).replaceAll(' ', '\u2009'),
+    hour12: new Intl.DateTimeFormat(job.locale, { hour: 'numeric' }).resolvedOptions().hour12 === true,
     dateOf: (minute) => {
       const { year, month, day } = parts(minute)
       return `${year}-${month}-${day}`

@@ -40,4 +40,5 @@ export function hoursAxis(kit: Kit, { steps }: DayData): HoursAxis {
 export const hourMarks = ({ from, to }: HoursAxis): readonly number[] =>
   Array.from({ length: to - from + 1 }, (_, index) => from + index)
 
-export const hourLabel = (hour: number): string => String(hour % 24).padStart(2, '0')
+export const hourLabel = ({ say }: Kit, hour: number): string =>
+  say.hour12 ? String(hour % 12 || 12) : String(hour % 24).padStart(2, '0')

@@ -15,6 +15,7 @@ export type CardSize = {
   readonly cup: { readonly width: number; readonly height: number }
   readonly row: number
   readonly title: { readonly height: number; readonly lines: number; readonly style: StyleName }
+  readonly part: StyleName
   readonly amount: FigureStyle
   readonly caption: StyleName
   readonly clock: StyleName
@@ -27,6 +28,7 @@ export const cardSizes = {
     cup: { width: 15, height: 26 },
     row: 9,
     title: { height: 10, lines: 1, style: 'label' },
+    part: 'label',
     amount: { digits: 'figure', unit: 'unit' },
     caption: 'caption',
     clock: 'say',
@@ -37,6 +39,7 @@ export const cardSizes = {
     cup: { width: 10, height: 18 },
     row: 7,
     title: { height: 12.6, lines: 2, style: 'caption' },
+    part: 'caption',
     amount: { digits: 'strong', unit: 'label' },
     caption: 'grid',
     clock: 'body',
@@ -177,7 +180,7 @@ function partRow(kit: Kit, pour: Pour, { part, decimals, size, x, y, width }: Pa
       ? []
       : [textAt([align === 'left' ? x : x + width, first + 3.4], text, 'fine', { align, ink: 'ink2' })]
   return [
-    textAt([x, first], say.label(`paperMix.${part.part}`), 'label'),
+    textAt([x, first], say.label(`paperMix.${part.part}`), size.part),
     ...figureDrawing(
       { text: say.millilitres(part.ml, decimals), certainty: pour.certainty },
       { at: [x + width, first], align: 'right', style: size.amount },

@@ -28,7 +28,7 @@ export function mixTable(kit: Kit, pours: readonly DayPour[]): Strip {
   const table: TableAt = {
     ...measureOf(kit.page),
     setter: kit.setter,
-    columns: mixColumns(kit, mixed, 'one day'),
+    columns: mixColumns(kit, mixed),
   }
   return stacked([
     tableHead(table),
@@ -49,7 +49,11 @@ function mixColumns(kit: Kit, pours: readonly MixedPour[]): readonly TableColumn
     { head: say.label('column.product'), align: 'left', share: product },
     ...parts.map((part): TableColumn => ({ head: say.label(`paperMix.${part}`), align: 'right', share: 16 })),
     ...(['mix', 'from', 'until'] as const).map(
-      (key): TableColumn => ({ head: say.label(`paperClock.${key}`), align: 'right', share: 15 }),
+      (key): TableColumn => ({
+        head: say.label(`paperClock.${key}`),
+        align: 'right',
+        share: say.hour12 ? 20 : 15,
+      }),
     ),
   ]
 }

@@ -2,7 +2,7 @@
 import type { Kit } from '../kit.ts'
 import { box, corners, type Drawing, filled, inked, line, textAt } from '../shapes.ts'
 import type { Strip } from '../strips.ts'
-import type { DayData, DayStep } from './day-data.ts'
+import type { DayData } from './day-data.ts'
 import { type HoursAxis, hourLabel, hourMarks } from './hours-axis.ts'
 
 const tapeHeight = 7
@@ -21,7 +21,7 @@ export function tape(kit: Kit, data: DayData, { axis, mostPeople }: TapeOptions)
   return {
     height,
     draw: (top) => [
-      ...tapeDrawing(axis, top),
+      ...tapeDrawing(kit, axis, top),
       ...shown.flatMap((person, index) =>
         personRow(kit, data, { axis, person, top: top + tapeHeight + index * rowHeight }),
       ),
@@ -40,7 +40,7 @@ export function tape(kit: Kit, data: DayData, { axis, mostPeople }: TapeOptions)
 }
 
 /** Ticks every hour, longer every third, as on a tape measure. */
-function tapeDrawing(axis: HoursAxis, top: number): Drawing {
+function tapeDrawing(kit: Kit, axis: HoursAxis, top: number): Drawing {
   const bottom = top + tapeHeight
   return [
     filled(corners({ x: axis.left, y: top, width: axis.right - axis.left, height: tapeHeight }), 'shade'),
@@ -50,7 +50,7 @@ function tapeDrawing(axis: HoursAxis, top: number): Drawing {
       const x = axis.x(hour * 60)
       return [
         line('medium', [x, bottom], [x, bottom - (hour % 3 === 0 ? 2.6 : 1.5)]),
-        textAt([x, top + 3.4], hourLabel(hour), 'caption', { align: 'centre' }),
+        textAt([x, top + 3.4], hourLabel(kit, hour), 'caption', { align: 'centre' }),
       ]
     }),
   ]
@@ -70,27 +70,39 @@ function personRow(kit: Kit, data: DayData, { axis, person, top }: Row): Drawing
       inked(line('thin', [axis.x(hour * 60), top], [axis.x(hour * 60), foot]), 'rule'),
     ),
     inked(line('thin', [axis.labelX, foot], [axis.right, foot]), 'hair'),
-    ...data.steps.flatMap((step) => barsOf(kit, step, { axis, person, top })),
+    ...barsOf(kit, data, { axis, person, top }),
   ]
 }
 
 export const nameOf = ({ job }: Kit, person: string): string =>
   job.people.find((one) => one.id === person)?.name ?? person
 
-function barsOf(kit: Kit, step: DayStep, { axis, person, top }: Row): Drawing {
+/** A number that does not fit its bar stands over it; where it would touch the last one there, the list tells. */
+function barsOf(kit: Kit, data: DayData, { axis, person, top }: Row): Drawing {
   const y = top + rowHeight - barHeight
-  return step.bars.flatMap((bar): Drawing => {
-    if (!bar.people.includes(person)) return []
-    const x = axis.x(bar.from) + gap
-    const width = Math.max(0.5, axis.x(bar.to) - x - gap)
-    const label = String(step.number)
-    const fits = kit.setter.width(label, 'grid') + 0.8 <= width
-    return [
-      box({ x, y, width, height: barHeight }, 'medium', step.coat ? 'ink' : 'paper'),
-      textAt([x + width / 2, fits ? y + barHeight / 2 + 0.95 : y - 0.6], label, 'grid', {
-        align: 'centre',
-        ink: step.coat && fits ? 'paper' : 'ink',
-      }),
-    ]
-  })
+  let free = Number.NEGATIVE_INFINITY
+  return data.steps.flatMap((step) =>
+    step.bars.flatMap((bar): Drawing => {
+      if (!bar.people.includes(person)) return []
+      const x = axis.x(bar.from) + gap
+      const width = Math.max(0.5, axis.x(bar.to) - x - gap)
+      const label = String(step.number)
+      const half = kit.setter.width(label, 'grid') / 2
+      const middle = x + width / 2
+      const fits = 2 * half + 0.8 <= width
+      const shown = fits || middle - half > free
+      if (shown && !fits) free = middle + half + 0.3
+      return [
+        box({ x, y, width, height: barHeight }, 'medium', step.coat ? 'ink' : 'paper'),
+        ...(shown
+          ? [
+              textAt([middle, fits ? y + barHeight / 2 + 0.95 : y - 0.6], label, 'grid', {
+                align: 'centre',
+                ink: step.coat && fits ? 'paper' : 'ink',
+              }),
+            ]
+          : []),
+      ]
+    }),
+  )
 }

@@ -40,8 +40,8 @@ function dayUnit(kit: Kit, data: DayData): Unit {
 }
 
 /** Clock times with `am` and `pm` take more room. */
-const columnsFor = ({ job }: Kit): readonly TableColumn[] => {
-  const times = job.units === 'us' ? 37 : 25
+const columnsFor = ({ say }: Kit): readonly TableColumn[] => {
+  const times = say.hour12 ? 37 : 25
   return [
     { head: '', align: 'right', share: 7 },
     { head: '', align: 'left', share: times },
