@@ -57,7 +57,8 @@ export const metres = (text: string): number => measure(text, lengths)
 export const squareMetres = (text: string): number => measure(text, areas)
 export const cubicMetres = (text: string): number => measure(text, volumes)
 export const hours = (text: string): number => measure(text, hoursOf)
-export const kilogramsPerCubicMetre = (text: string): number => measure(text, { 'kg/L': 1000 })
+export const kilogramsPerCubicMetre = (text: string): number =>
+  1000 * measure(text.replace(/\s*kg\/L$/, ' L'), { L: 1 })
 
 export function share(text: string): number {
   return text.trim().endsWith('%') ? plainNumber(text.trim().slice(0, -1)) / 100 : plainNumber(text)

@@ -1,0 +1,127 @@
+/** The mix cards: litres, parts, clocks and whether the pours last through the work. */
+import { describe, expect, it } from 'vitest'
+import type { Plan } from '#plan'
+import * as cell from './cells.ts'
+import { allCoats, type Coat, clockRows } from './coats.ts'
+import { shareAnHour } from './cure-clock.ts'
+import { itOnceMended } from './defect.ts'
+import { type Subject, shown, subjectOf, workSpan } from './plans.ts'
+import { itemsOf, limitCell, sampleNames, sheetCell } from './raw-sample.ts'
+
+type Pour = Plan['pours']['pours'][number]
+
+const relative = 1e-12
+/** Clocks on a card are whole minutes. */
+const minuteTolerance = 1
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0)
+
+function same(had: number, expected: number, what: string): void {
+  const most = relative * Math.max(expected, 1e-6)
+  expect(Math.abs(had - expected), `${what}: got ${had}, expected ${expected}`).toBeLessThanOrEqual(most)
+}
+
+function pourList(subject: Subject): readonly (readonly [Coat, readonly Pour[]])[] {
+  const { pours } = subject.plan.pours
+  return allCoats(subject.raw).map((coat) => [coat, pours.filter((pour) => pour.step === coat.step)])
+}
+
+describe.each(sampleNames)('the pours of %s', (name) => {
+  const subject = subjectOf(name)
+  const { raw, plan, steps, placed, airs } = subject
+
+  it('are numbered, and together are the litres and the area of their coat', () => {
+    expect(plan.pours.pours.length).toBe(sum(pourList(subject).map(([, pours]) => pours.length)))
+    for (const [coat, pours] of pourList(subject)) {
+      const layer = plan.quantities.layers.find((one) => one.layer === coat.layer && one.zone === coat.zone)!
+      expect(pours.map((pour) => [pour.nr, pour.of])).toEqual(pours.map((_pour, i) => [i + 1, pours.length]))
+      expect(pours.length).toBeGreaterThan(0)
+      same(sum(pours.flatMap((pour) => pour.partsM3)), layer.mixedPerCoatM3, coat.step)
+      same(sum(pours.map((pour) => pour.thinnerM3)), layer.thinnerM3 / layer.coats, coat.step)
+      same(sum(pours.map((pour) => pour.additiveM3)), layer.additiveM3 / layer.coats, coat.step)
+      same(sum(pours.map((pour) => pour.areaM2)), layer.areaM2, coat.step)
+    }
+  })
+
+  it('hold their parts in the ratio of the sheet, with thinner on top, and weigh what they hold', () => {
+    for (const pour of plan.pours.pours) {
+      const parts = cell.ratio(sheetCell(raw, pour.sheet, 'mix')!)
+      const mixed = sum(pour.partsM3)
+      parts.forEach((part, index) => {
+        same(pour.partsM3[index]!, (mixed * part) / sum(parts), pour.step)
+      })
+      const layer = itemsOf(raw.work, 'layers')[steps.get(pour.step)!.layer!]!
+      const thinner = cell.share(layer.thinnerShare ?? sheetCell(raw, pour.sheet, 'thinnerShare') ?? '0 %')
+      same(pour.thinnerM3, mixed * thinner, pour.step)
+      same(pour.readyM3, mixed + pour.thinnerM3, pour.step)
+      const densities = ['densityA', 'densityB'].map((density) => sheetCell(raw, pour.sheet, density))
+      if (densities.slice(0, parts.length).every((text) => text !== undefined))
+        pour.partsM3.forEach((volume, index) => {
+          same(pour.partsKg![index]!, volume * cell.kilogramsPerCubicMetre(densities[index]!), pour.step)
+        })
+    }
+  })
+
+  it('are made for the air of their hour', () => {
+    for (const pour of plan.pours.pours) {
+      const airC = airs[steps.get(pour.step)!.air]!
+      const around = [pour.mixAtMinute, pour.useFromMinute].map((minute) => airC(Math.floor(minute / 60)))
+      expect(around, pour.step).toContain(pour.airC)
+    }
+  })
+
+  it('stand for their induction before they are used', () => {
+    const stir = cell.hours(limitCell('mixLead')) * 60
+    for (const pour of plan.pours.pours) {
+      const rows = clockRows(raw, pour.sheet, 'induction')
+      const stood = pour.useFromMinute - pour.mixAtMinute - stir
+      const induction = rows ? 60 / shareAnHour(rows, pour.airC, 'least') : 0
+      // In air colder than the sheet goes a clock of a least time stands still; nobody waits for ever, but not less.
+      if (induction === Number.POSITIVE_INFINITY)
+        expect(stood, pour.step).toBeGreaterThanOrEqual(rows![0]!.hours * 60 - minuteTolerance)
+      else expect(Math.abs(stood - induction), pour.step).toBeLessThanOrEqual(minuteTolerance)
+    }
+  })
+
+  it('may be used until their pot life since mixing is over, at the air on the card', () => {
+    for (const pour of plan.pours.pours) {
+      const rows = clockRows(raw, pour.sheet, 'potLife')
+      if (!rows) expect(pour.useUntilMinute, pour.step).toBeUndefined()
+      else {
+        const potLife = 60 / shareAnHour(rows, pour.airC, 'most')
+        const off = Math.abs(pour.useUntilMinute! - pour.mixAtMinute - potLife)
+        expect(off, pour.step).toBeLessThanOrEqual(minuteTolerance)
+      }
+    }
+  })
+
+  it('last through the work, each in its turn', () => {
+    for (const [coat, pours] of pourList(subject)) {
+      const step = steps.get(coat.step)!
+      const at = placed.get(coat.step)!
+      const crew = at.pieces[0]!.people.length
+      const work = step.paces.find((pace) => pace.crew === crew)!.personMinutes / crew
+      const usable = pours.map(
+        (pour) => (pour.useUntilMinute ?? Number.POSITIVE_INFINITY) - pour.useFromMinute,
+      )
+      expect(sum(usable), coat.step).toBeGreaterThanOrEqual(work - minuteTolerance)
+      pours.forEach((pour, index) => {
+        const share = (work * sum(pour.partsM3)) / sum(pours.flatMap((one) => one.partsM3))
+        expect(usable[index], `${coat.step} pour ${pour.nr}`).toBeGreaterThanOrEqual(share - minuteTolerance)
+      })
+    }
+  })
+
+  // DEFECT: the card counts wiping and mixing to the minute, the calendar in whole quarters; up to a quarter of an hour
+  // too soon the card says to begin, now and then in an hour that was refused.
+  itOnceMended(['open-powerboat', 'deck-only'], name)(
+    'are used in the span of the coat for which the hours were judged',
+    () => {
+      const wrong = plan.pours.pours.filter((pour) => {
+        const { from, until } = workSpan(steps.get(pour.step)!, placed.get(pour.step)!)
+        return pour.useFromMinute < from || pour.useFromMinute >= until
+      })
+      expect(wrong.map((pour) => `${pour.step} used from ${shown(pour.useFromMinute)}`)).toEqual([])
+    },
+  )
+})
