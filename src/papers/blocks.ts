@@ -32,6 +32,20 @@ export function paragraph(
   return of.setter.wrap(text, style, of.width).map((line) => lineStrip(line, style, of, options))
 }
 
+export type Fitted = {
+  readonly text: string
+  readonly style: StyleName
+  readonly width: number
+  readonly most: number
+}
+
+/** At most so many lines, the last cut with an ellipsis. */
+export function fittedLines(setter: Setter, { text, style, width, most }: Fitted): readonly string[] {
+  const lines = setter.wrap(text, style, width)
+  if (lines.length <= most) return lines
+  return [...lines.slice(0, most - 1), setter.fit(lines.slice(most - 1).join(' '), style, width)]
+}
+
 /** Title of a part, with a little space under it. */
 export const heading = (text: string, of: Measure & { readonly setter: Setter }): Strip =>
   stacked([...paragraph(text, 'part', of), { height: 1, draw: (): Drawing => [] }])

@@ -33,11 +33,11 @@ export function daySheetSheets(kit: Kit, date: string): PdfSheets {
 function notesBelow(kit: Kit, { top, bottom }: Column): Drawing {
   const { x, width } = measureOf(kit.page)
   const step = 8
-  const count = Math.floor((bottom - top - 5) / step)
+  const count = Math.min(12, Math.floor((bottom - top - 5) / step))
   if (count < 1) return []
   return [
     textAt([x, top + 5], kit.say.label('paper.notes'), 'caption', { ink: 'ink2' }),
-    ...Array.from({ length: count }, (_, k) => bottom - (count - 1 - k) * step).map((y) =>
+    ...Array.from({ length: count }, (_, k) => top + 5 + (k + 1) * step).map((y) =>
       inked(line('thin', [x, y], [x + width, y]), 'hair'),
     ),
   ]

@@ -1,4 +1,5 @@
 /** A mix card: the cup in section with its levels, each part in ml and g, and the clock times of the pour. */
+import { fittedLines } from '../blocks.ts'
 import { type FigureStyle, figureDrawing } from '../figure.ts'
 import { noteFlag } from '../flags.ts'
 import { hatchFor } from '../hatches.ts'
@@ -14,7 +15,12 @@ export type CardSize = {
   readonly perRow: number
   readonly cup: { readonly width: number; readonly height: number }
   readonly row: number
-  readonly title: { readonly height: number; readonly lines: number; readonly style: StyleName }
+  readonly title: {
+    readonly height: number
+    readonly lines: number
+    readonly about: number
+    readonly style: StyleName
+  }
   readonly part: StyleName
   readonly amount: FigureStyle
   readonly caption: StyleName
@@ -27,7 +33,7 @@ export const cardSizes = {
     perRow: 3,
     cup: { width: 15, height: 26 },
     row: 9,
-    title: { height: 10, lines: 1, style: 'label' },
+    title: { height: 13, lines: 1, about: 2, style: 'label' },
     part: 'label',
     amount: { digits: 'figure', unit: 'unit' },
     caption: 'caption',
@@ -38,7 +44,7 @@ export const cardSizes = {
     perRow: 4,
     cup: { width: 10, height: 18 },
     row: 7,
-    title: { height: 12.6, lines: 2, style: 'caption' },
+    title: { height: 12.6, lines: 2, about: 1, style: 'caption' },
     part: 'caption',
     amount: { digits: 'strong', unit: 'label' },
     caption: 'grid',
@@ -86,41 +92,31 @@ type At = { readonly x: number; readonly y: number; readonly width: number }
 
 function title(kit: Kit, { number, pour }: DayPour, { x, y, width, size }: At & Sized): Drawing {
   const { say, setter, plan } = kit
-  const { lines: most, style } = size.title
+  const { lines, about, style } = size.title
   const sheet = plan.buildUps.sheets.find((one) => one.id === pour.sheet)
   const zone = [...plan.surfaces.zones, ...plan.marks.zones].find((one) => one.id === pour.zone)
   const left = x + inset + 7
   const room = x + width - inset - left
-  const about = say.sentence('paper.pourOf', {
-    nr: pour.nr,
-    of: pour.of,
-    zone: zone?.name ?? pour.zone,
-    areaM2: pour.areaM2,
+  const said = { nr: pour.nr, of: pour.of, zone: zone?.name ?? pour.zone, areaM2: pour.areaM2 }
+  const names = fittedLines(setter, { text: sheet?.name ?? pour.sheet, style, width: room, most: lines })
+  const abouts = fittedLines(setter, {
+    text: say.sentence('paper.pourOf', said),
+    style: 'fine',
+    width: room,
+    most: about,
   })
-  const names = fittedLines(kit, { text: sheet?.name ?? pour.sheet, style, width: room, most })
-  const first = y + 4.3 + ((most - names.length) * 3.4) / 2
+  const spare = lines + about - names.length - abouts.length
+  const first = y + 4.3 + (spare * titleLead) / 2
   return [
     ...noteFlag(number, [x + inset, y + 1.7]),
-    ...names.map((text, index) => textAt([left, first + index * 3.4], text, style)),
-    textAt([left, first + (names.length - 1) * 3.4 + 3.6], setter.fit(about, 'fine', room), 'fine', {
-      ink: 'ink2',
-    }),
+    ...names.map((text, index) => textAt([left, first + index * titleLead], text, style)),
+    ...abouts.map((text, index) =>
+      textAt([left, first + 0.2 + (names.length + index) * titleLead], text, 'fine', { ink: 'ink2' }),
+    ),
   ]
 }
 
-type Fitted = {
-  readonly text: string
-  readonly style: StyleName
-  readonly width: number
-  readonly most: number
-}
-
-/** At most so many lines, the last cut with an ellipsis. */
-function fittedLines({ setter }: Kit, { text, style, width, most }: Fitted): readonly string[] {
-  const lines = setter.wrap(text, style, width)
-  if (lines.length <= most) return lines
-  return [...lines.slice(0, most - 1), setter.fit(lines.slice(most - 1).join(' '), style, width)]
-}
+const titleLead = 3.4
 
 type Contents = At & Sized & { readonly amounts: MixAmounts; readonly height: number }
 
@@ -149,7 +145,7 @@ function contents(kit: Kit, pour: Pour, { amounts, size, x, y, width, height }: 
           width: x + width - rowX,
         }),
         ...(level && part.toMl !== undefined
-          ? leaderTo([x + level[0], y + level[1]], [rowX - 0.8, rowFoot - size.row / 2])
+          ? leaderTo([x + level[0], y + level[1]], [rowX - 0.8, rowFoot - size.row + 2.4])
           : []),
       ]
     }),
@@ -178,7 +174,7 @@ function partRow(kit: Kit, pour: Pour, { part, decimals, size, x, y, width }: Pa
   const second = (text: string, align: 'left' | 'right') =>
     text === ''
       ? []
-      : [textAt([align === 'left' ? x : x + width, first + 3.4], text, 'fine', { align, ink: 'ink2' })]
+      : [textAt([align === 'left' ? x : x + width, first + 3.6], text, 'fine', { align, ink: 'ink2' })]
   return [
     textAt([x, first], say.label(`paperMix.${part.part}`), size.part),
     ...figureDrawing(

@@ -1,4 +1,5 @@
 /** Pours as lines of a table, for a day with more of them than there is room for cards. */
+import { fittedLines } from '../blocks.ts'
 import type { Figure } from '../figure.ts'
 import type { Kit } from '../kit.ts'
 import { measureOf } from '../page.ts'
@@ -6,6 +7,7 @@ import { type Strip, stacked, type Unit } from '../strips.ts'
 import {
   cell,
   figureCell,
+  slotsOf,
   strongCell,
   type TableAt,
   type TableColumn,
@@ -69,10 +71,14 @@ function mixRow(kit: Kit, table: TableAt, { pour: { number, pour, amounts }, pou
   }
   return tableRow(table, [
     strongCell(String(number)),
-    cell(sheet?.name ?? pour.sheet),
+    cell(nameLines(kit, table, sheet?.name ?? pour.sheet)),
     ...partsOf(pours).map((part) => figureCell(...amount(part))),
     cell(say.time(pour.mixAtMinute)),
     cell(say.time(pour.useFromMinute)),
     strongCell(pour.useUntilMinute === undefined ? '\u2013' : say.time(pour.useUntilMinute)),
   ])
 }
+
+/** Two lines of a name tell one can from another. */
+const nameLines = ({ setter }: Kit, table: TableAt, text: string): string =>
+  fittedLines(setter, { text, style: 'body', width: slotsOf(table)[1]?.width ?? 0, most: 2 }).join('\n')

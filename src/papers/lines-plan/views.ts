@@ -20,8 +20,7 @@ export function viewDrawing(view: View, place: Place): Drawing {
   const ends: Drawing = [...closing(keel[0], sheer[0]), ...closing(keel.at(-1), sheer.at(-1))]
   return [
     ...view.knuckles.map((knuckle) => line('medium', ...traced(knuckle.line, place))),
-    line('outline', ...keel),
-    line('outline', ...sheer),
+    ...[keel, sheer].flatMap((points) => (points.length < 2 ? [] : [line('outline', ...points)])),
     ...ends,
   ]
 }
