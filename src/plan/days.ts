@@ -108,10 +108,11 @@ function gather(placed: readonly Placed[], calendar: CalendarDays): readonly Day
   const pieces = placed
     .flatMap(piecesOf)
     .sort((a, b) => a.startMinute - b.startMinute || (a.step < b.step ? -1 : 1))
+  let next = 0
   return calendar.days.flatMap((day) => {
-    const own = pieces.filter(
-      (piece) => piece.startMinute >= day.startMinute && piece.startMinute < day.endMinute,
-    )
+    const from = next
+    while (next < pieces.length && pieces[next]!.startMinute < day.endMinute) next++
+    const own = pieces.slice(from, next)
     return own.length === 0 ? [] : [{ ...day, people: hoursByPerson(own), pieces: own }]
   })
 }

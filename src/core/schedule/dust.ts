@@ -1,6 +1,6 @@
 /** Keeps sanding and wet coats apart: no dust is made where something is wet, and nothing is coated into dust. */
 import type { Step } from './step.ts'
-import { type Runs, runsOf, shut, slotsOf } from './timeline.ts'
+import { openThroughout, type Runs, shut, slotsOf } from './timeline.ts'
 
 /** Per place: slots in which nothing is wet, and slots in which nobody makes dust. Changed by the run that made it. */
 export type DustBook = {
@@ -14,7 +14,7 @@ export const createDustBook = (slots: number): DustBook => ({ dry: new Map(), cl
 function rowOf(book: DustBook, rows: Map<string, Runs>, place: string): Runs {
   const kept = rows.get(place)
   if (kept) return kept
-  const made = runsOf(new Uint8Array(book.slots).fill(1))
+  const made = openThroughout(book.slots)
   rows.set(place, made)
   return made
 }

@@ -54,6 +54,13 @@ export function runsOf(open: Uint8Array): Runs {
   return runs
 }
 
+/** A row without a closed slot. */
+export function openThroughout(slots: number): Runs {
+  const runs = new Uint32Array(slots + 1)
+  for (let slot = 0; slot < slots; slot++) runs[slot] = slots - slot
+  return runs
+}
+
 /** Shuts a stretch; only the run that led into it is counted again. */
 export function shut(runs: Runs, stretch: { readonly fromSlot: number; readonly toSlot: number }): void {
   runs.fill(0, stretch.fromSlot, stretch.toSlot)
