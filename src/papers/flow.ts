@@ -14,7 +14,6 @@ export function flow(parts: readonly Flowing[], { top, bottom }: Column): readon
     y = top
   }
   const put = (strip: Strip): void => {
-    if (!room(strip.height) && y > top) turn()
     pages[pages.length - 1] = [...(pages.at(-1) ?? []), ...strip.draw(y)]
     y += strip.height
   }

@@ -1,8 +1,8 @@
 /** One build-up on the sheet: the section, and a row a layer joined to it by leaders; under it the key of what is used. */
-import { lineStrip, paragraph } from '../blocks.ts'
+import { fittedLines, lineStrip } from '../blocks.ts'
 import type { Kit } from '../kit.ts'
 import { type Drawing, dot, line, moved, type Point, textAt } from '../shapes.ts'
-import { type Flowing, heightOf, type Strip, stacked, type Unit } from '../strips.ts'
+import { type Flowing, heightOf, type Strip, space, stacked, type Unit } from '../strips.ts'
 import {
   type Cell,
   cell,
@@ -14,6 +14,7 @@ import {
   tableHead,
   tableRow,
 } from '../table.ts'
+import type { StyleName } from '../type-styles.ts'
 import { bandsOf, newId } from './bands.ts'
 import { bondLine } from './bond-line.ts'
 import { section } from './section.ts'
@@ -56,10 +57,14 @@ function titleStrips(kit: Kit, stack: Stack, { x, width }: BuildUpAt): Strip {
     stack.zones.length <= 3
       ? stack.zones.map((zone) => zone.name).join(', ')
       : say.sentence('paper.zonesMore', { name: stack.zones[0]!.name, count: stack.zones.length - 1 })
+  const lines = (text: string, style: StyleName, most: number): readonly Strip[] =>
+    fittedLines(setter, { text, style, width, most }).map((line) =>
+      lineStrip(line, style, { x, width }, { ink: style === 'part' ? 'ink' : 'ink2' }),
+    )
   return stacked([
-    ...paragraph(say.sentence('paper.buildUpOf', { zones: title, areaM2 }), 'part', { x, width, setter }),
-    ...(stack.zones.length > 1 ? paragraph(names, 'small', { x, width, setter }, { ink: 'ink2' }) : []),
-    { height: 1.5, draw: () => [] },
+    ...lines(say.sentence('paper.buildUpOf', { zones: title, areaM2 }), 'part', 3),
+    ...(stack.zones.length > 1 ? lines(names, 'small', 8) : []),
+    space(1.5),
   ])
 }
 

@@ -75,7 +75,7 @@ function question({ bands }: Bands, width: number): Drawing {
   const box = corners({ x: 1, y: old.top + 1.2, width: width - 2, height: old.height - 2.2 })
   return [
     { kind: 'area', points: box, pen: 'ghost', ink: 'ink' },
-    textAt([width / 2, old.top + old.height / 2 + 1.7], '?', 'part', { align: 'centre' }),
+    textAt([3.6, old.top + old.height / 2 + 1.7], '?', 'part', { align: 'centre' }),
   ]
 }
 
