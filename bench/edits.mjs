@@ -12,7 +12,8 @@ export function seededEdits(raw, { count, seed }) {
   const below = (/** @type {number} */ n) => Number(BigInt(random.next() >>> 0) % BigInt(n))
   const pick = (/** @type {readonly string[]} */ list) => list[below(list.length)] ?? ''
   const ids = (/** @type {string} */ section) => Object.keys(raw.work[section] ?? {})
-  const tenth = (/** @type {number} */ least, /** @type {number} */ steps) => (least + below(steps) / 10).toFixed(1)
+  const tenth = (/** @type {number} */ least, /** @type {number} */ steps) =>
+    (least + below(steps) / 10).toFixed(1)
   const kinds = [
     () => work(['boat', 'beam'], `${tenth(2.4, 4)} m`),
     () => work(['boat', 'freeboardMid'], `${(0.85 + below(20) / 100).toFixed(2)} m`),
@@ -29,8 +30,16 @@ export function seededEdits(raw, { count, seed }) {
   return Array.from({ length: count }, () => (kinds[below(kinds.length)] ?? kinds[0])())
 }
 
-const work = (/** @type {string[]} */ path, /** @type {string} */ text) => ({ part: /** @type {const} */ ('work'), path, text })
-const money = (/** @type {string[]} */ path, /** @type {string} */ text) => ({ part: /** @type {const} */ ('money'), path, text })
+const work = (/** @type {string[]} */ path, /** @type {string} */ text) => ({
+  part: /** @type {const} */ ('work'),
+  path,
+  text,
+})
+const money = (/** @type {string[]} */ path, /** @type {string} */ text) => ({
+  part: /** @type {const} */ ('money'),
+  path,
+  text,
+})
 
 /**
  * A copy of the document with the edit made; what it does not touch keeps its identity.

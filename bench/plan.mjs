@@ -16,7 +16,8 @@ const EDITS = 200
 const SEED = 20270412
 const FIRST_PLANS = 15
 
-const file = (/** @type {string} */ name) => new Uint8Array(readFileSync(new URL(`../samples/${name}`, import.meta.url)))
+const file = (/** @type {string} */ name) =>
+  new Uint8Array(readFileSync(new URL(`../samples/${name}`, import.meta.url)))
 
 const parsed = parseJob(file('open-powerboat.yaml'), { name: 'open-powerboat.yaml' })
 const weather = readWeatherCsv(file('open-powerboat.weather.csv'))
@@ -24,7 +25,12 @@ if (!parsed.document || !weather.ok) throw new Error('bench: the sample does not
 
 const consumableIds = [...catalogueIds.consumables, 'thinner', 'bead']
 const read = (/** @type {any} */ raw, /** @type {any} */ previous) =>
-  project(raw, { strict: true, catalogueIds: catalogueIds.sheets, consumableIds, ...(previous ? { previous } : {}) })
+  project(raw, {
+    strict: true,
+    catalogueIds: catalogueIds.sheets,
+    consumableIds,
+    ...(previous ? { previous } : {}),
+  })
 const inputOf = (/** @type {any} */ projected) => ({
   work: projected.work,
   money: projected.money,
@@ -76,12 +82,17 @@ const result = {
 }
 
 if (process.argv.includes('--json')) console.log(JSON.stringify(result, null, 2))
-else for (const [key, value] of Object.entries(result)) console.log(`${key.padEnd(18)} ${Number(value.toPrecision(4))}`)
+else
+  for (const [key, value] of Object.entries(result))
+    console.log(`${key.padEnd(18)} ${Number(value.toPrecision(4))}`)
 
 if (process.argv.includes('--gate')) {
   const baseline = JSON.parse(readFileSync(new URL('./baseline.json', import.meta.url), 'utf8'))
   const slow = ['editP95Loops', 'firstPlanLoops'].filter((key) => result[key] > baseline.mostLoops[key])
   const moved = result.stagesRun === baseline.stagesRun ? [] : ['stagesRun']
-  for (const key of [...slow, ...moved]) console.error(`bench: ${key} is ${result[key]}, the baseline has ${baseline.mostLoops[key] ?? baseline[key]}`)
+  for (const key of [...slow, ...moved])
+    console.error(
+      `bench: ${key} is ${result[key]}, the baseline has ${baseline.mostLoops[key] ?? baseline[key]}`,
+    )
   process.exitCode = slow.length + moved.length === 0 ? 0 : 1
 }
