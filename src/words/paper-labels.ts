@@ -123,6 +123,7 @@ const day: Readonly<Record<string, string>> = {
   'paperReading.dew': 'Dew',
   'paperReading.skin': 'Skin',
   'paperMix.A': 'A',
+  'paperMix.only': 'Paint',
   'paperMix.B': 'B',
   'paperMix.thinner': 'Thinner',
   'paperMix.bead': 'Bead',

@@ -50,6 +50,10 @@ export function mixAmounts(pour: Pour): MixAmounts {
   return { parts: [...parts, ...bead], readyMl: level, decimals }
 }
 
+/** What a one-part comes from is no part A. */
+export const partKey = (pour: Pour, part: MixPart['part']): MixPart['part'] | 'only' =>
+  part === 'A' && pour.partsM3.length === 1 ? 'only' : part
+
 const tidy = (value: number): number => Math.round(value * 10) / 10
 
 const grams = (kg: number): number => (kg < 0.02 ? Math.round(kg * 10_000) / 10 : Math.round(kg * 1000))

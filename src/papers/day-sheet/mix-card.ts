@@ -9,7 +9,7 @@ import type { Strip } from '../strips.ts'
 import type { StyleName } from '../type-styles.ts'
 import { cup } from './cup.ts'
 import type { DayPour, Pour } from './day-data.ts'
-import { type MixAmounts, type MixPart, mixAmounts } from './mix-amounts.ts'
+import { type MixAmounts, type MixPart, mixAmounts, partKey } from './mix-amounts.ts'
 
 export type CardSize = {
   readonly perRow: number
@@ -176,7 +176,7 @@ function partRow(kit: Kit, pour: Pour, { part, decimals, size, x, y, width }: Pa
       ? []
       : [textAt([align === 'left' ? x : x + width, first + 3.6], text, 'fine', { align, ink: 'ink2' })]
   return [
-    textAt([x, first], say.label(`paperMix.${part.part}`), size.part),
+    textAt([x, first], say.label(`paperMix.${partKey(pour, part.part)}`), size.part),
     ...figureDrawing(
       { text: say.millilitres(part.ml, decimals), certainty: pour.certainty },
       { at: [x + width, first], align: 'right', style: size.amount },

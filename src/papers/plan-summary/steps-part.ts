@@ -1,6 +1,7 @@
 /** Every step, day by day, with the numbers that stand on the day sheets, and its pours. */
 import { heading, lineStrip } from '../blocks.ts'
 import { type DayData, dayData } from '../day-sheet/day-data.ts'
+import { partKey } from '../day-sheet/mix-amounts.ts'
 import { type MixedPour, mixedOf } from '../day-sheet/mix-table.ts'
 import { timesOf } from '../day-sheet/steps-list.ts'
 import { nameOf } from '../day-sheet/tape.ts'
@@ -74,7 +75,8 @@ function pourLines(kit: Kit, { pour, amounts }: MixedPour): readonly Strip[] {
   const { say, setter } = kit
   const slot = slotsOf({ ...measureOf(kit.page), columns: columnsFor(kit) })[2]!
   const parts = amounts.parts.map(
-    ({ part, ml }) => `${say.label(`paperMix.${part}`)} ${say.millilitres(ml, amounts.decimals)}`,
+    ({ part, ml }) =>
+      `${say.label(`paperMix.${partKey(pour, part)}`)} ${say.millilitres(ml, amounts.decimals)}`,
   )
   const text = say.sentence('paper.pourLine', {
     nr: pour.nr,
