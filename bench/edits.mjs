@@ -27,7 +27,12 @@ export function seededEdits(raw, { count, seed }) {
     () => work(['packs', pick(ids('packs')), 'inStock'], String(below(3))),
     () => money(['terms', 'margin'], `${below(40)} %`),
   ]
-  return Array.from({ length: count }, () => (kinds[below(kinds.length)] ?? kinds[0])())
+  const pickKind = () => {
+    const kind = kinds[below(kinds.length)]
+    if (!kind) throw new RangeError('edits: no kind')
+    return kind()
+  }
+  return Array.from({ length: count }, pickKind)
 }
 
 const work = (/** @type {string[]} */ path, /** @type {string} */ text) => ({
