@@ -1,6 +1,8 @@
 /** Writes the papers of a plan into a folder, each whole or not at all. */
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { catalogue, catalogueFields, type FinishStandard } from '#catalogue'
+import { type Figure, readCell } from '#job'
 import type { PaperInput } from '#papers'
 import type { MadePlan } from './make-plan.ts'
 import { asFault } from './read-bytes.ts'
@@ -56,6 +58,7 @@ function paperInput({ plan, job }: MadePlan, { page, date }: PaperOptions): Pape
       place: work.place.name ?? '',
       ...cell('launchDate', work.job.launch),
       finishWords: work.job.finishWords ?? '',
+      ...judgedFrom(work.job.finish ?? 'tidy'),
       people: work.people.map(({ id, name }) => ({ id, name })),
       units: work.job.units ?? 'metric',
       locale: work.job.locale ?? 'en-GB',
@@ -63,4 +66,11 @@ function paperInput({ plan, job }: MadePlan, { page, date }: PaperOptions): Pape
     page,
     ...cell('date', date),
   }
+}
+
+/** How far off the finish is judged, by the standard the owner chose. */
+function judgedFrom(finish: FinishStandard): Pick<PaperInput['job'], 'inspectionDistanceM'> {
+  const text = catalogue.finishStandards[finish].cells.judgedFrom ?? ''
+  const reading = readCell(catalogueFields.finishStandards.judgedFrom, text, { currency: undefined })
+  return reading.ok ? { inspectionDistanceM: (reading.value as Figure).value } : {}
 }
