@@ -101,7 +101,7 @@ function goHours(subject: Subject, step: WorkStep): (hour: number) => boolean {
   const air = subject.plan.conditions.air.find((one) => one.key === step.air)
   if (!asked || !air) return () => true
   const limits = limitsOf(subject.raw, step.sheet!)
-  const lines = readWeatherLines(subject.raw.name)
+  const lines = readWeatherLines(subject.raw.sample)
   const windShare = air.shelter === 'shed' ? 0 : 0.5
   return (hour) => {
     const index = hour - air.firstMinute / 60

@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest'
 import * as cell from './cells.ts'
 import { workingSpells } from './crew.ts'
+import { sampleJobs } from './jobs.ts'
 import { type Subject, subjectOf } from './plans.ts'
-import { cellsOf, itemsOf, sampleNames } from './raw-sample.ts'
+import { cellsOf, itemsOf } from './raw-sample.ts'
 
 /** `over / under`, rounded half up, in whole numbers. */
 const halfUp = (over: bigint, under: bigint): number => Number((2n * over + under) / (2n * under))
@@ -44,7 +45,7 @@ function sessionsOf(subject: Subject, person: string): number {
   ).length
 }
 
-describe.each(sampleNames)('the money of %s', (name) => {
+describe.each(sampleJobs)('the money of %s', (name) => {
   const subject = subjectOf(name)
   const { raw, plan } = subject
   const money = plan.money!

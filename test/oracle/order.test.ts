@@ -5,8 +5,8 @@ import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
 import { describe, expect, it } from 'vitest'
 import type { RawDocument } from '#job'
 import { type Plan, plan } from '#plan'
-import { planInput, projectRaw, sampleRaw, sampleWeather } from '../support/samples.ts'
-import { sampleNames } from './raw-sample.ts'
+import { planInput, projectRaw, sampleWeather } from '../support/samples.ts'
+import { jobs, programDocument, sampleJobs } from './jobs.ts'
 
 const seeds = [1, 20270412, 77]
 
@@ -50,9 +50,9 @@ function ordered(raw: RawDocument): Tree {
 const planOf = (raw: Tree, weather: ReturnType<typeof sampleWeather>): Plan =>
   plan(planInput(projectRaw(raw as unknown as RawDocument), weather))
 
-describe.each(sampleNames)('the plan of %s', (name) => {
-  const raw = ordered(sampleRaw(name))
-  const weather = sampleWeather(name)
+describe.each(sampleJobs)('the plan of %s', (name) => {
+  const raw = ordered(programDocument(jobs[name]))
+  const weather = sampleWeather(jobs[name].sample)
   const made = planOf(raw, weather)
 
   it.each(seeds)(
@@ -66,7 +66,7 @@ describe.each(sampleNames)('the plan of %s', (name) => {
 
   it('is that of the file as it stands, where the order of the items is that of the lines', () => {
     const { stamp, ...rest } = made
-    const { stamp: asWritten, ...plain } = planOf(sampleRaw(name) as unknown as Tree, weather)
+    const { stamp: asWritten, ...plain } = planOf(programDocument(jobs[name]) as unknown as Tree, weather)
     expect(plain).toEqual(rest)
     expect(stamp.catalogue).toBe(asWritten.catalogue)
   })

@@ -1,7 +1,8 @@
-/** The plan of each sample job, made once, with look-ups that several oracles need. */
+/** The plan of each job, made once, with look-ups that several oracles need. */
 import { type Plan, plan, type WorkStep } from '#plan'
-import { type SampleName, sampleInput } from '../support/samples.ts'
+import { planInput, projectRaw, sampleWeather } from '../support/samples.ts'
 import { type AirOfHour, type ClockSense, type CureRow, clockFullMinute } from './cure-clock.ts'
+import { type JobName, jobs, programDocument } from './jobs.ts'
 import { type RawSample, readRawSample } from './raw-sample.ts'
 
 export type PlacedStep = Plan['days']['placed'][number]
@@ -14,14 +15,15 @@ export type Subject = {
   readonly airs: Readonly<Record<string, AirOfHour>>
 }
 
-const made = new Map<SampleName, Subject>()
+const made = new Map<JobName, Subject>()
 
-export function subjectOf(name: SampleName): Subject {
+export function subjectOf(name: JobName): Subject {
   const known = made.get(name)
   if (known) return known
-  const worked = plan(sampleInput(name))
+  const job = jobs[name]
+  const worked = plan(planInput(projectRaw(programDocument(job)), sampleWeather(job.sample)))
   const subject = {
-    raw: readRawSample(name),
+    raw: readRawSample(job),
     plan: worked,
     steps: new Map(worked.steps.steps.map((step) => [step.id, step])),
     placed: new Map(worked.days.placed.map((one) => [one.step, one])),

@@ -1,16 +1,9 @@
 /** Litres against cells: area, spread, parts, thinner and additive, layer by layer and product by product. */
 import { describe, expect, it } from 'vitest'
 import * as cell from './cells.ts'
+import { sampleJobs } from './jobs.ts'
 import { type Subject, subjectOf } from './plans.ts'
-import {
-  type Cells,
-  idsIn,
-  itemsOf,
-  limitCell,
-  type RawSample,
-  sampleNames,
-  sheetCell,
-} from './raw-sample.ts'
+import { type Cells, idsIn, itemsOf, limitCell, type RawSample, sheetCell } from './raw-sample.ts'
 
 /** The same few products and sums of doubles, in another order. */
 const relative = 1e-12
@@ -80,7 +73,7 @@ const layersOf = (raw: RawSample) =>
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0)
 
-describe.each(sampleNames)('the litres of %s', (name) => {
+describe.each(sampleJobs)('the litres of %s', (name) => {
   const subject = subjectOf(name)
   const { raw, plan } = subject
 

@@ -3,24 +3,33 @@ import { readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { catalogue } from '#catalogue'
 import type { SampleName } from '../support/samples.ts'
+import type { OracleJob } from './jobs.ts'
 
 export type Cells = Readonly<Record<string, string>>
 export type Section = Readonly<Record<string, Cells>>
 
 export type RawSample = {
-  readonly name: SampleName
+  readonly sample: SampleName
   readonly work: Readonly<Record<string, unknown>>
   readonly money: Readonly<Record<string, unknown>>
 }
 
-export const sampleNames: readonly SampleName[] = ['open-powerboat', 'deck-only', 'cruiser-topsides']
-
 const folder = new URL('../../samples/', import.meta.url)
 
-export function readRawSample(name: SampleName): RawSample {
-  const text = readFileSync(new URL(`${name}.yaml`, folder), 'utf8')
-  const { work, money } = parse(text, { schema: 'failsafe' }) as Omit<RawSample, 'name'>
-  return { name, work, money }
+/** The file, with the cells of the job set. */
+export function readRawSample({ sample, cells }: OracleJob): RawSample {
+  const text = readFileSync(new URL(`${sample}.yaml`, folder), 'utf8')
+  const { work, money } = parse(text, { schema: 'failsafe' }) as Omit<RawSample, 'sample'>
+  for (const [path, written] of cells) setCell(work as Record<string, unknown>, path, written)
+  return { sample, work, money }
+}
+
+function setCell(map: Record<string, unknown>, [key = '', ...rest]: readonly string[], text: string): void {
+  if (rest.length === 0) map[key] = text
+  else {
+    map[key] ??= {}
+    setCell(map[key] as Record<string, unknown>, rest, text)
+  }
 }
 
 /** Items of a collection by id, in the order of the file. */

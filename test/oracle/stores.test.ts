@@ -1,8 +1,9 @@
 /** What is bought: whole packs that cover need and reserve, none cheaper, and what is used up. */
 import { describe, expect, it } from 'vitest'
 import * as cell from './cells.ts'
+import { sampleJobs } from './jobs.ts'
 import { subjectOf } from './plans.ts'
-import { itemsOf, limitCell, type RawSample, sampleNames, sheetCell } from './raw-sample.ts'
+import { itemsOf, limitCell, type RawSample, sheetCell } from './raw-sample.ts'
 
 /** Far under a drop, m³. */
 const drop = 1e-12
@@ -53,7 +54,7 @@ const volume = (packs: readonly { readonly volumeM3: number; readonly count: num
 /** Up to the next whole step; a hair over a step is rounding. */
 const upTo = (amount: number, step: number): number => Math.ceil(amount / step - 1e-9) * step
 
-describe.each(sampleNames)('the stores of %s', (name) => {
+describe.each(sampleJobs)('the stores of %s', (name) => {
   const { raw, plan } = subjectOf(name)
   const { items, consumables } = plan.stores
 
