@@ -58,7 +58,8 @@ function paperInput({ plan, job }: MadePlan, { page, date }: PaperOptions): Pape
       place: work.place.name ?? '',
       ...cell('launchDate', work.job.launch),
       finishWords: work.job.finishWords ?? '',
-      ...judgedFrom(work.job.finish ?? 'tidy'),
+      // Words agreed with the owner say how it is judged; the standard's distance only stands in for them.
+      ...(work.job.finishWords === undefined ? judgedFrom(work.job.finish ?? 'tidy') : {}),
       people: work.people.map(({ id, name }) => ({ id, name })),
       units: work.job.units ?? 'metric',
       locale: work.job.locale ?? 'en-GB',
