@@ -2,7 +2,7 @@
 import { mixMasses } from '#core/coating'
 import { hoursAt } from '#core/cure'
 import type { Note } from '#core/note'
-import type { AirAt, Placed } from '#core/schedule'
+import { type AirAt, type Placed, wholeSlots } from '#core/schedule'
 import { airByPlace } from './air-at.ts'
 import { weakest } from './certainty.ts'
 import type { Known } from './known.ts'
@@ -84,7 +84,7 @@ function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | undefined 
   const layer = shelf.layers.get(zoneLayer)
   const quantity = shelf.quantities.get(zoneLayer)
   if (step.coat === undefined || !sheet || !layer || !quantity) return undefined
-  const startMinute = placed.startMinute + step.setUpMinutes
+  const startMinute = placed.startMinute + wholeSlots(step.setUpMinutes)
   const airC = shelf.airOf(step.air)(Math.floor(startMinute / 60))
   const crew = placed.pieces[0]?.people.length ?? 1
   return {

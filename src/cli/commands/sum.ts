@@ -9,7 +9,7 @@ import { section, table, wrap } from '../views/table.ts'
 
 const flagOf = (field: SumField) => ({
   flags: `--${kebab(field.name)} <${field.dimension === 'text' ? 'text' : 'quantity'}>`,
-  doc: `${field.doc}, for example "${field.example}"${field.required ? '' : field.default === undefined ? ' (optional)' : ` (${field.default} when left out)`}`,
+  doc: `${field.doc.replace(/\.$/, '')}, for example "${field.example}"${field.required ? '' : field.default === undefined ? ' (optional)' : ` (${field.default} when left out)`}`,
 })
 
 const kebab = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)

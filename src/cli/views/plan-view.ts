@@ -27,12 +27,11 @@ export function planLines(plan: Plan, work: Work, words: Words): readonly string
   ]
 }
 
-/** Person-hours as placed, sessions not counted. */
-export const plannedHours = (plan: Plan): number =>
-  plan.days.days.reduce(
-    (sum, day) => sum + day.people.reduce((minutes, one) => minutes + one.minutes, 0),
-    0,
-  ) / 60
+/** Person-hours in the calendar, the opening and closing of sessions with them: what is clocked and paid. */
+export const plannedHours = (plan: Plan): number => {
+  const worked = plan.days.days.flatMap((day) => day.people.map((one) => one.minutes))
+  return worked.reduce((sum, minutes) => sum + minutes, plan.days.sessionMinutes) / 60
+}
 
 export function headline(plan: Plan, work: Work, words: Words): string {
   const name = work.job.boatName ?? work.job.name

@@ -9,7 +9,7 @@ import { type Grid, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
 import { type AirAt, readyAt, shutWindow } from './ready.ts'
 import type { Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
-import { SLOT, shut, slotFrom, type Timeline } from './timeline.ts'
+import { shut, slotFrom, type Timeline, wholeSlots } from './timeline.ts'
 
 export type Calendar = {
   readonly placed: readonly Placed[]
@@ -151,8 +151,8 @@ function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], ke
 }
 
 const workStretch = (step: Step, piece: Interval) => ({
-  fromMinute: piece.startMinute + Math.ceil(step.setUpMinutes / SLOT) * SLOT,
-  toMinute: piece.endMinute - Math.ceil(step.cleanUpMinutes / SLOT) * SLOT,
+  fromMinute: piece.startMinute + wholeSlots(step.setUpMinutes),
+  toMinute: piece.endMinute - wholeSlots(step.cleanUpMinutes),
 })
 
 /** Nobody may do it at all, or the time at hand is too short. */

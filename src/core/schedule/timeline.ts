@@ -18,6 +18,9 @@ export const minuteOf = (timeline: Timeline, slot: number): number => timeline.f
 
 export const slotsOf = (minutes: number): number => Math.ceil(minutes / SLOT)
 
+/** Minutes as the calendar counts them: whole quarter hours, up. */
+export const wholeSlots = (minutes: number): number => slotsOf(minutes) * SLOT
+
 /** The first slot that begins at or after the minute. */
 export const slotFrom = (timeline: Timeline, minute: number): number =>
   Math.max(0, Math.ceil((minute - timeline.firstMinute) / SLOT))
