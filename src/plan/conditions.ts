@@ -12,12 +12,21 @@ import {
   shelters,
   surfaceTemperature,
 } from '#core/climate'
-import { hoursAt } from '#core/cure'
+import { hoursToRun } from '#core/cure'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
 import { PLANNING_AIR_C } from './air-at.ts'
 import type { Runner, Stage } from './remember.ts'
-import type { AirHours, BuildUps, Conditions, Marks, ResolvedSheet, Surfaces, ZoneHours } from './types.ts'
+import type {
+  AirHours,
+  BuildUps,
+  Conditions,
+  Marks,
+  Repairs,
+  ResolvedSheet,
+  Surfaces,
+  ZoneHours,
+} from './types.ts'
 
 export type ConditionsInput = {
   readonly weather: HourlySeries | undefined
@@ -25,6 +34,7 @@ export type ConditionsInput = {
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
   readonly marks: Marks
+  readonly repairs: Repairs
 }
 
 type PlaceName = 'boat' | 'indoors'
@@ -40,6 +50,7 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     buildUps: input.buildUps,
     surfaces: input.surfaces,
     marks: input.marks,
+    repairs: input.repairs,
   })
   const airs = (['boat', 'indoors'] as const)
     .filter((name) => name === 'boat' || questions.some((question) => question.place === name))
@@ -101,16 +112,18 @@ type Question = {
 }
 
 const askedOf: Stage<
-  Pick<ConditionsInput, 'buildUps' | 'surfaces' | 'marks'>,
+  Pick<ConditionsInput, 'buildUps' | 'surfaces' | 'marks' | 'repairs'>,
   { readonly questions: readonly Question[] }
 > = {
   name: 'conditions asked',
-  run: ({ buildUps, surfaces, marks }) => {
+  run: ({ buildUps, surfaces, marks, repairs }) => {
     const indoors = new Set(
       [...surfaces.zones, ...marks.zones].flatMap((zone) => (zone.indoors ? [zone.id] : [])),
     )
     const questions = buildUps.sheets.flatMap((sheet) => {
-      const zones = buildUps.layers.filter((layer) => layer.sheet === sheet.id).map((layer) => layer.zone)
+      const zones = [...buildUps.layers, ...repairs.repairs]
+        .filter((use) => use.sheet === sheet.id)
+        .map((use) => use.zone)
       const places = new Set<PlaceName>(zones.map((zone) => (indoors.has(zone) ? 'indoors' : 'boat')))
       return [...places].sort().map((place) => questionOf(sheet, place))
     })
@@ -173,14 +186,15 @@ const hoursStage = (
 ): Stage<{ readonly question: Question; readonly air: PlaceAir }, ZoneHours> => ({
   name: `conditions hours ${key}`,
   run: ({ question, air }) => {
-    const limits = limitsOf(question, air)
+    const after = hoursAfter(question, air.inside)
+    const limits = limitsOf(question, air, after)
     const judged = paintableHours({ series: air.inside, surfaceC: air.surfaceC, limits })
     return {
       key,
       sheet: question.sheet,
       place: question.place,
       firstMinute: air.inside.startMs / 60_000,
-      hoursAfter: limits.hoursAfter,
+      hoursAfter: after,
       verdicts: judged.map((hour) => hour.verdict),
       failing: judged.map((hour) => hour.failing),
     }
@@ -188,34 +202,22 @@ const hoursStage = (
   fresh: true,
 })
 
-const limitsOf = (question: Question, air: PlaceAir): PaintLimits => ({
+const limitsOf = (question: Question, air: PlaceAir, after: readonly number[]): PaintLimits => ({
   ...commonLimits,
   airLeastC: question.airLeastC,
   airMostC: question.airMostC,
   humidityMost: question.humidityMost,
   dewMarginK: question.dewMarginK,
-  hoursAfter: hoursAfter(question, air.inside),
+  hoursAfter: after,
   openToSky: shelters[air.shelter].openToSky,
 })
 
 /** Longest that dew is looked for after a coat; past two days a forecast says little. */
 const MOST_HOURS_AFTER = 48
 
-/** Dew must stay off this long: the sheet's clock at the mean of the hours warm enough to paint in. */
-function hoursAfter({ dryToDew, airLeastC }: Question, inside: HourlySeries): number {
-  const table = dryToDew?.value
-  if (!table) return 0
-  let sum = 0
-  let count = 0
-  for (const airC of inside.airC) {
-    if (airC < airLeastC || Number.isNaN(airC)) continue
-    sum += airC
-    count += 1
-  }
-  const meanC = count > 0 ? sum / count : airLeastC
-  const { hours } = hoursAt(table, Math.max(meanC, table[0]!.airC), 'least')
-  return Math.min(MOST_HOURS_AFTER, Math.ceil(hours - 1e-9))
-}
+/** Dew must stay off until the sheet's clock has run in the air the film really gets, from each hour on. */
+const hoursAfter = ({ dryToDew }: Question, inside: HourlySeries): readonly number[] =>
+  dryToDew ? hoursToRun({ table: dryToDew.value, airC: inside.airC, most: MOST_HOURS_AFTER }) : [0]
 
 function gapNotes(weather: HourlySeries): readonly Note[] {
   return weather.gaps.map((gap) => ({

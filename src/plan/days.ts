@@ -6,7 +6,7 @@ import { airByPlace } from './air-at.ts'
 import type { CalendarDays } from './calendar.ts'
 import { happened } from './happened.ts'
 import type { Stage } from './remember.ts'
-import type { BuildUps, Conditions, Day, DayPiece, Days, Steps, Surfaces, WorkStep } from './types.ts'
+import type { BuildUps, Conditions, Day, DayPiece, Days, Marks, Steps, Surfaces, WorkStep } from './types.ts'
 
 export type GridStageInput = {
   readonly calendar: CalendarDays
@@ -38,6 +38,7 @@ export type DaysInput = {
   readonly calendar: CalendarDays
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
+  readonly marks: Marks
   readonly log: Log
   readonly launch: Work['job']['launch']
   readonly nowMinute: number
@@ -80,19 +81,21 @@ function setDays(input: DaysInput): Days {
 function endsOf(input: DaysInput, result: Calendar): Pick<Days, 'workEndMinute' | 'launchMinute'> {
   if (result.unplaced.length > 0 || result.placed.length === 0) return {}
   const workEndMinute = Math.max(...result.placed.map((placed) => placed.endMinute))
-  const slung = slingMinutes(input, new Map(result.placed.map((placed) => [placed.step, placed])))
-  return slung.includes(undefined)
+  const ready = slingMinutes(input, new Map(result.placed.map((placed) => [placed.step, placed])))
+  return ready.includes(undefined)
     ? { workEndMinute }
-    : { workEndMinute, launchMinute: Math.max(workEndMinute, ...(slung as readonly number[])) }
+    : { workEndMinute, launchMinute: Math.max(workEndMinute, ...(ready as readonly number[])) }
 }
+
+/** Where slings, pads and water touch. */
+const slung: ReadonlySet<string> = new Set(['topsides', 'transom', 'bottom', 'boot stripe'])
 
 function slingMinutes(
   input: DaysInput,
   placed: ReadonlyMap<string, Placed>,
 ): readonly (number | undefined)[] {
-  const hull = new Set(
-    input.surfaces.zones.flatMap((zone) => (['topsides', 'bottom'].includes(zone.kind) ? [zone.id] : [])),
-  )
+  const zones = [...input.surfaces.zones, ...input.marks.zones]
+  const hull = new Set(zones.flatMap((zone) => (slung.has(zone.kind) ? [zone.id] : [])))
   const airC = airByPlace(input.conditions.air)('boat')
   return input.steps.steps.flatMap((step) => {
     const table = input.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.clocks.dryToSling?.value

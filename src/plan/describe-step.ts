@@ -33,7 +33,9 @@ function dataOf(plan: Plan, step: WorkStep): NoteData {
 
 /** The finding or the fitting a step is about. */
 function subjectOf(plan: Plan, step: WorkStep): NoteData {
-  const repair = plan.repairs.repairs.find((one) => step.kind === 'repair' && one.finding === step.subject)
+  const repair = plan.repairs.repairs.find(
+    (one) => step.kind.endsWith('repair') && one.finding === step.subject,
+  )
   const fitting = plan.repairs.fittings.find((one) => one.fitting === step.subject)
   const found = repair ?? fitting
   return found ? { name: found.name, count: found.count } : {}

@@ -21,7 +21,8 @@ export const hazards: Stage<HazardsInput, Hazards> = { name: 'hazards', run: fin
 /** Flags that a kind of work brings wherever it is done. */
 const flagsByKind: Readonly<Record<string, readonly string[]>> = {
   wash: ['solvent', 'wipes'],
-  repair: ['sanding', 'laminate dust', 'power tool', 'dry powder'],
+  repair: ['sanding', 'laminate dust', 'power tool'],
+  'fill-repair': ['mixing', 'dry powder'],
   sand: ['sanding', 'power tool'],
   'sand-between': ['sanding', 'power tool'],
   pinholes: ['sanding'],

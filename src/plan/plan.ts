@@ -109,6 +109,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     buildUps: buildUp,
     surfaces: surface,
     marks: mark,
+    repairs: repair,
   })
   const dates = run(calendar, { place, people, shifts, closures, rates: known.rates, fromDate })
   const grid = run(daysGrid, { calendar: dates, conditions: condition, nowMinute })
@@ -119,6 +120,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     calendar: dates,
     buildUps: buildUp,
     surfaces: surface,
+    marks: mark,
     log,
     launch: job.launch,
     nowMinute,

@@ -68,13 +68,10 @@ type Coat = {
   readonly thinnerShare: number
   readonly additiveShare: number
   readonly crew: number
-  readonly airC: number
+  readonly airAt: AirAt
   readonly startMinute: number
   readonly workMinutes: number
-  readonly inductionMinutes: number
   readonly leadMinutes: number
-  /** Absent for a one-part: the tray is topped up as it empties. */
-  readonly potMinutes: number | undefined
   readonly certainty: Pour['certainty']
 }
 
@@ -85,7 +82,6 @@ function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | undefined 
   const quantity = shelf.quantities.get(zoneLayer)
   if (step.coat === undefined || !sheet || !layer || !quantity) return undefined
   const startMinute = placed.startMinute + wholeSlots(step.setUpMinutes)
-  const airC = shelf.airOf(step.air)(Math.floor(startMinute / 60))
   const crew = placed.pieces[0]?.people.length ?? 1
   return {
     step,
@@ -94,12 +90,10 @@ function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | undefined 
     thinnerShare: layer.thinnerShare.value,
     additiveShare: layer.additiveShare,
     crew,
-    airC,
+    airAt: shelf.airOf(step.air),
     startMinute,
     workMinutes: workMinutesOf(step, crew),
-    inductionMinutes: minutesAt(sheet, 'induction', airC) ?? 0,
     leadMinutes: shelf.known.mixLeadMinutes.value,
-    potMinutes: minutesAt(sheet, 'potLife', airC),
     certainty: weakest(quantity.certainty, sheet.clocks.potLife?.certainty),
   }
 }
@@ -117,24 +111,57 @@ function minutesAt(sheet: ResolvedSheet, clock: ClockName, airC: number): number
   return Number.isFinite(hours) ? hours * 60 : table[0]!.hours * 60
 }
 
-/** Minutes one pour can be used: pot life less standing and pouring out. */
-const usableMinutes = (coat: Coat): number =>
-  coat.potMinutes === undefined
-    ? Number.POSITIVE_INFINITY
-    : coat.potMinutes - coat.inductionMinutes - coat.leadMinutes
+/** A pot in the air of the hour in which its paint is first used. */
+type Pot = {
+  readonly airC: number
+  readonly inductionMinutes: number
+  /** Absent for a one-part: the tray is topped up as it empties. */
+  readonly potMinutes: number | undefined
+  /** What is left of the pot life after standing and pouring out. */
+  readonly usableMinutes: number
+}
 
-/** Even pours, as few as the pot allows; where the pot allows none, one, and a fault note says so. */
+function potAt(coat: Coat, minute: number): Pot {
+  const airC = coat.airAt(Math.floor(minute / 60))
+  const inductionMinutes = minutesAt(coat.sheet, 'induction', airC) ?? 0
+  const potMinutes = minutesAt(coat.sheet, 'potLife', airC)
+  const usableMinutes =
+    potMinutes === undefined ? Number.POSITIVE_INFINITY : potMinutes - inductionMinutes - coat.leadMinutes
+  return { airC, inductionMinutes, potMinutes, usableMinutes }
+}
+
+/** When the pours of an even split are first used. */
+const useFrom = (coat: Coat, of: number): readonly number[] =>
+  Array.from({ length: of }, (_, index) => coat.startMinute + Math.round((index * coat.workMinutes) / of))
+
+/** More pours than this for one coat are no way to paint it. */
+const MOST_POURS = 60
+
+/**
+ * Even pours, as few as will do: each must last through its share of the work in the air of its own hour. Where the
+ * pot allows none, one, and a fault note says so.
+ */
 function pourCount(coat: Coat): number {
-  const usable = usableMinutes(coat)
-  return usable > 0 ? Math.max(1, Math.ceil(coat.workMinutes / usable - 1e-9)) : 1
+  for (let of = 1; of <= MOST_POURS; of++) {
+    const each = coat.workMinutes / of
+    if (useFrom(coat, of).every((minute) => potAt(coat, minute).usableMinutes >= each - 1e-9)) return of
+  }
+  return 1
 }
 
 function split(coat: Coat): readonly Pour[] {
   const of = pourCount(coat)
-  return Array.from({ length: of }, (_, index) => pourAt(coat, { index, of }))
+  return useFrom(coat, of).map((useFromMinute, index) => pourAt(coat, { index, of, useFromMinute }))
 }
 
-function pourAt(coat: Coat, { index, of }: { readonly index: number; readonly of: number }): Pour {
+function pourAt(
+  coat: Coat,
+  {
+    index,
+    of,
+    useFromMinute,
+  }: { readonly index: number; readonly of: number; readonly useFromMinute: number },
+): Pour {
   const { sheet, step } = coat
   const poured = pourOf({
     mixedM3: coat.mixedM3 / of,
@@ -142,8 +169,8 @@ function pourAt(coat: Coat, { index, of }: { readonly index: number; readonly of
     thinnerShare: coat.thinnerShare,
     additiveShare: coat.additiveShare,
   })
-  const useFromMinute = coat.startMinute + Math.round((index * coat.workMinutes) / of)
-  const mixAtMinute = useFromMinute - Math.ceil(coat.inductionMinutes + coat.leadMinutes)
+  const pot = potAt(coat, useFromMinute)
+  const mixAtMinute = useFromMinute - Math.ceil(pot.inductionMinutes + coat.leadMinutes)
   const two = (sheet.mix.value[1] ?? 0) > 0
   return {
     step: step.id,
@@ -157,10 +184,10 @@ function pourAt(coat: Coat, { index, of }: { readonly index: number; readonly of
     thinnerM3: poured.thinnerVolume,
     additiveM3: poured.additiveVolume,
     ...massesOf(sheet, poured, two),
-    airC: coat.airC,
+    airC: pot.airC,
     mixAtMinute,
     useFromMinute,
-    ...(coat.potMinutes === undefined ? {} : { useUntilMinute: mixAtMinute + Math.floor(coat.potMinutes) }),
+    ...(pot.potMinutes === undefined ? {} : { useUntilMinute: mixAtMinute + Math.floor(pot.potMinutes) }),
     certainty: coat.certainty,
   }
 }
@@ -186,13 +213,14 @@ function massesOf(
 
 function notesOf(coat: Coat, known: Known): readonly Note[] {
   const about = { step: coat.step.id, zone: coat.step.zone ?? '', sheet: coat.sheet.id }
+  const first = potAt(coat, coat.startMinute)
   const tooShort: readonly Note[] =
-    usableMinutes(coat) <= 0
+    first.usableMinutes <= 0
       ? [
           {
             code: 'pours.potTooShort',
             severity: 'fault',
-            data: { ...about, airC: coat.airC, potHours: (coat.potMinutes ?? 0) / 60 },
+            data: { ...about, airC: first.airC, potHours: (first.potMinutes ?? 0) / 60 },
           },
         ]
       : []

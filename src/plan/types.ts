@@ -243,8 +243,8 @@ export type ZoneHours = {
   readonly sheet: string
   readonly place: 'boat' | 'indoors'
   readonly firstMinute: number
-  /** How long dew and rain must stay off after a coat. */
-  readonly hoursAfter: number
+  /** How long dew and rain must stay off after a coat of each hour; one figure when it is the same for all. */
+  readonly hoursAfter: readonly number[]
   readonly verdicts: readonly Verdict[]
   readonly failing: readonly (readonly FailingLimit[])[]
 }

@@ -87,7 +87,7 @@ const whole: Readonly<Record<string, string>> = {
   'plan.stamp':
     'Planned {madeAtMs} with version {app} from job {work}, weather {weather}, catalogue {catalogue}.',
   'hours.summary':
-    '{hours, number} of {ofHours, plural, one {# hour is} other {# hours are}} good for a coat; dew and rain must stay off for {afterHours} after it.',
+    '{hours, number} of {ofHours, plural, one {# hour is} other {# hours are}} good for a coat; dew and rain must stay off for {leastHours} to {mostHours} after it, as the film dries in the air it gets.',
 }
 
 export const planWords: Readonly<Record<string, string>> = {

@@ -11,7 +11,7 @@ export function hoursLines(plan: Plan, words: Words): readonly string[] {
       words.sentence('hours.summary', {
         hours: countOf(zone, 'go'),
         ofHours: zone.verdicts.length,
-        afterHours: zone.hoursAfter,
+        ...dryingOf(zone),
       }),
       ...table(
         runs.map((run) => [
@@ -23,6 +23,17 @@ export function hoursLines(plan: Plan, words: Words): readonly string[] {
       ...limitLines(zone, words),
     ])
   })
+}
+
+/** Shortest and longest time that dew and rain must stay off, over the good hours. */
+function dryingOf({ verdicts, hoursAfter }: ZoneHours): {
+  readonly leastHours: number
+  readonly mostHours: number
+} {
+  const good = verdicts.flatMap((verdict, hour) =>
+    verdict === 'go' ? [hoursAfter[hour] ?? hoursAfter[0] ?? 0] : [],
+  )
+  return { leastHours: good.length > 0 ? Math.min(...good) : 0, mostHours: Math.max(0, ...good) }
 }
 
 const countOf = (zone: ZoneHours, verdict: string): number =>

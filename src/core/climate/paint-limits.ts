@@ -11,8 +11,11 @@ export type PaintLimits = {
   /** Wind at the hull up to which all is well, and over which nothing is, m/s. */
   readonly windGoMps: number
   readonly windNoMps: number
-  /** How many hours after the hour of application dew and rain must stay off; a whole number, 0 or more. */
-  readonly hoursAfter: number
+  /**
+   * How many hours after the hour of application dew and rain must stay off, whole numbers, 0 or more: one figure, or
+   * one for each hour of the series, since a film dries slower through a cold night.
+   */
+  readonly hoursAfter: number | readonly number[]
   /** Rain reaches the surface. */
   readonly openToSky: boolean
   /** Chance of rain from which an hour is risky, and from which it is lost, 0..1. */

@@ -259,7 +259,7 @@ function slowVerdict(rows: readonly Record<string, number>[], hour: number, aske
   }
   const now = rows[hour]!
   if (Number.isNaN(now.airC! + now.humidityShare! + now.surfaceC!)) return 'unknown'
-  const after = Array.from({ length: asked.hoursAfter + 1 }, (_, step) => hour + step)
+  const after = Array.from({ length: Number(asked.hoursAfter) + 1 }, (_, step) => hour + step)
   const rain = (at: number) => (asked.openToSky ? (rows[at]?.rainMm ?? 0) : 0)
   const wet = slowWet(rows, hour, { asked, margin, rain })
   if (now.airC! < asked.airLeastC || now.airC! > asked.airMostC) return 'no'

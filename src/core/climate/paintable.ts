@@ -154,11 +154,16 @@ function humidityAt({ series, limits }: Sky, hour: number): FailingLimit | undef
     : undefined
 }
 
+/** Past the end of the list nothing is known of the drying, so the last figure holds. */
+function hoursAfterOf({ hoursAfter }: PaintLimits, hour: number): number {
+  return typeof hoursAfter === 'number' ? hoursAfter : (hoursAfter[hour] ?? hoursAfter.at(-1) ?? 0)
+}
+
 function dewAt(
   { series, marginK, limits, nextClose, nextUnknownMargin }: Sky,
   hour: number,
 ): FailingLimit | undefined {
-  const last = hour + limits.hoursAfter
+  const last = hour + hoursAfterOf(limits, hour)
   const needed = limits.dewMarginK
   const close = nextClose[hour]!
   if (close <= last && close < series.hours)
@@ -193,7 +198,7 @@ function windAt({ series, limits }: Sky, hour: number): FailingLimit | undefined
 
 function rainAt({ series, limits, rain }: Sky, hour: number): FailingLimit | undefined {
   if (rain === undefined) return undefined
-  const last = Math.min(hour + limits.hoursAfter, series.hours - 1)
+  const last = Math.min(hour + hoursAfterOf(limits, hour), series.hours - 1)
   const falls = rain.falls[hour]!
   if (falls <= last)
     return {

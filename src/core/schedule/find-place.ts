@@ -43,9 +43,8 @@ export function findInOneGo(search: Search): Found | undefined {
     if (longestFree(timeline, rows, slot) < shortest) continue
     for (const shape of shapes) {
       if ((open ? (open[slot + before] ?? 0) : ALWAYS) < shape.work) continue
-      if (dust && !isClear(dust, slot, shape.total)) continue
       const crew = freeCrew(timeline, rows, { slot, length: shape.total, crew: shape.crew })
-      if (crew)
+      if (crew && (!dust || isClear(timeline, dust, { slot, length: shape.total })))
         return { pieces: [pieceOf(timeline, crew, { from: slot, to: slot + shape.total })], rows: [crew] }
     }
   }
@@ -60,8 +59,16 @@ function longestFree(timeline: Timeline, rows: readonly number[], slot: number):
 }
 
 /** Clear of dust to the end of the grid counts as clear. */
-const isClear = (dust: DustLimit, slot: number, length: number): boolean =>
-  (dust.runs[slot] ?? 0) >= Math.min(length + dust.tailSlots, dust.runs.length - 1 - slot)
+function isClear(
+  timeline: Timeline,
+  dust: DustLimit,
+  { slot, length }: { readonly slot: number; readonly length: number },
+): boolean {
+  const clear = dust.runs[slot] ?? 0
+  if (clear < length) return false
+  const tail = slotsOf(dust.tailMinutes(minuteOf(timeline, slot + length)))
+  return clear >= Math.min(length + tail, dust.runs.length - 1 - slot)
+}
 
 function freeCrew(
   timeline: Timeline,
@@ -78,34 +85,51 @@ function freeCrew(
 
 /** Work that may be split: fills free time in order, as many people as there are, until it is done. */
 export function findSplit(search: Search): Found | undefined {
-  const { timeline, step, open, dust } = search
+  const { timeline, step } = search
   const rows = allowedRows(search)
-  const most = step.paces.at(-1)!.crew
   const pieces: Piece[] = []
   const crews: (readonly number[])[] = []
   let left = 1
   let slot = search.fromSlot
   while (slot < timeline.slots) {
-    const room = Math.min(open ? open[slot]! : ALWAYS, dust ? dust.runs[slot]! : ALWAYS)
-    const here =
-      room > 0 && longestFree(timeline, rows, slot) > 0
-        ? rows.filter((row) => timeline.free[row]![slot]! > 0).slice(0, most)
-        : []
-    const pace = paceFor(step, here.length)
-    if (!pace) {
+    const stretch =
+      longestFree(timeline, rows, slot) > 0 ? stretchAt(search, { rows, slot, left }) : undefined
+    if (!stretch) {
       slot++
       continue
     }
+    const { crew, length } = stretch
+    pieces.push(pieceOf(timeline, crew, { from: slot, to: slot + length }))
+    crews.push(crew)
+    left -= (length * SLOT * crew.length) / paceFor(step, crew.length)!.personMinutes
+    slot += length
+    if (left <= 1e-9) return { pieces, rows: crews }
+  }
+  return undefined
+}
+
+type Stretch = { readonly crew: readonly number[]; readonly length: number }
+
+/**
+ * The work that can be begun in a slot: by everybody who is free for long enough to be worth it, else by whoever is
+ * free when that finishes the step. `undefined` when only a scrap of time is there.
+ */
+function stretchAt(
+  { timeline, step, open, dust }: Search,
+  at: { readonly rows: readonly number[]; readonly slot: number; readonly left: number },
+): Stretch | undefined {
+  const { rows, slot, left } = at
+  const room = Math.min(open ? open[slot]! : ALWAYS, dust ? dust.runs[slot]! : ALWAYS)
+  if (room === 0) return undefined
+  const most = step.paces.at(-1)!.crew
+  for (const least of [LEAST_PIECE_SLOTS, 1]) {
+    const here = rows.filter((row) => timeline.free[row]![slot]! >= least).slice(0, most)
+    const pace = paceFor(step, here.length)
+    if (!pace) continue
     const crew = here.slice(0, pace.crew)
     const needed = Math.max(1, slotsOf((left * pace.personMinutes) / pace.crew - 1e-9))
     const length = Math.min(needed, room, ...crew.map((row) => timeline.free[row]![slot]!))
-    if (length >= LEAST_PIECE_SLOTS || length === needed) {
-      pieces.push(pieceOf(timeline, crew, { from: slot, to: slot + length }))
-      crews.push(crew)
-      left -= (length * SLOT * pace.crew) / pace.personMinutes
-    }
-    slot += length
-    if (left <= 1e-9) return { pieces, rows: crews }
+    if (length >= LEAST_PIECE_SLOTS || length === needed) return { crew, length }
   }
   return undefined
 }

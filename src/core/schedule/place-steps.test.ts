@@ -24,7 +24,6 @@ const step = (id: string, over: Partial<Step> = {}): Step => ({
   needs: [],
   air: 'boat',
   dust: 'neither',
-  wetMinutes: 0,
   barred: [],
   ...over,
 })
@@ -146,12 +145,32 @@ describe('placeSteps', () => {
   })
 
   it('makes no dust where a coat is wet, and coats nothing that would still be wet when dust is made', () => {
-    const coat = step('coat', { inOneGo: true, dust: 'minds', wetMinutes: 240 })
+    const coat = step('coat', { inOneGo: true, dust: 'minds', wet: [{ airC: 20, hours: 4 }] })
     const sand = step('sand', { dust: 'makes' })
     expect(place([coat, sand]).placed.map((one) => one.startMinute)).toEqual([480, 780])
     expect(place([sand, coat]).placed.map((one) => one.startMinute)).toEqual([480, 540])
     const elsewhere = { ...sand, air: 'indoors' }
     expect(place([coat, elsewhere]).placed.map((one) => one.startMinute)).toEqual([480, 540])
+  })
+
+  it('minds dust for as long as the coat is wet in the air it gets', () => {
+    const coat = step('coat', { inOneGo: true, dust: 'minds', wet: [{ airC: 20, hours: 2 }] })
+    const sand = step('sand', { dust: 'makes' })
+    const startAt = (airC: number) =>
+      place([coat, sand], { airAt: new Map([['boat', () => airC]]) }).placed[1]?.startMinute
+    expect(startAt(20)).toBe(540 + 120)
+    expect(startAt(10)).toBe(540 + 240)
+    expect(startAt(0)).toBe(day + 480)
+  })
+
+  it('lets one begin where the other has only a scrap of time', () => {
+    const early: Person = { id: 'ben', shifts: [{ startMinute: 480, endMinute: 495 }] }
+    const paces = [
+      { crew: 1, personMinutes: 120 },
+      { crew: 2, personMinutes: 120 },
+    ]
+    const { placed } = place([step('shared', { paces })], { people: [ada, early] })
+    expect(placed[0]?.startMinute).toBe(480)
   })
 
   it('gives a step to nobody who is barred from it, and says when that leaves nobody', () => {
@@ -199,7 +218,7 @@ describe('placeSteps on any list of steps', () => {
       step(`s${index}`, {
         inOneGo: spec.inOneGo,
         dust: spec.inOneGo ? spec.dust : spec.dust === 'minds' ? 'neither' : spec.dust,
-        wetMinutes: 120,
+        wet: [{ airC: 20, hours: 2 }],
         paces: [{ crew: spec.crew, personMinutes: Math.min(spec.minutes, spec.inOneGo ? 400 : 900) }],
         hoursKey: spec.inOneGo ? 'gloss' : undefined,
         needs: index >= spec.back ? [after(`s${index - spec.back}`, spec.wait)] : [],

@@ -3,7 +3,7 @@
  * (serial schedule generation), hour by hour inside shifts and paintable hours. Later steps fill the
  * waits of earlier ones. It does not search for a better order.
  */
-import { bookDust, createDustBook, type DustBook, dustLimit } from './dust.ts'
+import { bookDust, createDustBook, type DustBook, dustLimit, wetMinutes } from './dust.ts'
 import { type Found, findInOneGo, findSplit } from './find-place.ts'
 import { type Grid, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
@@ -38,6 +38,8 @@ type Run = PlaceInput & {
 }
 
 const still: AirAt = () => 20
+
+const airOn = (run: Run, step: Step): AirAt => run.airAt.get(step.air) ?? still
 
 /** Sets every step that can be set. Deterministic: the same input gives the same calendar. */
 export function placeSteps(input: PlaceInput): Calendar {
@@ -95,7 +97,6 @@ function keyThenFind(
     cleanUpMinutes: 0,
     needs: [],
     dust: 'makes',
-    wetMinutes: 0,
     air: late.step.air,
     barred: [],
   }
@@ -109,7 +110,12 @@ function keyThenFind(
 function find(run: Run, step: Step, fromMinute: number): Found | undefined {
   const search = step.inOneGo ? findInOneGo : findSplit
   const { timeline } = run
-  const base = { timeline, step, fromSlot: slotFrom(timeline, fromMinute), dust: dustLimit(run.dust, step) }
+  const base = {
+    timeline,
+    step,
+    fromSlot: slotFrom(timeline, fromMinute),
+    dust: dustLimit(run.dust, step, airOn(run, step)),
+  }
   const { hoursKey } = step
   if (hoursKey === undefined || !run.grid.hours.has(hoursKey)) return search({ ...base, open: undefined })
   let best: Found | undefined
@@ -131,7 +137,7 @@ function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], ke
       toSlot: slotFrom(run.timeline, piece.endMinute),
     }
     for (const row of found.rows[index]!) shut(run.timeline.free[row]!, stretch)
-    bookDust(run.dust, step, stretch)
+    bookDust(run.dust, step, { ...stretch, wetMinutes: wetMinutes(step, piece.endMinute, airOn(run, step)) })
   })
   const startMinute = found.pieces[0]!.startMinute
   const endMinute = found.pieces.at(-1)!.endMinute

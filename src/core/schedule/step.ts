@@ -38,8 +38,8 @@ export type Step = {
   readonly air: string
   /** What it has to do with dust: sanding makes it, a wet coat minds it until it is dry to touch. */
   readonly dust: 'makes' | 'minds' | 'neither'
-  /** How long after the work a coat still minds dust. */
-  readonly wetMinutes: number
+  /** How long after the work a coat still minds dust: its clock to touch-dry. */
+  readonly wet?: CureTable
   /** People who must not do it, by id. */
   readonly barred: readonly string[]
 }

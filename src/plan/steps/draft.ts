@@ -44,7 +44,6 @@ function complete(spec: StepSpec, known: ReadonlyMap<string, WorkStep>): WorkSte
     cleanUpMinutes: 0,
     air: 'boat',
     dust: 'neither',
-    wetMinutes: 0,
     barred: [],
     hazards: [],
     ...rest,

@@ -1,49 +1,80 @@
 /** Repairs and the dust they make: all of it in one block, then a night for the dust to settle. */
+import type { Need } from '#core/schedule'
+import type { Repair, ResolvedSheet } from '../types.ts'
 import { phase, placeOf, type StepContext, sheetOf } from './context.ts'
-import { stepId } from './draft.ts'
+import { type StepSpec, stepId } from './draft.ts'
 import { ids, washId } from './opening.ts'
 
 export const repairId = (finding: string): string => stepId('repair', finding)
+export const filledId = (finding: string): string => stepId('filled', finding)
 export const settleId = 'settle'
 
 /** Old pattern and sharp texture go before anything is laminated; then the rest in the order of the survey. */
 const patternFirst = (kind: string): number => (kind.endsWith('non-skid') ? 0 : 1)
 
+/** How much of a repair's hours is filling and laminating, the rest opening and grinding; assumed. */
+const FILLING_SHARE = 0.5
+
 export function repairSteps(context: StepContext): void {
-  const { draft } = context
   const ordered = [...context.repairs.repairs].sort((a, b) => patternFirst(a.kind) - patternFirst(b.kind))
   for (const repair of ordered) {
-    const zone = context.zones.find((other) => other.id === repair.zone)
     const patterns = ordered
       .filter((other) => other.zone === repair.zone && patternFirst(other.kind) < patternFirst(repair.kind))
       .map((other) => repairId(other.finding))
-    draft.add({
+    const fills = fillerOf(context, repair) !== undefined
+    draftRepair(context, repair, {
       id: repairId(repair.finding),
       kind: 'repair',
       dust: 'makes',
-      phase: phase.grind,
-      zone: repair.zone,
-      subject: repair.finding,
-      ...(repair.sheet === undefined ? {} : { sheet: repair.sheet }),
-      personHours: repair.hours,
-      certainty: repair.certainty,
-      crew: { least: 1, most: context.crew },
-      air: placeOf(zone),
+      personHours: repair.hours * (fills ? 1 - FILLING_SHARE : 1),
       needs: [washId(repair.zone), ids.fuel, ...patterns],
     })
+    if (fills) fillRepair(context, repair)
   }
 }
 
+const fillerOf = (context: StepContext, repair: Repair): ResolvedSheet | undefined =>
+  repair.sheet === undefined ? undefined : sheetOf(context, repair.sheet)
+
+/** What is laminated or filled wants the hours its product can take; opening it up does not. */
+function fillRepair(context: StepContext, repair: Repair): void {
+  const zone = context.zones.find((other) => other.id === repair.zone)
+  draftRepair(context, repair, {
+    id: filledId(repair.finding),
+    kind: 'fill-repair',
+    personHours: repair.hours * FILLING_SHARE,
+    hoursKey: `${placeOf(zone)}|${repair.sheet}`,
+    ...(repair.sheet === undefined ? {} : { sheet: repair.sheet }),
+    needs: [repairId(repair.finding)],
+  })
+}
+
+function draftRepair(
+  context: StepContext,
+  repair: Repair,
+  own: Pick<StepSpec, 'id' | 'kind' | 'personHours' | 'needs'> & Partial<StepSpec>,
+): void {
+  context.draft.add({
+    phase: phase.grind,
+    zone: repair.zone,
+    subject: repair.finding,
+    certainty: repair.certainty,
+    crew: { least: 1, most: context.crew },
+    air: placeOf(context.zones.find((other) => other.id === repair.zone)),
+    ...own,
+  })
+}
+
 /** What a layer on the zone must wait for: every repair there, its filler dry enough to sand. */
-export function repairsDone(context: StepContext, zone: string) {
+export function repairsDone(context: StepContext, zone: string): readonly Need[] {
   return context.repairs.repairs
     .filter((repair) => repair.zone === zone)
     .map((repair) => {
-      const table =
-        repair.sheet === undefined ? undefined : sheetOf(context, repair.sheet)?.clocks.dryToSand?.value
+      const filler = fillerOf(context, repair)
+      const table = filler?.clocks.dryToSand?.value
       return {
-        step: repairId(repair.finding),
-        wait: table ? { kind: 'clock' as const, clock: 'dryToSand', table } : { kind: 'none' as const },
+        step: filler ? filledId(repair.finding) : repairId(repair.finding),
+        wait: table ? { kind: 'clock', clock: 'dryToSand', table } : { kind: 'none' },
       }
     })
 }

@@ -1,7 +1,5 @@
 /** The layers of one zone: sand, mask, coat, wait, sand between, coat again. */
-import { hoursAt } from '#core/cure'
 import type { Need } from '#core/schedule'
-import { PLANNING_AIR_C } from '../air-at.ts'
 import { minutesOf } from '../minutes.ts'
 import type { ClockName, ResolvedSheet, Sure, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatPaces, handling } from './coat-paces.ts'
@@ -170,7 +168,7 @@ function coatStep(context: StepContext, spot: Spot, coat: number): void {
   context.draft.add({
     id: coatId(layer, coat),
     kind: filler ? 'fill' : 'coat',
-    ...(filler ? {} : { dust: 'minds' as const, wetMinutes: wetMinutes(sheet) }),
+    ...(filler ? {} : { dust: 'minds' as const, wet: sheet.clocks.touchDry?.value ?? usuallyTouchDry }),
     phase: spot.phase,
     zone: zone.id,
     layer: layer.layer,
@@ -189,12 +187,8 @@ function coatStep(context: StepContext, spot: Spot, coat: number): void {
   })
 }
 
-/** Dust does no harm once a film is dry to touch; read at the planning temperature, or two hours when nobody says. */
-function wetMinutes(sheet: ResolvedSheet): number {
-  const table = sheet.clocks.touchDry?.value
-  const hours = table ? hoursAt(table, PLANNING_AIR_C, 'least').hours : 2
-  return minutesOf(Number.isFinite(hours) ? hours : table![0]!.hours)
-}
+/** Dust does no harm once a film is dry to touch; two hours at 20 °C when nobody says, assumed. */
+const usuallyTouchDry = [{ airC: 20, hours: 2 }]
 
 function firstCoatNeeds(context: StepContext, spot: Spot): readonly (Need | string | undefined)[] {
   const { layer, zone, previous } = spot
