@@ -80,7 +80,7 @@ const values: Readonly<Record<string, (plan: Plan) => number>> = {
   'left over non-skid': () => left('non-skid'),
   'end survey': () => clock(placed('survey').endMinute),
   'ready sand topsides-port': () => clock(placed('sand:topsides-port:prime:1').heldBy!.untilMinute),
-  'dew 2027-04-29T08:00': () => dewAt('2027-04-29T08:00'),
+  'dew 2027-05-17T08:00': () => dewAt('2027-05-17T08:00'),
   'first primer touches foredeck': () => clock(primer.startMinute + setUpSlots),
   'left over high-build': () => left('high-build'),
   'line high-build:high-build-5': () => line('high-build:high-build-5'),
