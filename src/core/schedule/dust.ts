@@ -4,7 +4,7 @@ import type { Step } from './step.ts'
 import { openThroughout, type Runs, shut, slotsOf } from './timeline.ts'
 
 /** A coat that the cold keeps from drying is minded this long, and no longer. */
-const LONGEST_WET_MINUTES = 48 * 60
+export const LONGEST_WET_MINUTES = 48 * 60
 
 /** Minutes from the end of a coat until dust does it no harm, in the air it gets. */
 export function wetMinutes(step: Step, endMinute: number, airAt: AirAt): number {

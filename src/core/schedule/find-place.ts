@@ -1,5 +1,5 @@
 /** Finds the earliest place for one step on the timeline: a coat in one go, or work split over sessions. */
-import type { DustLimit } from './dust.ts'
+import { type DustLimit, LONGEST_WET_MINUTES } from './dust.ts'
 import type { Pace, Piece, Step } from './step.ts'
 import { minuteOf, type Runs, SLOT, slotsOf, type Timeline } from './timeline.ts'
 
@@ -66,6 +66,8 @@ function isClear(
 ): boolean {
   const clear = dust.runs[slot] ?? 0
   if (clear < length) return false
+  // Clear for longer than anything stays wet: the clock need not be run.
+  if (clear >= length + slotsOf(LONGEST_WET_MINUTES)) return true
   const tail = slotsOf(dust.tailMinutes(minuteOf(timeline, slot + length)))
   return clear >= Math.min(length + tail, dust.runs.length - 1 - slot)
 }
