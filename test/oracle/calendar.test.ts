@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest'
 import { allCoats, type ClockCell, clockRows, coatPairs, coatsByZone, zonesOfKind } from './coats.ts'
 import { workingSpells } from './crew.ts'
-import { itOnceMended } from './defect.ts'
 import { jobNames } from './jobs.ts'
 import { fullAfter, type PlacedStep, type Subject, shown, subjectOf, toSlots } from './plans.ts'
 import { itemsOf, sheetCell } from './raw-sample.ts'
@@ -214,21 +213,17 @@ describe.each(jobNames)('the calendar of %s', (name) => {
     expect(wrong).toEqual([])
   })
 
-  // DEFECT: only topsides and bottom are waited for; slings and water touch boot stripe and transom as well.
-  itOnceMended(['cruiser-topsides', 'cruiser-topsides with thick gloss, a helper at weekends'], name)(
-    'lets slings touch when all work is done and every coat of the hull is hard enough, and not later',
-    () => {
-      const hull = zonesOfKind(raw, ['topsides', 'transom', 'bottom', 'boot stripe'])
-      const hard = hull.flatMap((zone) => {
-        const last = coatsByZone(raw).get(zone)?.at(-1)
-        return last ? [readyAfter({ subject, coat: last, clock: 'dryToSling' })] : []
-      })
-      const workEnd = Math.max(...plan.days.placed.map((one) => one.endMinute))
-      expect(plan.days.workEndMinute).toBe(workEnd)
-      const off = plan.days.launchMinute! - Math.max(workEnd, ...hard)
-      expect(Math.abs(off)).toBeLessThanOrEqual(minuteTolerance)
-    },
-  )
+  it('lets slings touch when all work is done and every coat of the hull is hard enough, and not later', () => {
+    const hull = zonesOfKind(raw, ['topsides', 'transom', 'bottom', 'boot stripe'])
+    const hard = hull.flatMap((zone) => {
+      const last = coatsByZone(raw).get(zone)?.at(-1)
+      return last ? [readyAfter({ subject, coat: last, clock: 'dryToSling' })] : []
+    })
+    const workEnd = Math.max(...plan.days.placed.map((one) => one.endMinute))
+    expect(plan.days.workEndMinute).toBe(workEnd)
+    const off = plan.days.launchMinute! - Math.max(workEnd, ...hard)
+    expect(Math.abs(off)).toBeLessThanOrEqual(minuteTolerance)
+  })
 })
 
 function wrongLength(subject: Subject, one: PlacedStep): readonly string[] {

@@ -5,15 +5,19 @@
 import type { Plan, WorkStep } from '#plan'
 import { limitsOf } from './coats.ts'
 import { type Spell, workingSpells } from './crew.ts'
-import { fullAfter, type PlacedStep, type Subject, slotMinutes, toSlots } from './plans.ts'
+import { dryMinute, fullAfter, type PlacedStep, type Subject, slotMinutes, toSlots } from './plans.ts'
 import { itemsOf } from './raw-sample.ts'
 import { faultsOfHour, marginK, rounding } from './skin.ts'
 import { readWeatherLines } from './weather-file.ts'
+
+/** The calendar keeps whole quarter hours, counted from the epoch as every time zone's hours are. */
+const toSlotMinute = (minute: number): number => Math.ceil(minute / slotMinutes) * slotMinutes
 
 const shortestPiece = 2 * slotMinutes
 
 /** Everything about one step that stays the same for every start. */
 export type Trial = {
+  readonly subject: Subject
   readonly step: WorkStep
   readonly placed: PlacedStep
   readonly readyMinute: number
@@ -27,6 +31,7 @@ export function trialOf(subject: Subject, placed: PlacedStep): Trial {
   const step = subject.steps.get(placed.step)!
   const others = subject.plan.days.placed.filter((one) => one !== placed)
   return {
+    subject,
     step,
     placed,
     readyMinute: readyMinute(subject, step),
@@ -83,15 +88,14 @@ const without = (spells: readonly Spell[], busy: Spell): readonly Spell[] =>
 function dustSpells(subject: Subject, step: WorkStep, others: readonly PlacedStep[]): readonly Spell[] {
   return others.flatMap((one): readonly Spell[] => {
     // What the calendar puts in to key a surface has no step of its own; it is sanding at the boat.
-    const { dust, air, wetMinutes } = subject.steps.get(one.step) ?? {
-      dust: 'makes',
-      air: 'boat',
-      wetMinutes: 0,
-    }
+    const other = subject.steps.get(one.step)
+    const { dust, air } = other ?? { dust: 'makes', air: 'boat' }
     if (air !== step.air) return []
     if (step.dust === 'minds' && dust === 'makes') return one.pieces
-    if (step.dust === 'makes' && dust === 'minds')
-      return [{ startMinute: one.startMinute, endMinute: one.endMinute + wetMinutes }]
+    if (step.dust === 'makes' && other && dust === 'minds')
+      return [
+        { startMinute: one.startMinute, endMinute: toSlotMinute(dryMinute(subject, other, one.endMinute)) },
+      ]
     return []
   })
 }
@@ -105,10 +109,11 @@ function goHours(subject: Subject, step: WorkStep): (hour: number) => boolean {
   const windShare = air.shelter === 'shed' ? 0 : 0.5
   return (hour) => {
     const index = hour - air.firstMinute / 60
-    if (index < 0 || index + asked.hoursAfter >= air.airC.length) return false
+    const drying = asked.hoursAfter[index] ?? asked.hoursAfter[0] ?? 0
+    if (index < 0 || index + drying >= air.airC.length) return false
     if (faultsOfHour(air, index, limits).length > 0 || lines[index]!.windMps * windShare > 4 + rounding)
       return false
-    for (let after = index; after <= index + asked.hoursAfter; after++)
+    for (let after = index; after <= index + drying; after++)
       if (marginK(air, after) < limits.dewMarginK - rounding) return false
     return true
   }
@@ -135,7 +140,8 @@ function couldRun(trial: Trial, start: number, hours: Hours): boolean {
     const from = start + toSlots(step.setUpMinutes)
     const until = from + toSlots(personMinutes / crew)
     const end = until + toSlots(step.cleanUpMinutes)
-    if (countFree(trial, start, end) < crew || !isClear(dust, start, end + step.wetMinutes)) return false
+    if (countFree(trial, start, end) < crew) return false
+    if (!isClear(dust, start, toSlotMinute(dryMinute(trial.subject, step, end)))) return false
     if (hours === 'any') return true
     for (let hour = Math.floor(from / 60); hour * 60 < until; hour++) if (!isGo(hour)) return false
     return true
@@ -145,6 +151,7 @@ function couldRun(trial: Trial, start: number, hours: Hours): boolean {
 function couldBegin(trial: Trial, start: number): boolean {
   return trial.step.paces.some(({ crew, personMinutes }) => {
     const end = start + Math.min(shortestPiece, toSlots(personMinutes / crew))
+    for (let hour = Math.floor(start / 60); hour * 60 < end; hour++) if (!trial.isGo(hour)) return false
     return countFree(trial, start, end) >= crew && isClear(trial.dust, start, end)
   })
 }

@@ -1,9 +1,8 @@
 /** No dust on wet paint: what was sanded where while a coat was not yet dry to touch. */
 import { describe, expect, it } from 'vitest'
 import { allCoats, clockRows } from './coats.ts'
-import { itOnceMended } from './defect.ts'
 import { jobNames } from './jobs.ts'
-import { fullAfter, type Subject, shown, subjectOf } from './plans.ts'
+import { dryMinute, fullAfter, type Subject, shown, subjectOf } from './plans.ts'
 
 type Spell = { readonly step: string; readonly startMinute: number; readonly endMinute: number }
 
@@ -40,23 +39,13 @@ describe.each(jobNames)('dust in %s', (name) => {
   })
 
   it('is not made in the time the plan itself holds a coat for wet', () => {
-    const wrong = sandedInto(
-      subject,
-      (id) => subject.placed.get(id)!.endMinute + subject.steps.get(id)!.wetMinutes,
+    const wrong = sandedInto(subject, (id) =>
+      dryMinute(subject, subject.steps.get(id)!, subject.placed.get(id)!.endMinute),
     )
     expect(wrong).toEqual([])
   })
 
-  // DEFECT: a coat counts as wet for its touch-dry time at 20 °C, whatever air it really gets.
-  itOnceMended(
-    [
-      'open-powerboat',
-      'open-powerboat in a shed, the lead for half days',
-      'cruiser-topsides',
-      'cruiser-topsides with thick gloss, a helper at weekends',
-    ],
-    name,
-  )('is not made while a coat at the same place is within its touch-dry time in the air it gets', () => {
+  it('is not made while a coat at the same place is within its touch-dry time in the air it gets', () => {
     const wrong = sandedInto(subject, (after, sheet) =>
       fullAfter({ subject, rows: clockRows(subject.raw, sheet, 'touchDry')!, sense: 'least', after }),
     )

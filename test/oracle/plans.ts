@@ -62,6 +62,17 @@ export function fullAfter({ subject, rows, sense, after }: ClockFrom): number {
   return clockFullMinute({ rows, sense, fromMinute, airC }) ?? Number.POSITIVE_INFINITY
 }
 
+/** Longest a coat that the cold keeps from drying is minded by the calendar. */
+const longestWetMinutes = 48 * 60
+
+/** Minute from which dust does a coat that ended at `endMinute` no harm. */
+export function dryMinute(subject: Subject, step: WorkStep, endMinute: number): number {
+  if (!step.wet) return endMinute
+  const airC = subject.airs[step.air]!
+  const full = clockFullMinute({ rows: step.wet, sense: 'least', fromMinute: endMinute, airC })
+  return Math.min(endMinute + longestWetMinutes, full ?? Number.POSITIVE_INFINITY)
+}
+
 /** The calendar's grid, minutes. */
 export const slotMinutes = 15
 export const toSlots = (minutes: number): number => Math.ceil(minutes / slotMinutes) * slotMinutes

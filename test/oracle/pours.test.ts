@@ -4,7 +4,6 @@ import type { Plan } from '#plan'
 import * as cell from './cells.ts'
 import { allCoats, type Coat, clockRows } from './coats.ts'
 import { shareAnHour } from './cure-clock.ts'
-import { itOnceMended } from './defect.ts'
 import { jobNames } from './jobs.ts'
 import { type Subject, shown, subjectOf, workSpan } from './plans.ts'
 import { itemsOf, limitCell, sheetCell } from './raw-sample.ts'
@@ -63,17 +62,13 @@ describe.each(jobNames)('the pours of %s', (name) => {
     }
   })
 
-  // DEFECT: every pour of a coat is worked for the air of the hour in which the first is used.
-  itOnceMended(['deck-only with a wide sole, every evening'], name)(
-    'are made for the air of their hour',
-    () => {
-      for (const pour of plan.pours.pours) {
-        const airC = airs[steps.get(pour.step)!.air]!
-        const around = [pour.mixAtMinute, pour.useFromMinute].map((minute) => airC(Math.floor(minute / 60)))
-        expect(around, pour.step).toContain(pour.airC)
-      }
-    },
-  )
+  it('are made for the air of their hour', () => {
+    for (const pour of plan.pours.pours) {
+      const airC = airs[steps.get(pour.step)!.air]!
+      const around = [pour.mixAtMinute, pour.useFromMinute].map((minute) => airC(Math.floor(minute / 60)))
+      expect(around, pour.step).toContain(pour.airC)
+    }
+  })
 
   it('stand for their induction before they are used', () => {
     const stir = cell.hours(limitCell('mixLead')) * 60
@@ -117,17 +112,7 @@ describe.each(jobNames)('the pours of %s', (name) => {
     }
   })
 
-  // DEFECT: the card counts wiping and mixing to the minute, the calendar in whole quarters; up to a quarter of an hour
-  // too soon the card says to begin, now and then in an hour that was refused.
-  itOnceMended(
-    [
-      'open-powerboat',
-      'open-powerboat in a shed, the lead for half days',
-      'deck-only',
-      'deck-only with a wide sole, every evening',
-    ],
-    name,
-  )('are used in the span of the coat for which the hours were judged', () => {
+  it('are used in the span of the coat for which the hours were judged', () => {
     const wrong = plan.pours.pours.filter((pour) => {
       const { from, until } = workSpan(steps.get(pour.step)!, placed.get(pour.step)!)
       return pour.useFromMinute < from || pour.useFromMinute >= until
