@@ -1,7 +1,7 @@
 /** Finds the earliest place for one step on the timeline: a coat in one go, or work split over sessions. */
 import { type DustLimit, LONGEST_WET_MINUTES } from './dust.ts'
 import type { Pace, Piece, Step } from './step.ts'
-import { minuteOf, type Runs, SLOT, slotsOf, type Timeline } from './timeline.ts'
+import { closedFor, minuteOf, type Runs, SLOT, slotsOf, type Timeline } from './timeline.ts'
 
 /** Shorter scraps of time than this are not worth starting in. */
 const LEAST_PIECE_SLOTS = 2
@@ -40,6 +40,7 @@ export function findInOneGo(search: Search): Found | undefined {
     .reverse()
   const shortest = Math.min(...shapes.map((shape) => shape.total))
   for (let slot = search.fromSlot; slot < timeline.slots; slot++) {
+    slot += jumpFrom(search, rows, { slot, openAt: slot + before })
     if (longestFree(timeline, rows, slot) < shortest) continue
     for (const shape of shapes) {
       if ((open ? (open[slot + before] ?? 0) : ALWAYS) < shape.work) continue
@@ -51,7 +52,37 @@ export function findInOneGo(search: Search): Found | undefined {
   return undefined
 }
 
-/** Most nights and weekends fail here, before anything else is looked at. */
+/**
+ * How many slots nothing can begin in from here on: nights, weekends and hours that are shut for the work are jumped
+ * over, not walked through.
+ */
+function jumpFrom(
+  { timeline, open }: Search,
+  rows: readonly number[],
+  at: { readonly slot: number; readonly openAt: number },
+): number {
+  let jump = 0
+  for (;;) {
+    const slot = at.slot + jump
+    if (slot >= timeline.slots) return jump
+    const shutFor = open && (open[at.openAt + jump] ?? 0) <= 0 ? closedFor(open[at.openAt + jump] ?? 0) : 0
+    const more = shutFor > 0 ? shutFor : awayFor(timeline, rows, slot)
+    if (more === 0) return jump
+    jump += more
+  }
+}
+
+/** How many slots nobody is free for; 0 when somebody is. */
+function awayFor(timeline: Timeline, rows: readonly number[], slot: number): number {
+  let away = timeline.slots - slot
+  for (const row of rows) {
+    const run = timeline.free[row]![slot]!
+    if (run > 0) return 0
+    away = Math.min(away, closedFor(run))
+  }
+  return Math.max(1, away)
+}
+
 function longestFree(timeline: Timeline, rows: readonly number[], slot: number): number {
   let longest = 0
   for (const row of rows) longest = Math.max(longest, timeline.free[row]![slot]!)
@@ -122,7 +153,7 @@ function stretchAt(
 ): Stretch | undefined {
   const { rows, slot, left } = at
   const room = Math.min(open ? open[slot]! : ALWAYS, dust ? dust.runs[slot]! : ALWAYS)
-  if (room === 0) return undefined
+  if (room <= 0) return undefined
   const most = step.paces.at(-1)!.crew
   for (const least of [LEAST_PIECE_SLOTS, 1]) {
     const here = rows.filter((row) => timeline.free[row]![slot]! >= least).slice(0, most)

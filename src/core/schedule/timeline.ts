@@ -3,8 +3,11 @@ import type { Interval, Person } from './step.ts'
 
 export const SLOT = 15
 
-/** For each slot, how many slots in a row are open from there on; 0 is closed. One longer than the grid. */
-export type Runs = Uint32Array
+/**
+ * For each slot: how many slots in a row are open from there on; or, where it is closed, minus how many slots it is to
+ * the next open one (to the end of the grid when there is none). One longer than the grid; the last is 0.
+ */
+export type Runs = Int32Array
 
 export type Timeline = {
   readonly firstMinute: number
@@ -52,21 +55,32 @@ function freeRuns(input: {
 }
 
 export function runsOf(open: Uint8Array): Runs {
-  const runs = new Uint32Array(open.length + 1)
-  for (let slot = open.length - 1; slot >= 0; slot--) runs[slot] = open[slot] ? runs[slot + 1]! + 1 : 0
+  const runs = new Int32Array(open.length + 1)
+  for (let slot = open.length - 1; slot >= 0; slot--) {
+    const next = runs[slot + 1]!
+    runs[slot] = open[slot] ? Math.max(next, 0) + 1 : Math.min(next, 0) - 1
+  }
   return runs
 }
 
 /** A row without a closed slot. */
 export function openThroughout(slots: number): Runs {
-  const runs = new Uint32Array(slots + 1)
+  const runs = new Int32Array(slots + 1)
   for (let slot = 0; slot < slots; slot++) runs[slot] = slots - slot
   return runs
 }
 
-/** Shuts a stretch; only the run that led into it is counted again. */
+/** How far a search may jump from a closed slot. */
+export const closedFor = (run: number): number => Math.max(1, -run)
+
+/** Shuts a stretch; only the slots that led into it are counted again. */
 export function shut(runs: Runs, stretch: { readonly fromSlot: number; readonly toSlot: number }): void {
-  runs.fill(0, stretch.fromSlot, stretch.toSlot)
-  for (let slot = stretch.fromSlot - 1; slot >= 0 && runs[slot]! > 0; slot--)
-    runs[slot] = stretch.fromSlot - slot
+  const { fromSlot, toSlot } = stretch
+  if (fromSlot >= toSlot) return
+  const next = toSlot + Math.max(0, -runs[toSlot]!)
+  for (let slot = fromSlot; slot < toSlot; slot++) runs[slot] = slot - next
+  let slot = fromSlot - 1
+  for (; slot >= 0 && runs[slot]! > 0; slot--) runs[slot] = fromSlot - slot
+  if (slot !== fromSlot - 1) return
+  for (; slot >= 0 && runs[slot]! <= 0; slot--) runs[slot] = slot - next
 }
