@@ -81,16 +81,31 @@ function knownZone(name: string): { readonly id: string; readonly notes: readonl
   }
 }
 
+/** Days at a time for which the library is asked whether the clocks change between; they do so twice a year at most. */
+const WEEK = 7
+
 function daysFrom(fromDate: string, timeZone: string): readonly LocalDay[] {
   const first = Temporal.PlainDate.from(fromDate)
-  const starts = Array.from({ length: HORIZON_DAYS + 1 }, (_, index) => first.add({ days: index }))
-  const minutes = starts.map((date) => date.toZonedDateTime(timeZone).epochMilliseconds / 60_000)
-  return starts.slice(0, -1).map((date, index) => ({
-    date: date.toString(),
-    weekday: date.dayOfWeek,
-    startMinute: minutes[index]!,
-    endMinute: minutes[index + 1]!,
-  }))
+  const startOf = (index: number): number =>
+    first.add({ days: index }).toZonedDateTime(timeZone).epochMilliseconds / 60_000
+  const starts: number[] = [startOf(0)]
+  while (starts.length <= HORIZON_DAYS) {
+    const from = starts.length - 1
+    const later = startOf(from + WEEK)
+    const even = later - starts[from]! === WEEK * 24 * 60
+    for (let day = 1; day < WEEK; day++)
+      starts.push(even ? starts[from]! + day * 24 * 60 : startOf(from + day))
+    starts.push(later)
+  }
+  return Array.from({ length: HORIZON_DAYS }, (_, index) => {
+    const date = first.add({ days: index })
+    return {
+      date: date.toString(),
+      weekday: date.dayOfWeek,
+      startMinute: starts[index]!,
+      endMinute: starts[index + 1]!,
+    }
+  })
 }
 
 /** A clock time on a local day; only a day on which the clocks change needs the time zone again. */

@@ -4,38 +4,52 @@ import type { Note } from '#core/note'
 import type { Figure, Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
-import { describe } from './surfaces.ts'
-import type { Marks, PanelMark, StripeMark, Surfaces, ZoneArea } from './types.ts'
+import { describe, isMarked, type MeasuredHull } from './surfaces.ts'
+import type { Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
 
-export type MarksInput = {
-  readonly marks: Work['marks']
-  readonly zones: Work['zones']
-  readonly surfaces: Surfaces
+export type StruckInput = { readonly marks: Work['marks']; readonly hull: MeasuredHull }
+
+export type Struck = {
+  readonly stripes: readonly StripeMark[]
+  readonly panels: readonly PanelMark[]
+  readonly notes: readonly Note[]
 }
 
-export const marks: Stage<MarksInput, Marks> = { name: 'marks', run: strikeMarks }
+/** The lines and panels themselves: only marks and hull make them anew, whatever else is said of the zones. */
+export const struck: Stage<StruckInput, Struck> = { name: 'struck', run: strike }
+
+export type MarksInput = {
+  readonly struck: Struck
+  readonly zones: Work['zones']
+  readonly hull: MeasuredHull
+}
+
+export const marks: Stage<MarksInput, Marks> = { name: 'marks', run: markZones }
 
 type Mark = Work['marks'][number]
 
 /** Marks along the stripe this far apart; assumed, as yards do for long fair runs. */
 const SPACING_M = 0.5
 
-function strikeMarks(input: MarksInput): Marks {
+function strike(input: StruckInput): Struck {
   const stripes = input.marks
     .filter((mark) => mark.kind === 'boot stripe')
-    .map((mark) => stripeOf(mark, input))
+    .map((mark) => stripeOf(mark, input.hull))
   const panels = input.marks.filter((mark) => mark.kind === 'panel').map(panelOf)
-  const made = {
+  return {
     stripes: stripes.flatMap((one) => one.marks),
     panels: panels.flatMap((one) => one.marks),
+    notes: [...stripes, ...panels].flatMap((one) => one.notes),
   }
+}
+
+function markZones({ struck: made, zones, hull }: MarksInput): Marks {
   return {
     ...made,
-    zones: input.zones.flatMap((zone) => zoneOf(zone, made, input.surfaces)),
+    zones: zones.flatMap((zone) => zoneOf(zone, made, hull)),
     tapeM:
       made.stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
       made.panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
-    notes: [...stripes, ...panels].flatMap((one) => one.notes),
   }
 }
 
@@ -45,15 +59,15 @@ type Made<T> = { readonly marks: readonly T[]; readonly notes: readonly Note[] }
 const about = (mark: Mark, notes: readonly Note[]): readonly Note[] =>
   notes.map((note) => ({ ...note, data: { ...note.data, mark: mark.id, name: mark.name ?? mark.kind } }))
 
-function stripeOf(mark: Mark, { surfaces }: MarksInput): Made<StripeMark> {
+function stripeOf(mark: Mark, { hull }: MeasuredHull): Made<StripeMark> {
   const name = mark.name ?? mark.kind
-  if (!surfaces.hull) {
+  if (!hull) {
     return {
       marks: [],
       notes: [{ code: 'marks.noHull', severity: 'missing', data: { mark: mark.id, name } }],
     }
   }
-  const { table, notes } = bootStripe(surfaces.hull, { ...stripeInput(mark), spacingM: SPACING_M })
+  const { table, notes } = bootStripe(hull, { ...stripeInput(mark), spacingM: SPACING_M })
   return {
     marks: table ? [{ kind: 'stripe', id: mark.id, name, zone: mark.zone, table }] : [],
     notes: about(mark, notes),
@@ -109,17 +123,12 @@ function panelOf(mark: Mark): Made<PanelMark> {
   return { marks, notes: about(mark, notes) }
 }
 
-/** A zone of kind stripe or non-skid covers what its marks enclose. */
-function zoneOf(
-  zone: Work['zones'][number],
-  made: { readonly stripes: readonly StripeMark[]; readonly panels: readonly PanelMark[] },
-  surfaces: Surfaces,
-): readonly ZoneArea[] {
-  if (surfaces.zones.some((other) => other.id === zone.id)) return []
+/** A zone that nobody typed an area for covers what its marks enclose. */
+function zoneOf(zone: Work['zones'][number], made: Struck, hull: MeasuredHull): readonly ZoneArea[] {
+  if (!isMarked(zone)) return []
   const stripes = made.stripes.filter((stripe) => stripe.zone === zone.id)
   const panels = made.panels.filter((one) => one.zone === zone.id)
   if (stripes.length + panels.length === 0) return []
-  const hullSure = surfaces.zones.find((other) => other.how === 'surface')?.certainty
   return [
     {
       ...describe(zone),
@@ -129,7 +138,10 @@ function zoneOf(
       perimeterM:
         stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
         panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
-      certainty: weakest(...panels.map((one) => one.certainty), ...(stripes.length > 0 ? [hullSure] : [])),
+      certainty: weakest(
+        ...panels.map((one) => one.certainty),
+        ...(stripes.length > 0 ? [hull.certainty] : []),
+      ),
       how: 'marks',
     },
   ]

@@ -11,7 +11,7 @@ import { cautions } from './cautions.ts'
 import { judgeConditions } from './conditions.ts'
 import { days, daysGrid } from './days.ts'
 import { hazards } from './hazards.ts'
-import { marks } from './marks.ts'
+import { marks, struck } from './marks.ts'
 import { money } from './money.ts'
 import { gatherNotes } from './notes.ts'
 import { pours } from './pours.ts'
@@ -72,7 +72,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const known = run(readCatalogue, { catalogue })
   const measured = run(hull, { boat, stations: work.stations, points: work.points })
   const surface = run(surfaces, { hull: measured, zones: work.zones })
-  const mark = run(marks, { marks: work.marks, zones: work.zones, surfaces: surface })
+  const lines = run(struck, { marks: work.marks, hull: measured })
+  const mark = run(marks, { struck: lines, zones: work.zones, hull: measured })
   const repair = run(repairs, { findings: work.findings, fittings: work.fittings, known })
   const buildUp = run(buildUps, {
     layers: work.layers,

@@ -31,15 +31,17 @@ function reuseRecord(
   previous: Record<string, unknown>,
   next: Record<string, unknown>,
 ): Record<string, unknown> {
-  const keys = Object.keys(next)
-  let same = keys.length === Object.keys(previous).length
+  let same = true
   let merged: Record<string, unknown> | undefined
-  for (const key of keys) {
+  let keys = 0
+  for (const key in next) {
+    keys++
     const part = reuse(previous[key], next[key])
     if (!Object.is(part, previous[key])) same = false
     if (Object.is(part, next[key])) continue
     merged ??= { ...next }
     merged[key] = part
   }
-  return same ? previous : (merged ?? next)
+  for (const _key in previous) keys--
+  return same && keys === 0 ? previous : (merged ?? next)
 }

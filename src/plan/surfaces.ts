@@ -129,7 +129,7 @@ type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly N
 
 /** What is typed in comes first; then length and width; then the surface. Stripes and panels are measured as marks. */
 function measureZone(zone: ZoneItem, of: MeasuredHull): Measured {
-  if (zone.kind === 'boot stripe' || (zone.kind === 'non-skid' && !zone.area)) return { area: [], notes: [] }
+  if (isMarked(zone)) return { area: [], notes: [] }
   const found = typedArea(zone) ?? surfaceArea(zone, of)
   if (!found)
     return {
@@ -147,6 +147,10 @@ function measureZone(zone: ZoneItem, of: MeasuredHull): Measured {
     notes: found.certainty === 'assumed' && zone.area ? [assumedArea(zone)] : [],
   }
 }
+
+/** Its area is that of the stripe or the panels on it. */
+export const isMarked = (zone: ZoneItem): boolean =>
+  zone.kind === 'boot stripe' || (zone.kind === 'non-skid' && !zone.area)
 
 const assumedArea = (zone: ZoneItem): Note => ({
   code: 'surfaces.areaAssumed',
