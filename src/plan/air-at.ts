@@ -1,6 +1,7 @@
 /** The temperature a clock runs at, hour by hour, also where the weather at hand has a hole or has ended. */
 import type { AirAt } from '#core/schedule'
-import type { AirHours } from './types.ts'
+import type { Stage } from './remember.ts'
+import type { AirHours, Conditions } from './types.ts'
 
 /** Without any weather, clocks run at this temperature; marked assumed wherever it is used. */
 export const PLANNING_AIR_C = 20
@@ -48,8 +49,17 @@ function lastWeek(airC: readonly number[]): readonly number[] {
 }
 
 /** One reader a place, for stages that ask for many hours. */
-export const airByPlace = (air: readonly AirHours[]): ((place: string) => AirAt) => {
+const airByPlace = (air: readonly AirHours[]): AirOf => {
   const known = new Map(air.map((one) => [one.key, airAt(one)]))
   const none = airAt(undefined)
   return (place) => known.get(place) ?? none
+}
+
+export type AirOf = (place: string) => AirAt
+
+/** The readers of a plan's air, kept for as long as its weather and shelter. */
+export const airs: Stage<{ readonly conditions: Conditions }, AirOf> = {
+  name: 'airs',
+  run: ({ conditions }) => airByPlace(conditions.air),
+  fresh: true,
 }

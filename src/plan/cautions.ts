@@ -1,12 +1,11 @@
 /** What is shown before each step and over the whole job, worst first. */
-import type { AirAt, Placed } from '#core/schedule'
-import { airByPlace } from './air-at.ts'
+import type { Placed } from '#core/schedule'
+import type { AirOf } from './air-at.ts'
 import type { Stage } from './remember.ts'
 import type {
   BuildUps,
   Caution,
   Cautions,
-  Conditions,
   Days,
   Hazard,
   Hazards,
@@ -20,7 +19,7 @@ export type CautionsInput = {
   readonly steps: Steps
   readonly days: Days
   readonly buildUps: BuildUps
-  readonly conditions: Conditions
+  readonly airOf: AirOf
 }
 
 export const cautions: Stage<CautionsInput, Cautions> = { name: 'cautions', run: gatherCautions }
@@ -47,13 +46,13 @@ const ids = (steps: readonly WorkStep[]): readonly string[] => steps.map((step) 
 type Setting = {
   readonly placed: ReadonlyMap<string, Placed>
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
-  readonly airOf: (place: string) => AirAt
+  readonly airOf: AirOf
 }
 
-const settingOf = ({ days, buildUps, conditions }: CautionsInput): Setting => ({
+const settingOf = ({ days, buildUps, airOf }: CautionsInput): Setting => ({
   placed: new Map(days.placed.map((one) => [one.step, one])),
   sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
-  airOf: airByPlace(conditions.air),
+  airOf,
 })
 
 /** Hazards that the air of the hour brings, only known once the days are set: a hot day, a flash point in reach. */

@@ -1,29 +1,76 @@
 /** Who does what, when: the steps set forward hour by hour, gathered into days. */
 import type { Note } from '#core/note'
-import { type Calendar, clockMinute, createGrid, type Grid, type Placed, placeSteps } from '#core/schedule'
+import {
+  type Calendar,
+  clockMinute,
+  createGrid,
+  createOpenings,
+  type Grid,
+  type GridSpan,
+  type Openings,
+  type Placed,
+  placeSteps,
+} from '#core/schedule'
 import type { Log, Work } from '#job'
-import { airByPlace } from './air-at.ts'
+import type { AirOf } from './air-at.ts'
 import type { CalendarDays } from './calendar.ts'
 import { happened } from './happened.ts'
-import type { Stage } from './remember.ts'
-import type { BuildUps, Conditions, Day, DayPiece, Days, Marks, Steps, Surfaces, WorkStep } from './types.ts'
+import type { Runner, Stage } from './remember.ts'
+import type {
+  BuildUps,
+  Conditions,
+  Day,
+  DayPiece,
+  Days,
+  Marks,
+  Steps,
+  Surfaces,
+  WorkStep,
+  ZoneHours,
+} from './types.ts'
 
-export type GridStageInput = {
-  readonly calendar: CalendarDays
-  readonly conditions: Conditions
-  readonly nowMinute: number
+export type SpanInput = { readonly calendar: CalendarDays; readonly nowMinute: number }
+
+/** From when to when the calendar reaches, and where in it an unknown hour may be used. */
+const span: Stage<SpanInput, GridSpan> = {
+  name: 'days span',
+  run: ({ calendar, nowMinute }) => ({
+    firstMinute: firstMinuteOf(calendar, nowMinute),
+    lastMinute: calendar.days.at(-1)?.endMinute ?? nowMinute,
+    unknownOpen: calendar.middays,
+  }),
+  fresh: true,
 }
 
-/** Who is free when and which hours are open: made anew only when shifts, hours or the moment change. */
-export const daysGrid: Stage<GridStageInput, Grid> = {
+const openings = (
+  key: string,
+): Stage<{ readonly hours: ZoneHours; readonly within: GridSpan }, Openings> => ({
+  name: `days openings ${key}`,
+  run: ({ hours, within }) => createOpenings(hours, within),
+  fresh: true,
+})
+
+/** Who is free when and which hours are open: made anew only for the shifts and the kind of hours that changed. */
+export function daysGrid(run: Runner, input: SpanInput & { readonly conditions: Conditions }): Grid {
+  const { calendar, conditions, nowMinute } = input
+  const within = run(span, { calendar, nowMinute })
+  const byKey = conditions.zones.map(
+    (hours) => [hours.key, run(openings(hours.key), { hours, within })] as const,
+  )
+  return run(grid, { people: calendar.people, within, ...Object.fromEntries(byKey) })
+}
+
+type GridInput = { readonly people: CalendarDays['people']; readonly within: GridSpan } & Readonly<
+  Record<string, unknown>
+>
+
+const grid: Stage<GridInput, Grid> = {
   name: 'days grid',
-  run: ({ calendar, conditions, nowMinute }) =>
+  run: ({ people, within, ...opens }) =>
     createGrid({
-      people: calendar.people,
-      firstMinute: firstMinuteOf(calendar, nowMinute),
-      lastMinute: calendar.days.at(-1)?.endMinute ?? nowMinute,
-      hours: new Map(conditions.zones.map((zone) => [zone.key, zone])),
-      unknownOpen: calendar.middays,
+      people,
+      span: within,
+      openings: new Map(Object.entries(opens as Readonly<Record<string, Openings>>)),
     }),
   fresh: true,
 }
@@ -34,7 +81,7 @@ const firstMinuteOf = (calendar: CalendarDays, nowMinute: number): number =>
 export type DaysInput = {
   readonly grid: Grid
   readonly steps: Steps
-  readonly conditions: Conditions
+  readonly airOf: AirOf
   readonly calendar: CalendarDays
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
@@ -51,14 +98,13 @@ const PATIENCE_MINUTES = 7 * 24 * 60
 
 function setDays(input: DaysInput): Days {
   const { calendar } = input
-  const airOf = airByPlace(input.conditions.air)
   const result = placeSteps({
     steps: input.steps.steps,
     people: calendar.people,
     grid: input.grid,
     firstMinute: firstMinuteOf(calendar, input.nowMinute),
     patienceMinutes: PATIENCE_MINUTES,
-    airAt: new Map(['boat', 'indoors'].map((place) => [place, airOf(place)])),
+    airAt: new Map(['boat', 'indoors'].map((place) => [place, input.airOf(place)])),
     done: happened(input.log),
   })
   const gathered = gather(result.placed, calendar)
@@ -96,7 +142,7 @@ function slingMinutes(
 ): readonly (number | undefined)[] {
   const zones = [...input.surfaces.zones, ...input.marks.zones]
   const hull = new Set(zones.flatMap((zone) => (slung.has(zone.kind) ? [zone.id] : [])))
-  const airC = airByPlace(input.conditions.air)('boat')
+  const airC = input.airOf('boat')
   return input.steps.steps.flatMap((step) => {
     const table = input.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.clocks.dryToSling?.value
     const at = placed.get(step.id)

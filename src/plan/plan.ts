@@ -5,6 +5,7 @@
 import type { Catalogue } from '#catalogue'
 import type { HourlySeries } from '#core/climate'
 import type { Log, MoneyTerms, Work } from '#job'
+import { airs } from './air-at.ts'
 import { buildUps } from './build-ups.ts'
 import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
@@ -113,11 +114,12 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     repairs: repair,
   })
   const dates = run(calendar, { place, people, shifts, closures, rates: known.rates, fromDate })
-  const grid = run(daysGrid, { calendar: dates, conditions: condition, nowMinute })
+  const airOf = run(airs, { conditions: condition })
+  const grid = daysGrid(run, { calendar: dates, conditions: condition, nowMinute })
   const day = run(days, {
     grid,
     steps: step,
-    conditions: condition,
+    airOf,
     calendar: dates,
     buildUps: buildUp,
     surfaces: surface,
@@ -131,7 +133,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     days: day,
     buildUps: buildUp,
     quantities: quantity,
-    conditions: condition,
+    airOf,
     known,
   })
   const store = run(stores, {
@@ -162,7 +164,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     steps: step,
     days: day,
     buildUps: buildUp,
-    conditions: condition,
+    airOf,
   })
   const notes = gatherNotes(
     [surface, mark, repair, buildUp, quantity, hazard, step, condition, dates, day, pour, store],

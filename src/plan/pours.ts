@@ -3,7 +3,7 @@ import { mixMasses } from '#core/coating'
 import { hoursAt } from '#core/cure'
 import type { Note } from '#core/note'
 import { type AirAt, type Placed, wholeSlots } from '#core/schedule'
-import { airByPlace } from './air-at.ts'
+import type { AirOf } from './air-at.ts'
 import { weakest } from './certainty.ts'
 import type { Known } from './known.ts'
 import { pourOf } from './quantities.ts'
@@ -11,7 +11,6 @@ import type { Stage } from './remember.ts'
 import type {
   BuildUps,
   ClockName,
-  Conditions,
   Days,
   Pour,
   Pours,
@@ -26,7 +25,7 @@ export type PoursInput = {
   readonly days: Days
   readonly buildUps: BuildUps
   readonly quantities: Quantities
-  readonly conditions: Conditions
+  readonly airOf: AirOf
   readonly known: Known
 }
 
@@ -49,7 +48,7 @@ type Shelf = {
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
   readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
   readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
-  readonly airOf: (place: string) => AirAt
+  readonly airOf: AirOf
 }
 
 const shelfOf = (input: PoursInput): Shelf => ({
@@ -58,7 +57,7 @@ const shelfOf = (input: PoursInput): Shelf => ({
   sheets: new Map(input.buildUps.sheets.map((sheet) => [sheet.id, sheet])),
   layers: new Map(input.buildUps.layers.map((layer) => [layer.id, layer])),
   quantities: new Map(input.quantities.layers.map((quantity) => [quantity.id, quantity])),
-  airOf: airByPlace(input.conditions.air),
+  airOf: input.airOf,
 })
 
 type Coat = {

@@ -6,22 +6,11 @@ import { openRuns } from './hours.ts'
 import type { HourVerdicts, Interval, Person, Verdict } from './step.ts'
 import { createTimeline, type Runs, slotFrom, type Timeline } from './timeline.ts'
 
-export type GridInput = {
-  readonly people: readonly Person[]
+export type GridSpan = {
   readonly firstMinute: number
   readonly lastMinute: number
-  /** Hours by key; a step whose key is missing here may be done at any hour. */
-  readonly hours: ReadonlyMap<string, HourVerdicts>
   /** Stretches in which an unknown hour may be used; what time of day that is, is the caller's affair. */
   readonly unknownOpen: readonly Interval[]
-}
-
-export type Grid = {
-  /** A timeline that a run may change. */
-  readonly timeline: () => Timeline
-  readonly hours: ReadonlyMap<string, HourVerdicts>
-  /** Open slots of a kind of hours for one tier of `tiers`; `undefined` when the key has no hours. */
-  readonly open: (key: string, tier: number) => Runs | undefined
 }
 
 /** What a step makes do with, best first. */
@@ -31,21 +20,40 @@ export const tiers: readonly ReadonlySet<Verdict>[] = [
   new Set<Verdict>(['go', 'risky', 'unknown']),
 ]
 
-/** Open slots are worked when they are first asked for, and kept with the grid. */
-export function createGrid(input: GridInput): Grid {
-  const blank = createTimeline(input)
-  const unknownOpen = slotsIn(blank, input.unknownOpen)
-  const kept = new Map<string, Runs>()
-  const open: Grid['open'] = (key, tier) => {
-    const hours = input.hours.get(key)
-    if (!hours) return undefined
-    const name = `${tier} ${key}`
-    const made = kept.get(name) ?? openRuns({ timeline: blank, hours, allow: tiers[tier]!, unknownOpen })
-    kept.set(name, made)
+/** One kind of hours on the grid. */
+export type Openings = { readonly hours: HourVerdicts; readonly open: (tier: number) => Runs }
+
+/** The slots open in each tier, worked when they are first asked for and kept. */
+export function createOpenings(hours: HourVerdicts, span: GridSpan): Openings {
+  const kept = new Map<number, Runs>()
+  const open = (tier: number): Runs => {
+    const made = kept.get(tier) ?? openTier(hours, span, tier)
+    kept.set(tier, made)
     return made
   }
+  return { hours, open }
+}
+
+function openTier(hours: HourVerdicts, span: GridSpan, tier: number): Runs {
+  const timeline = createTimeline({ ...span, people: [] })
+  return openRuns({ timeline, hours, allow: tiers[tier]!, unknownOpen: slotsIn(timeline, span.unknownOpen) })
+}
+
+export type Grid = {
+  /** A timeline that a run may change. */
+  readonly timeline: () => Timeline
+  /** A step whose kind of hours is missing here may be done at any hour. */
+  readonly openings: ReadonlyMap<string, Openings>
+}
+
+export function createGrid(input: {
+  readonly people: readonly Person[]
+  readonly span: GridSpan
+  readonly openings: ReadonlyMap<string, Openings>
+}): Grid {
+  const blank = createTimeline({ ...input.span, people: input.people })
   const timeline = (): Timeline => ({ ...blank, free: blank.free.map((runs) => runs.slice()) })
-  return { timeline, hours: input.hours, open }
+  return { timeline, openings: input.openings }
 }
 
 function slotsIn(timeline: Timeline, stretches: readonly Interval[]): Uint8Array {

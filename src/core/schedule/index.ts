@@ -1,5 +1,5 @@
 /** Steps, crew and the calendar. */
-export { createGrid, type Grid, type GridInput } from './grid.ts'
+export { createGrid, createOpenings, type Grid, type GridSpan, type Openings } from './grid.ts'
 export { worse } from './hours.ts'
 export { type Calendar, type PlaceInput, placeSteps } from './place-steps.ts'
 export { type AirAt, clockMinute } from './ready.ts'

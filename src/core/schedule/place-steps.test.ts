@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { createGrid, type GridInput } from './grid.ts'
+import { createGrid, createOpenings, type GridSpan } from './grid.ts'
 import { type PlaceInput, placeSteps } from './place-steps.ts'
 import type { HourVerdicts, Person, Step, Verdict } from './step.ts'
 
@@ -33,21 +33,19 @@ const hours = (of: (hour: number) => Verdict, count = 30 * 24): HourVerdicts => 
   verdicts: Array.from({ length: count }, (_, hour) => of(hour)),
 })
 
-type Over = Partial<GridInput & Pick<PlaceInput, 'airAt' | 'done'>>
+type Over = Partial<
+  GridSpan &
+    Pick<PlaceInput, 'airAt' | 'done' | 'people'> & { readonly hours: ReadonlyMap<string, HourVerdicts> }
+>
 
 const place = (steps: readonly Step[], over: Over = {}) => {
-  const base = {
-    people: [ada],
-    firstMinute: 0,
-    lastMinute: 30 * day,
-    hours: new Map(),
-    unknownOpen: [],
-    ...over,
-  }
+  const span: GridSpan = { firstMinute: 0, lastMinute: 30 * day, unknownOpen: over.unknownOpen ?? [] }
+  const people = over.people ?? [ada]
+  const openings = new Map([...(over.hours ?? [])].map(([key, of]) => [key, createOpenings(of, span)]))
   return placeSteps({
     steps,
-    people: base.people,
-    grid: createGrid(base),
+    people,
+    grid: createGrid({ people, span, openings }),
     firstMinute: 0,
     patienceMinutes: 7 * day,
     airAt: over.airAt ?? new Map([['boat', () => 20]]),

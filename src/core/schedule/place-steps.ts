@@ -5,7 +5,7 @@
  */
 import { bookDust, createDustBook, type DustBook, dustLimit, wetMinutes } from './dust.ts'
 import { type Found, findInOneGo, findSplit } from './find-place.ts'
-import { type Grid, tiers } from './grid.ts'
+import { type Grid, type Openings, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
 import { type AirAt, readyAt, shutWindow } from './ready.ts'
 import type { Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
@@ -116,21 +116,24 @@ function find(run: Run, step: Step, fromMinute: number): Found | undefined {
     fromSlot: slotFrom(timeline, fromMinute),
     dust: dustLimit(run.dust, step, airOn(run, step)),
   }
-  const { hoursKey } = step
-  if (hoursKey === undefined || !run.grid.hours.has(hoursKey)) return search({ ...base, open: undefined })
+  const openings = openingsOf(run, step)
+  if (!openings) return search({ ...base, open: undefined })
   let best: Found | undefined
   for (let tier = 0; tier < tiers.length; tier++) {
     if (best && startOf(best) <= fromMinute + run.patienceMinutes) return best
-    const found = search({ ...base, open: run.grid.open(hoursKey, tier) })
+    const found = search({ ...base, open: openings.open(tier) })
     if (!best || (found && startOf(found) + run.patienceMinutes < startOf(best))) best = found
   }
   return best
 }
 
+const openingsOf = (run: Run, { hoursKey }: Step): Openings | undefined =>
+  hoursKey === undefined ? undefined : run.grid.openings.get(hoursKey)
+
 const startOf = (found: Found): number => found.pieces[0]!.startMinute
 
 function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], keyFor?: string): void {
-  const hours = step.hoursKey === undefined ? undefined : run.grid.hours.get(step.hoursKey)
+  const hours = openingsOf(run, step)?.hours
   found.pieces.forEach((piece, index) => {
     const stretch = {
       fromSlot: slotFrom(run.timeline, piece.startMinute),
