@@ -23,7 +23,7 @@ import { repairs } from './repairs.ts'
 import { hashParts, stampOf } from './stamp.ts'
 import { steps } from './steps.ts'
 import { stores } from './stores.ts'
-import { hull, surfaces } from './surfaces.ts'
+import { hull, surfaces, withHull } from './surfaces.ts'
 import type { Plan, Stamp } from './types.ts'
 
 export type PlanInput = {
@@ -173,7 +173,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
 
   return {
     stamp: stampFor(run, input),
-    surfaces: surface,
+    surfaces: withHull(surface, measured),
     marks: mark,
     repairs: repair,
     buildUps: buildUp,

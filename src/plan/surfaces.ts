@@ -17,7 +17,7 @@ import type { Certainty, Note } from '#core/note'
 import type { Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
-import type { Surfaces, ZoneArea } from './types.ts'
+import type { Boat, Surfaces, ZoneArea } from './types.ts'
 
 export type HullInput = {
   readonly boat: Work['boat']
@@ -59,16 +59,20 @@ export type SurfacesInput = { readonly hull: MeasuredHull; readonly zones: Work[
 export const surfaces: Stage<SurfacesInput, Surfaces> = { name: 'surfaces', run: measureSurfaces }
 
 function measureSurfaces({ hull: measuredHull, zones }: SurfacesInput): Surfaces {
-  const { hull: made, outline, rules, notes } = measuredHull
   const measured = zones.map((zone) => measureZone(zone, measuredHull))
   return {
     zones: measured.flatMap((one) => one.area ?? []),
-    ...(made ? { hull: made } : {}),
-    ...(outline ? { outline } : {}),
-    rules,
-    notes: [...notes, ...measured.flatMap((one) => one.notes)],
+    notes: [...measuredHull.notes, ...measured.flatMap((one) => one.notes)],
   }
 }
+
+/** The zones with their hull beside them; the hull is large, so no stage carries it along. */
+export const withHull = (surfaces: Surfaces, { hull: made, outline, rules }: MeasuredHull): Boat => ({
+  ...surfaces,
+  ...(made ? { hull: made } : {}),
+  ...(outline ? { outline } : {}),
+  rules,
+})
 
 const noHull: Note = { code: 'surfaces.noHull', severity: 'missing', data: {} }
 

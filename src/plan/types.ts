@@ -26,12 +26,14 @@ export type ZoneArea = {
   readonly indoors: boolean
 }
 
-export type Surfaces = {
-  readonly zones: readonly ZoneArea[]
+/** The zones that have an area, as the stages after them see them. */
+export type Surfaces = { readonly zones: readonly ZoneArea[]; readonly notes: readonly Note[] }
+
+/** With the hull they were measured on, for drawings and the boat's own view. */
+export type Boat = Surfaces & {
   readonly hull?: Hull
   readonly outline?: HullOutline
   readonly rules: readonly RuleComparison[]
-  readonly notes: readonly Note[]
 }
 
 export type StripeMark = {
@@ -425,7 +427,7 @@ export type Stamp = {
 
 export type Plan = {
   readonly stamp: Stamp
-  readonly surfaces: Surfaces
+  readonly surfaces: Boat
   readonly marks: Marks
   readonly repairs: Repairs
   readonly buildUps: BuildUps
