@@ -97,22 +97,25 @@ function daysFrom(fromDate: string, timeZone: string): readonly LocalDay[] {
       starts.push(even ? starts[from]! + day * 24 * 60 : startOf(from + day))
     starts.push(later)
   }
-  return Array.from({ length: HORIZON_DAYS }, (_, index) => {
-    const date = first.add({ days: index })
-    return {
-      date: date.toString(),
-      weekday: date.dayOfWeek,
-      startMinute: starts[index]!,
-      endMinute: starts[index + 1]!,
-    }
-  })
+  const firstDay = Date.parse(`${fromDate}T00:00:00Z`) / DAY_MS
+  return Array.from({ length: HORIZON_DAYS }, (_, index) => ({
+    date: new Date((firstDay + index) * DAY_MS).toISOString().slice(0, 10),
+    // Day 0 of 1970 was a Thursday.
+    weekday: ((firstDay + index + 3) % 7) + 1,
+    startMinute: starts[index]!,
+    endMinute: starts[index + 1]!,
+  }))
 }
+
+const DAY_MS = 86_400_000
 
 /** A clock time on a local day; only a day on which the clocks change needs the time zone again. */
 function minuteAt(day: LocalDay, time: string, timeZone: string): number {
+  if (day.endMinute - day.startMinute === 24 * 60) {
+    const [hour = 0, minute = 0] = time.split(':').map(Number)
+    return day.startMinute + hour * 60 + minute
+  }
   const plainTime = Temporal.PlainTime.from(time)
-  if (day.endMinute - day.startMinute === 24 * 60)
-    return day.startMinute + plainTime.hour * 60 + plainTime.minute
   const zoned = Temporal.PlainDate.from(day.date).toZonedDateTime({ timeZone, plainTime })
   return Math.floor(zoned.epochMilliseconds / 60_000)
 }
