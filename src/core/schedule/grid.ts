@@ -46,6 +46,7 @@ export type Grid = {
   readonly openings: ReadonlyMap<string, Openings>
 }
 
+/** The grid of these people over this span, each kind of hours by its key. Times in whole minutes since 1970 UTC. */
 export function createGrid(input: {
   readonly people: readonly Person[]
   readonly span: GridSpan
