@@ -52,7 +52,9 @@ describe.each(jobNames)('the calendar of %s', (name) => {
   it('has every coat, sanding, repair, wash and fitting that the job names, each once', () => {
     const wanted = [
       ...allCoats(raw).flatMap((coat) => (coat.sanded ? [coat.step, coat.sandStep] : [coat.step])),
-      ...Object.keys(itemsOf(raw.work, 'findings')).map((id) => `repair:${id}`),
+      ...Object.entries(itemsOf(raw.work, 'findings')).flatMap(([id, { sheet }]) =>
+        sheet ? [`repair:${id}`, `filled:${id}`] : [`repair:${id}`],
+      ),
       ...Object.entries(itemsOf(raw.work, 'fittings')).flatMap(([id, { plan: what }]) =>
         what === 'refit' ? [`off:${id}`, `on:${id}`] : what === 'remove' ? [`off:${id}`] : [],
       ),
@@ -183,8 +185,15 @@ describe.each(jobNames)('the calendar of %s', (name) => {
     const wrong = Object.entries(itemsOf(raw.work, 'findings')).flatMap(([id, cells]) => {
       const first = coatsByZone(raw).get(cells.zone!)?.[0]
       if (!cells.sheet || !first) return []
-      const coat = { step: `repair:${id}`, sheet: cells.sheet }
-      return earlyAfter(first.sanded ? first.sandStep : first.step, { subject, coat, clock: 'dryToSand' })
+      const filled = { step: `filled:${id}`, sheet: cells.sheet }
+      return [
+        ...early(subject, filled.step, endOf(subject, `repair:${id}`), 'opening and grinding'),
+        ...earlyAfter(first.sanded ? first.sandStep : first.step, {
+          subject,
+          coat: filled,
+          clock: 'dryToSand',
+        }),
+      ]
     })
     expect(wrong).toEqual([])
   })

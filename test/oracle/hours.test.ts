@@ -114,18 +114,38 @@ describe.each(jobNames)('the hours of %s', (name) => {
     expect(wrong).toEqual([])
   })
 
-  it('let no repair be filled in air that is too cold for its filler or resin', () => {
-    const wrong = Object.entries(itemsOf(raw.work, 'findings')).flatMap(([id, { sheet }]) => {
-      if (!sheet) return []
-      const step = subject.steps.get(`filled:${id}`)!
-      const { pieces } = subject.placed.get(step.id)!
-      const last = pieces.at(-1)!
-      const airC = subject.airs[step.air]!(Math.floor((last.endMinute - 1) / 60))
-      const { airLeastC } = limitsOf(raw, sheet)
-      return airC >= airLeastC ? [] : [`${step.id} ended at ${airC} °C, ${sheet} asks ${airLeastC}`]
+  it('let no repair be filled in air, humidity or dew that its filler or resin forbids', () => {
+    const fills = Object.entries(itemsOf(raw.work, 'findings')).flatMap(([id, { sheet }]) =>
+      sheet ? [{ step: subject.steps.get(`filled:${id}`)!, sheet }] : [],
+    )
+    expect(fills.length).toBeGreaterThan(0)
+    const wrong = fills.flatMap(({ step, sheet }) => {
+      const { pieces, verdict } = subject.placed.get(step.id)!
+      const air = plan.conditions.air.find((one) => one.key === step.air)!
+      return verdict === 'unknown'
+        ? []
+        : pieces.flatMap((piece) => faultsOfPiece({ air, piece, sheet, step }))
     })
     expect(wrong).toEqual([])
   })
+
+  type Filled = {
+    readonly air: Air
+    readonly piece: { readonly startMinute: number; readonly endMinute: number }
+    readonly sheet: string
+    readonly step: WorkStep
+  }
+
+  function faultsOfPiece({ air, piece, sheet, step }: Filled): readonly string[] {
+    const limits = limitsOf(raw, sheet)
+    const rows = clockRows(raw, sheet, 'dryToDew')!
+    const { dewMarginK } = limits
+    const wet = dewWhileDrying({ air, rows, fromMinute: piece.endMinute, dewMarginK })
+    const faults = wet.map((hour) => `dew ${shown(air.firstMinute + hour * 60)}`)
+    for (let hour = Math.floor(piece.startMinute / 60); hour * 60 < piece.endMinute; hour++)
+      faults.push(...faultsOfHour(air, hour - air.firstMinute / 60, limits))
+    return faults.map((fault) => `${step.id} at ${shown(piece.startMinute)}: ${fault}`)
+  }
 })
 
 /** Steel shed and boat, h each: assumed by the program and said so in a note. */
