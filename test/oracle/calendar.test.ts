@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { allCoats, type ClockCell, clockRows, coatPairs, coatsByZone, zonesOfKind } from './coats.ts'
 import { workingSpells } from './crew.ts'
+import { itOnceMended } from './defect.ts'
 import { jobNames } from './jobs.ts'
 import { fullAfter, type PlacedStep, type Subject, shown, subjectOf, toSlots } from './plans.ts'
 import { itemsOf, sheetCell } from './raw-sample.ts'
@@ -146,21 +147,27 @@ describe.each(jobNames)('the calendar of %s', (name) => {
     expect(wrong).toEqual([])
   })
 
-  it('puts a coat that was not sanded before inside the window of the one below, or keys it first', () => {
-    const wrong = coatPairs(raw).flatMap(([below, above]) => {
-      const rows = clockRows(raw, below.sheet, 'recoatMost')
-      if (above.sanded || !rows) return []
-      const shuts = fullAfter({ subject, rows, sense: 'most', after: below.step })
-      if (startOf(subject, above.step) <= shuts + minuteTolerance) return []
-      const key = plan.days.placed.find((one) => one.keyFor === above.step)
-      const keyed =
-        key !== undefined &&
-        key.endMinute <= startOf(subject, above.step) &&
-        key.startMinute >= readyAfter({ subject, coat: below, clock: 'dryToSand' }) - minuteTolerance
-      return keyed ? [] : [`${above.step}: window shut ${shown(shuts)}, not keyed`]
-    })
-    expect(wrong).toEqual([])
-  })
+  // DEFECT: keying waits for the least time to recoat only, not until the coat below is hard enough to be sanded.
+  itOnceMended(['cruiser-topsides late in the year, gloss on gloss'], name)(
+    'puts a coat that was not sanded before inside the window of the one below, or keys it first',
+    () => {
+      const wrong = coatPairs(raw).flatMap(([below, above]) => {
+        const rows = clockRows(raw, below.sheet, 'recoatMost')
+        if (above.sanded || !rows) return []
+        const shuts = fullAfter({ subject, rows, sense: 'most', after: below.step })
+        if (startOf(subject, above.step) <= shuts + minuteTolerance) return []
+        const key = plan.days.placed.find((one) => one.keyFor === above.step)
+        const keyed =
+          key !== undefined &&
+          key.endMinute <= startOf(subject, above.step) &&
+          key.startMinute >= readyAfter({ subject, coat: below, clock: 'dryToSand' }) - minuteTolerance
+        return keyed
+          ? []
+          : [`${above.step}: window shut ${shown(shuts)}, not keyed, or before it could be sanded`]
+      })
+      expect(wrong).toEqual([])
+    },
+  )
 
   it('washes a zone before it is repaired or sanded, with its hardware off', () => {
     const findings = Object.entries(itemsOf(raw.work, 'findings'))

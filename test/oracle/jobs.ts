@@ -45,6 +45,16 @@ const all = {
       [['sheets', 'gloss', 'dryFilm'], '200 µm'],
     ],
   },
+  'cruiser-topsides late in the year, gloss on gloss': {
+    sample: 'cruiser-topsides',
+    cells: [
+      [['job', 'start'], '2027-10-11'],
+      [['layers', 'gloss', 'sandBetween'], 'none'],
+      [['layers', 'primer', 'sandBetween'], 'none'],
+      [['layers', 'primer', 'sandBefore'], 'none'],
+      [['shifts', 'gwen-week', 'from'], '10:20'],
+    ],
+  },
 } as const satisfies Readonly<Record<string, OracleJob>>
 
 export type JobName = keyof typeof all

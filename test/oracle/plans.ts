@@ -89,4 +89,5 @@ export function workSpan(
 }
 
 /** For messages: UTC. */
-export const shown = (minute: number): string => new Date(minute * 60_000).toISOString().slice(0, 16)
+export const shown = (minute: number): string =>
+  Number.isFinite(minute) ? new Date(minute * 60_000).toISOString().slice(0, 16) : 'for ever'
