@@ -106,7 +106,8 @@ describe.each(jobNames)('the hours of %s', (name) => {
     const wrong = coats.flatMap(({ step, placed, air, sheet }) => {
       const rows = clockRows(raw, sheet, 'dryToDew')!
       const { dewMarginK } = limitsOf(raw, sheet)
-      const wet = dewWhileDrying({ air, rows, fromMinute: placed.endMinute, dewMarginK })
+      const { until } = workSpan(step, placed)
+      const wet = dewWhileDrying({ air, rows, fromMinute: until, dewMarginK })
       return wet.length === 0
         ? []
         : [`${step.id}: ${wet.length} hours from ${shown(air.firstMinute + wet[0]! * 60)} on`]
