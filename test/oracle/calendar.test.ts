@@ -1,11 +1,11 @@
 /** The finished calendar against the cells of the job: who works when, what is there, and every wait. */
 import { describe, expect, it } from 'vitest'
 import { allCoats, type ClockCell, clockRows, coatPairs, coatsByZone, zonesOfKind } from './coats.ts'
-import { workingSpells } from './crew.ts'
+import { offsetMinutes, workingSpells } from './crew.ts'
 import { itOnceMended } from './defect.ts'
 import { jobNames } from './jobs.ts'
 import { fullAfter, type PlacedStep, type Subject, shown, subjectOf, toSlots } from './plans.ts'
-import { itemsOf, sheetCell } from './raw-sample.ts'
+import { cellsOf, itemsOf, sheetCell } from './raw-sample.ts'
 
 /** The clocks here run in whole minutes; the calendar may round the same moment the other way. */
 const minuteTolerance = 1
@@ -276,6 +276,16 @@ describe.each(jobNames)('the calendar of %s', (name) => {
     expect(plan.days.workEndMinute).toBe(workEnd)
     const off = plan.days.launchMinute! - Math.max(workEnd, ...hard)
     expect(Math.abs(off)).toBeLessThanOrEqual(minuteTolerance)
+  })
+
+  it('says that the boat is late when slings may touch only after the day she should be afloat, and only then', () => {
+    const { launch } = cellsOf(raw.work, 'job')
+    const zone = cellsOf(raw.work, 'place').timeZone!
+    const { launchMinute } = plan.days
+    const local = launchMinute! + offsetMinutes(zone, launchMinute!)
+    const possible = shown(local).slice(0, 10)
+    const late = plan.days.notes.filter((note) => note.code === 'days.late').map((note) => note.data)
+    expect(late).toEqual(possible > launch! ? [{ wantedDate: launch, possibleDate: possible }] : [])
   })
 })
 
