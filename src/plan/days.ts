@@ -144,11 +144,21 @@ function slingMinutes(
   const hull = new Set(zones.flatMap((zone) => (slung.has(zone.kind) ? [zone.id] : [])))
   const airC = input.airOf('boat')
   return input.steps.steps.flatMap((step) => {
-    const table = input.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.clocks.dryToSling?.value
+    const clocks = input.buildUps.sheets.find((sheet) => sheet.id === step.sheet)?.clocks
     const at = placed.get(step.id)
-    if (step.kind !== 'coat' || step.coat !== step.coats || !hull.has(step.zone ?? '') || !table || !at)
+    if (
+      step.kind !== 'coat' ||
+      step.coat !== step.coats ||
+      !hull.has(step.zone ?? '') ||
+      !clocks?.dryToSling ||
+      !at
+    )
       return []
-    return [clockMinute({ table, sense: 'least', fromMinute: at.endMinute, airAt: airC })]
+    return [clocks.dryToSling, clocks.touchDry].flatMap((clock) =>
+      clock
+        ? [clockMinute({ table: clock.value, sense: 'least', fromMinute: at.endMinute, airAt: airC })]
+        : [],
+    )
   })
 }
 

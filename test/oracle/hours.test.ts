@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { WorkStep } from '#plan'
 import { allCoats, clockRows, limitsOf } from './coats.ts'
 import { jobNames } from './jobs.ts'
-import { type PlacedStep, type Subject, shown, subjectOf, workSpan } from './plans.ts'
+import { type PlacedStep, placedCoats, type Subject, shown, subjectOf, workSpan } from './plans.ts'
 import { itemsOf } from './raw-sample.ts'
 import { type Air, dewWhileDrying, faultsOfHour, marginK, rounding } from './skin.ts'
 import { readWeatherLines, type WeatherLine, wmoDewPoint } from './weather-file.ts'
@@ -20,7 +20,7 @@ type Applied = {
 
 /** Coats put in hours of which the weather is known. */
 function applied(subject: Subject): readonly Applied[] {
-  return allCoats(subject.raw).flatMap((coat) => {
+  return placedCoats(subject).flatMap((coat) => {
     const step = subject.steps.get(coat.step)!
     const placed = subject.placed.get(coat.step)!
     const air = subject.plan.conditions.air.find((one) => one.key === step.air)!

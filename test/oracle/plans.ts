@@ -1,6 +1,7 @@
 /** The plan of each job, made once, with look-ups that several oracles need. */
 import { type Plan, plan, type WorkStep } from '#plan'
 import { planInput, projectRaw, sampleWeather } from '../support/samples.ts'
+import { allCoats, type Coat } from './coats.ts'
 import { type AirOfHour, type ClockSense, type CureRow, clockFullMinute } from './cure-clock.ts'
 import { type JobName, jobs, programDocument } from './jobs.ts'
 import { type RawSample, readRawSample } from './raw-sample.ts'
@@ -55,11 +56,19 @@ export type ClockFrom = {
   readonly after: string
 }
 
-/** Minute at which a clock that starts at the end of a placed step is full. */
+const never = Number.POSITIVE_INFINITY
+
+/** When a step starts and ends; never when it has no place. */
+export const startOf = (subject: Subject, step: string): number =>
+  subject.placed.get(step)?.startMinute ?? never
+export const endOf = (subject: Subject, step: string): number => subject.placed.get(step)?.endMinute ?? never
+
+/** Minute at which a clock that starts at the end of a step is full. */
 export function fullAfter({ subject, rows, sense, after }: ClockFrom): number {
-  const fromMinute = subject.placed.get(after)!.endMinute
+  const fromMinute = endOf(subject, after)
+  if (fromMinute === never) return never
   const airC = subject.airs[subject.steps.get(after)!.air]!
-  return clockFullMinute({ rows, sense, fromMinute, airC }) ?? Number.POSITIVE_INFINITY
+  return clockFullMinute({ rows, sense, fromMinute, airC }) ?? never
 }
 
 /** Longest a coat that the cold keeps from drying is minded by the calendar. */
@@ -70,8 +79,12 @@ export function dryMinute(subject: Subject, step: WorkStep, endMinute: number): 
   if (!step.wet) return endMinute
   const airC = subject.airs[step.air]!
   const full = clockFullMinute({ rows: step.wet, sense: 'least', fromMinute: endMinute, airC })
-  return Math.min(endMinute + longestWetMinutes, full ?? Number.POSITIVE_INFINITY)
+  return Math.min(endMinute + longestWetMinutes, full ?? never)
 }
+
+/** Coats that have a place. */
+export const placedCoats = (subject: Subject): readonly Coat[] =>
+  allCoats(subject.raw).filter((coat) => subject.placed.has(coat.step))
 
 /** The calendar's grid, minutes. */
 export const slotMinutes = 15

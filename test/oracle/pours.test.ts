@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import type { Plan } from '#plan'
 import * as cell from './cells.ts'
-import { allCoats, type Coat, clockRows } from './coats.ts'
+import { type Coat, clockRows } from './coats.ts'
 import { shareAnHour } from './cure-clock.ts'
 import { jobNames } from './jobs.ts'
-import { type Subject, shown, subjectOf, workSpan } from './plans.ts'
+import { placedCoats, type Subject, shown, subjectOf, workSpan } from './plans.ts'
 import { itemsOf, limitCell, sheetCell } from './raw-sample.ts'
 
 type Pour = Plan['pours']['pours'][number]
@@ -23,7 +23,7 @@ function same(had: number, expected: number, what: string): void {
 
 function pourList(subject: Subject): readonly (readonly [Coat, readonly Pour[]])[] {
   const { pours } = subject.plan.pours
-  return allCoats(subject.raw).map((coat) => [coat, pours.filter((pour) => pour.step === coat.step)])
+  return placedCoats(subject).map((coat) => [coat, pours.filter((pour) => pour.step === coat.step)])
 }
 
 describe.each(jobNames)('the pours of %s', (name) => {

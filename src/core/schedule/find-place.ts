@@ -1,5 +1,5 @@
 /** Finds the earliest place for one step on the timeline: a coat in one go, or work split over sessions. */
-import { type DustLimit, LONGEST_WET_MINUTES } from './dust.ts'
+import { type Limit, LONGEST_WET_MINUTES } from './limit.ts'
 import type { Pace, Piece, Step } from './step.ts'
 import { closedFor, minuteOf, type Runs, SLOT, slotsOf, type Timeline } from './timeline.ts'
 
@@ -12,7 +12,7 @@ export type Search = {
   readonly fromSlot: number
   /** Slots the work itself may lie in; any when left out. */
   readonly open: Runs | undefined
-  readonly dust: DustLimit | undefined
+  readonly limits: readonly Limit[]
 }
 
 export type Found = { readonly pieces: readonly Piece[]; readonly rows: readonly (readonly number[])[] }
@@ -28,7 +28,7 @@ const allowedRows = ({ timeline, step }: Search): readonly number[] =>
  * work itself open. The earliest start wins, then the larger crew. `undefined` when there is none.
  */
 export function findInOneGo(search: Search): Found | undefined {
-  const { timeline, step, open, dust } = search
+  const { timeline, step, open, limits } = search
   const rows = allowedRows(search)
   const before = slotsOf(step.setUpMinutes)
   const after = slotsOf(step.cleanUpMinutes)
@@ -45,7 +45,7 @@ export function findInOneGo(search: Search): Found | undefined {
     for (const shape of shapes) {
       if ((open ? (open[slot + before] ?? 0) : ALWAYS) < shape.work) continue
       const crew = freeCrew(timeline, rows, { slot, length: shape.total, crew: shape.crew })
-      if (crew && (!dust || isClear(timeline, dust, { slot, length: shape.total })))
+      if (crew && limits.every((limit) => isClear(timeline, limit, { slot, length: shape.total })))
         return { pieces: [pieceOf(timeline, crew, { from: slot, to: slot + shape.total })], rows: [crew] }
     }
   }
@@ -89,18 +89,18 @@ function longestFree(timeline: Timeline, rows: readonly number[], slot: number):
   return longest
 }
 
-/** Clear of dust to the end of the grid counts as clear. */
+/** Clear to the end of the grid counts as clear. */
 function isClear(
   timeline: Timeline,
-  dust: DustLimit,
+  limit: Limit,
   { slot, length }: { readonly slot: number; readonly length: number },
 ): boolean {
-  const clear = dust.runs[slot] ?? 0
+  const clear = limit.runs[slot] ?? 0
   if (clear < length) return false
   // Clear for longer than anything stays wet: the clock need not be run.
   if (clear >= length + slotsOf(LONGEST_WET_MINUTES)) return true
-  const tail = slotsOf(dust.tailMinutes(minuteOf(timeline, slot + length)))
-  return clear >= Math.min(length + tail, dust.runs.length - 1 - slot)
+  const tail = slotsOf(limit.tailMinutes(minuteOf(timeline, slot + length)))
+  return clear >= Math.min(length + tail, limit.runs.length - 1 - slot)
 }
 
 function freeCrew(
@@ -148,11 +148,11 @@ type Stretch = { readonly crew: readonly number[]; readonly length: number }
  * free when that finishes the step. `undefined` when only a scrap of time is there.
  */
 function stretchAt(
-  { timeline, step, open, dust }: Search,
+  { timeline, step, open, limits }: Search,
   at: { readonly rows: readonly number[]; readonly slot: number; readonly left: number },
 ): Stretch | undefined {
   const { rows, slot, left } = at
-  const room = Math.min(open ? open[slot]! : ALWAYS, dust ? dust.runs[slot]! : ALWAYS)
+  const room = Math.min(open ? open[slot]! : ALWAYS, ...limits.map((limit) => limit.runs[slot]!))
   if (room <= 0) return undefined
   const most = step.paces.at(-1)!.crew
   for (const least of [LEAST_PIECE_SLOTS, 1]) {

@@ -53,6 +53,10 @@ const place = (steps: readonly Step[], over: Over = {}) => {
   })
 }
 
+const sureOn = (sureDay: number) => hours((hour) => (Math.floor(hour / 24) >= sureDay ? 'go' : 'risky'))
+
+const shutsAfterTwoDays = { table: [{ airC: 20, hours: 48 }], keyMinutes: 60, keyAfter: [], barred: [] }
+
 const after = (id: string, minutes: number) => ({ step: id, wait: { kind: 'fixed' as const, minutes } })
 
 describe('placeSteps', () => {
@@ -106,7 +110,6 @@ describe('placeSteps', () => {
 
   it('takes a risky hour only when no sure one comes within the patience', () => {
     const coat = step('coat', { inOneGo: true, hoursKey: 'gloss' })
-    const sureOn = (sureDay: number) => hours((hour) => (Math.floor(hour / 24) >= sureDay ? 'go' : 'risky'))
     const soon = place([coat], { hours: new Map([['gloss', sureOn(5)]]) })
     const late = place([coat], { hours: new Map([['gloss', sureOn(20)]]) })
     expect(soon.placed[0]).toMatchObject({ startMinute: 5 * day + 480, verdict: 'go' })
@@ -134,12 +137,39 @@ describe('placeSteps', () => {
   })
 
   it('puts sanding in when the window has shut, and the coat behind it', () => {
-    const window = { table: [{ airC: 20, hours: 48 }], keyMinutes: 90 }
+    const window = { ...shutsAfterTwoDays, keyMinutes: 90 }
     const coat = step('b', { inOneGo: true, needs: [{ ...after('a', 72 * 60), window }] })
     const { placed, keyed } = place([step('a', { inOneGo: true }), coat])
     expect(keyed).toEqual([{ forStep: 'b', after: 'a', shutMinute: 540 + 48 * 60 }])
     expect(placed.map((one) => one.step)).toEqual(['a', 'key:b', 'b'])
     expect(placed[2]!.startMinute).toBeGreaterThanOrEqual(placed[1]!.endMinute)
+  })
+
+  it('keys no surface before it can be sanded, and none that the cold keeps soft', () => {
+    const table = [
+      { airC: 10, hours: 200 },
+      { airC: 20, hours: 100 },
+    ]
+    const window = { ...shutsAfterTwoDays, keyAfter: [{ kind: 'clock' as const, clock: 'dryToSand', table }] }
+    const coatedAfter = (waitHours: number, airC: number) => {
+      const coat = step('b', { inOneGo: true, needs: [{ ...after('a', waitHours * 60), window }] })
+      return place([step('a', { inOneGo: true }), coat], { airAt: new Map([['boat', () => airC]]) })
+    }
+    expect(coatedAfter(72, 20).placed[1]).toMatchObject({ step: 'key:b', startMinute: 540 + 100 * 60 })
+    expect(coatedAfter(200, 5).unplaced).toEqual([{ step: 'b', reason: 'clock' }])
+  })
+
+  it('keys a surface as late as the coat allows, by somebody who may', () => {
+    const window = { ...shutsAfterTwoDays, barred: ['ada'] }
+    const needs = [{ ...after('a', 72 * 60), window }]
+    const coat = step('b', { inOneGo: true, needs, hoursKey: 'gloss', barred: ['ada'] })
+    const { placed } = place([step('a', { inOneGo: true }), coat], {
+      people: [ada, ben],
+      hours: new Map([['gloss', sureOn(6)]]),
+    })
+    expect(placed.at(-1)).toMatchObject({ step: 'b', startMinute: 6 * day + 480 })
+    expect(placed[1]).toMatchObject({ step: 'key:b', endMinute: 5 * day + 960, keyFor: 'b' })
+    expect(placed[1]?.pieces[0]?.people).toEqual(['ben'])
   })
 
   it('makes no dust where a coat is wet, and coats nothing that would still be wet when dust is made', () => {
@@ -175,6 +205,19 @@ describe('placeSteps', () => {
     const barred = step('gloss', { barred: ['ada'] })
     expect(place([barred], { people: [ada, ben] }).placed[0]?.pieces[0]?.people).toEqual(['ben'])
     expect(place([barred]).unplaced).toEqual([{ step: 'gloss', reason: 'people' }])
+  })
+
+  it('has nobody at work while what they are barred from is done or wet, whichever was placed first', () => {
+    const wet = [{ airC: 20, hours: 4 }]
+    const gloss = step('gloss', { inOneGo: true, barred: ['ada'], dust: 'minds', wet })
+    const tape = step('tape', { barred: ['ben'] })
+    const people = [ada, ben]
+    const startsOf = (steps: readonly Step[]) => place(steps, { people }).placed.map((one) => one.startMinute)
+    expect(startsOf([gloss, tape])).toEqual([480, 540 + 4 * 60])
+    expect(startsOf([tape, gloss])).toEqual([480, 540])
+    expect(
+      startsOf([step('a', { inOneGo: true, needs: [] }), gloss, step('later', { barred: ['ben'] })]),
+    ).toEqual([480, 540, 840])
   })
 
   it('takes what has happened from the log and plans on from there', () => {

@@ -3,13 +3,15 @@
  * (serial schedule generation), hour by hour inside shifts and paintable hours. Later steps fill the
  * waits of earlier ones. It does not search for a better order.
  */
-import { bookDust, createDustBook, type DustBook, dustLimit, wetMinutes } from './dust.ts'
+import { bookDust, createDustBook, type DustBook, dustLimits } from './dust.ts'
+import { bookExposure, createExposureBook, type ExposureBook, exposureLimits } from './exposure.ts'
 import { type Found, findInOneGo, findSplit } from './find-place.ts'
 import { type Grid, type Openings, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
-import { type AirAt, readyAt, shutWindow } from './ready.ts'
+import { wetMinutes } from './limit.ts'
+import { type AirAt, readyAt, type ShutWindow, shutWindow } from './ready.ts'
 import type { Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
-import { shut, slotFrom, type Timeline, wholeSlots } from './timeline.ts'
+import { SLOT, shut, slotFrom, type Timeline, wholeSlots } from './timeline.ts'
 
 export type Calendar = {
   readonly placed: readonly Placed[]
@@ -34,6 +36,7 @@ type Run = PlaceInput & {
   readonly timeline: Timeline
   readonly placed: Map<string, Placed>
   readonly dust: DustBook
+  readonly exposure: ExposureBook
   readonly airOf: (step: string) => AirAt
 }
 
@@ -46,7 +49,14 @@ export function placeSteps(input: PlaceInput): Calendar {
   const byId = new Map(input.steps.map((step) => [step.id, step]))
   const airOf = (step: string): AirAt => input.airAt.get(byId.get(step)?.air ?? '') ?? still
   const timeline = input.grid.timeline()
-  const run: Run = { ...input, timeline, dust: createDustBook(timeline.slots), placed: new Map(), airOf }
+  const run: Run = {
+    ...input,
+    timeline,
+    dust: createDustBook(timeline.slots),
+    exposure: createExposureBook(input.steps, timeline),
+    placed: new Map(),
+    airOf,
+  }
   const unplaced: Unplaced[] = []
   const keyed: Calendar['keyed'][number][] = []
   for (const step of input.steps) {
@@ -69,52 +79,63 @@ function placeOne(run: Run, step: Step, keyed: Calendar['keyed'][number][]): Unp
   const shut = shutWindow({
     step,
     placed: run.placed,
-    startMinute: tried.pieces[0]!.startMinute,
+    startMinute: startOf(tried),
     airOf: run.airOf,
   })
-  const found = shut ? keyThenFind(run, { step, after: shut, readyMinute: ready.minute }) : tried
+  if (shut && shut.keyMinute === undefined) return 'clock'
+  const found = shut ? keyThenFind(run, step, shut, Math.max(ready.minute, shut.keyMinute!)) : tried
   if (!found) return 'horizon'
   if (shut) keyed.push({ forStep: step.id, after: shut.step, shutMinute: shut.shutMinute })
   commit(run, step, found, ready.heldBy)
   return undefined
 }
 
-/** Sands the surface first, then looks again: the coat follows the sanding as soon as it can. */
-function keyThenFind(
+/** The coat as soon as its surface can have been sanded, and the sanding as late as that coat allows. */
+function keyThenFind(run: Run, step: Step, shut: ShutWindow, fromMinute: number): Found | undefined {
+  const key = keying(step, shut)
+  const soonest = find(run, key, fromMinute)
+  const found = soonest && find(run, step, endOf(soonest))
+  if (!found) return undefined
+  commit(run, key, lastBefore(run, key, { soonest, untilMinute: startOf(found) }), undefined, step.id)
+  return found
+}
+
+const keying = (step: Step, { window }: ShutWindow): Step => ({
+  id: `key:${step.id}`,
+  kind: 'key',
+  paces: [{ crew: 1, personMinutes: window.keyMinutes }],
+  inOneGo: false,
+  setUpMinutes: 0,
+  cleanUpMinutes: 0,
+  needs: [],
+  dust: 'makes',
+  air: step.air,
+  barred: window.barred,
+})
+
+/** The last place that ends in time, looked for backwards: a keyed surface left for days is dirty again. */
+function lastBefore(
   run: Run,
-  late: {
-    readonly step: Step
-    readonly after: { readonly keyMinutes: number }
-    readonly readyMinute: number
-  },
-): Found | undefined {
-  const key: Step = {
-    id: `key:${late.step.id}`,
-    kind: 'key',
-    paces: [{ crew: 1, personMinutes: late.after.keyMinutes }],
-    inOneGo: false,
-    setUpMinutes: 0,
-    cleanUpMinutes: 0,
-    needs: [],
-    dust: 'makes',
-    air: late.step.air,
-    barred: [],
+  step: Step,
+  { soonest, untilMinute }: { readonly soonest: Found; readonly untilMinute: number },
+): Found {
+  for (let from = untilMinute - SLOT; from > startOf(soonest); from -= SLOT) {
+    const found = find(run, step, from)
+    if (found && endOf(found) <= untilMinute) return found
   }
-  const sanding = find(run, key, late.readyMinute)
-  if (!sanding) return undefined
-  commit(run, key, sanding, undefined, late.step.id)
-  return find(run, late.step, sanding.pieces.at(-1)!.endMinute)
+  return soonest
 }
 
 /** A better hour is worth waiting for, but not for ever: a worse tier wins only by more than the patience. */
 function find(run: Run, step: Step, fromMinute: number): Found | undefined {
   const search = step.inOneGo ? findInOneGo : findSplit
   const { timeline } = run
+  const airAt = airOn(run, step)
   const base = {
     timeline,
     step,
     fromSlot: slotFrom(timeline, fromMinute),
-    dust: dustLimit(run.dust, step, airOn(run, step)),
+    limits: [...dustLimits(run.dust, step, airAt), ...exposureLimits(run.exposure, step, airAt)],
   }
   const openings = openingsOf(run, step)
   if (!openings) return search({ ...base, open: undefined })
@@ -131,6 +152,7 @@ const openingsOf = (run: Run, { hoursKey }: Step): Openings | undefined =>
   hoursKey === undefined ? undefined : run.grid.openings.get(hoursKey)
 
 const startOf = (found: Found): number => found.pieces[0]!.startMinute
+const endOf = (found: Found): number => found.pieces.at(-1)!.endMinute
 
 function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], keyFor?: string): void {
   const hours = openingsOf(run, step)?.hours
@@ -138,19 +160,19 @@ function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], ke
     const stretch = {
       fromSlot: slotFrom(run.timeline, piece.startMinute),
       toSlot: slotFrom(run.timeline, piece.endMinute),
+      wetMinutes: wetMinutes(step, piece.endMinute, airOn(run, step)),
     }
     for (const row of found.rows[index]!) shut(run.timeline.free[row]!, stretch)
-    bookDust(run.dust, step, { ...stretch, wetMinutes: wetMinutes(step, piece.endMinute, airOn(run, step)) })
+    bookDust(run.dust, step, stretch)
+    bookExposure(run.exposure, step, { ...stretch, people: piece.people })
   })
-  const startMinute = found.pieces[0]!.startMinute
-  const endMinute = found.pieces.at(-1)!.endMinute
   const verdict = found.pieces
     .map((piece) => worstOver(hours, workStretch(step, piece)))
     .reduce(worse, 'go' as Verdict)
   run.placed.set(step.id, {
     step: step.id,
-    startMinute,
-    endMinute,
+    startMinute: startOf(found),
+    endMinute: endOf(found),
     pieces: found.pieces,
     ...(heldBy ? { heldBy } : {}),
     verdict,

@@ -1,6 +1,6 @@
 /** When a step may begin: after all it waits for, each wait run at the temperature of its hours. */
 import { type CureTable, clockEnd } from '#core/cure'
-import type { Need, Placed, Step } from './step.ts'
+import type { Placed, Step, Wait, Window } from './step.ts'
 
 /** Temperature of a zone's surroundings at an hour since 1970 UTC. */
 export type AirAt = (hour: number) => number
@@ -32,11 +32,11 @@ export function clockMinute(input: {
   return end === undefined ? undefined : Math.ceil(end.endHours * 60 - ROUNDING_MINUTES)
 }
 
-/** The minute one need is met. */
-function needMet(need: Need, after: Placed, airAt: AirAt): number | undefined {
-  if (need.wait.kind === 'none') return after.endMinute
-  if (need.wait.kind === 'fixed') return after.endMinute + need.wait.minutes
-  return clockMinute({ table: need.wait.table, sense: 'least', fromMinute: after.endMinute, airAt })
+/** The minute a wait that began at `fromMinute` is over, or `undefined` when the cold stops its clock. */
+function waitOver(wait: Wait, fromMinute: number, airAt: AirAt): number | undefined {
+  if (wait.kind === 'none') return fromMinute
+  if (wait.kind === 'fixed') return fromMinute + wait.minutes
+  return clockMinute({ table: wait.table, sense: 'least', fromMinute, airAt })
 }
 
 export function readyAt(input: {
@@ -50,7 +50,7 @@ export function readyAt(input: {
   for (const need of input.step.needs) {
     const after = input.placed.get(need.step)
     if (!after) return { ok: false, reason: 'needs' }
-    const met = needMet(need, after, input.airOf(need.step))
+    const met = waitOver(need.wait, after.endMinute, input.airOf(need.step))
     if (met === undefined) return { ok: false, reason: 'clock' }
     if (met > minute) {
       minute = met
@@ -60,25 +60,32 @@ export function readyAt(input: {
   return heldBy ? { ok: true, minute, heldBy } : { ok: true, minute }
 }
 
+export type ShutWindow = {
+  /** The coat whose window has shut. */
+  readonly step: string
+  readonly shutMinute: number
+  readonly window: Window
+  /** The first minute its film can be keyed, or `undefined` when the cold keeps it soft. */
+  readonly keyMinute: number | undefined
+}
+
 /** The first window that has shut before the step would begin; it must then be keyed by sanding. */
 export function shutWindow(input: {
   readonly step: Step
   readonly placed: ReadonlyMap<string, Placed>
   readonly startMinute: number
   readonly airOf: (step: string) => AirAt
-}): { readonly step: string; readonly shutMinute: number; readonly keyMinutes: number } | undefined {
-  for (const need of input.step.needs) {
-    const after = need.window && input.placed.get(need.step)
-    if (!after || !need.window) continue
-    const shutMinute = clockMinute({
-      table: need.window.table,
-      sense: 'most',
-      fromMinute: after.endMinute,
-      airAt: input.airOf(need.step),
-    })
-    if (shutMinute !== undefined && shutMinute < input.startMinute) {
-      return { step: need.step, shutMinute, keyMinutes: need.window.keyMinutes }
-    }
+}): ShutWindow | undefined {
+  for (const { step, window } of input.step.needs) {
+    const after = input.placed.get(step)
+    if (!after || !window) continue
+    const airAt = input.airOf(step)
+    const fromMinute = after.endMinute
+    const shutMinute = clockMinute({ table: window.table, sense: 'most', fromMinute, airAt })
+    if (shutMinute === undefined || shutMinute >= input.startMinute) continue
+    const over = window.keyAfter.map((wait) => waitOver(wait, fromMinute, airAt))
+    const keyMinute = over.includes(undefined) ? undefined : Math.max(fromMinute, ...(over as number[]))
+    return { step, shutMinute, window, keyMinute }
   }
   return undefined
 }

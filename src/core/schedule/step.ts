@@ -14,8 +14,17 @@ export type Wait =
 export type Need = {
   readonly step: string
   readonly wait: Wait
-  /** The window shuts this long after the other step; past it the surface is keyed by sanding first. */
-  readonly window?: { readonly table: CureTable; readonly keyMinutes: number }
+  readonly window?: Window
+}
+
+/** How long the next coat may come without sanding; past it the surface is keyed first. */
+export type Window = {
+  readonly table: CureTable
+  readonly keyMinutes: number
+  /** What the film must have done before it can be keyed. */
+  readonly keyAfter: readonly Wait[]
+  /** People who must not key it, by id. */
+  readonly barred: readonly string[]
 }
 
 /** Person-minutes the work takes when this many people do it. */

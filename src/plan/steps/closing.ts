@@ -2,6 +2,7 @@
 import { hostsOf, lastCoat, phase, placeOf, type StepContext, sheetOf } from './context.ts'
 import { stepId } from './draft.ts'
 import { needsTwo, offId } from './opening.ts'
+import { dryNeeds } from './waits.ts'
 
 export const onId = (fitting: string): string => stepId('on', fitting)
 
@@ -32,14 +33,7 @@ function paintRoundIt(context: StepContext, zoneId: string) {
   const onIt = context.zones.filter((zone) => hostsOf(context, zone).some((host) => host.id === zoneId))
   return [zoneId, ...onIt.map((zone) => zone.id)].flatMap((id) => {
     const last = lastCoat(context, id)
-    const table = last && sheetOf(context, last.layer.sheet)?.clocks.dryToFit?.value
-    if (!last) return []
-    return [
-      {
-        step: last.id,
-        wait: table ? { kind: 'clock' as const, clock: 'dryToFit', table } : { kind: 'none' as const },
-      },
-    ]
+    return last ? dryNeeds(last.id, sheetOf(context, last.layer.sheet), 'dryToFit') : []
   })
 }
 

@@ -4,6 +4,7 @@ import type { Repair, ResolvedSheet } from '../types.ts'
 import { phase, placeOf, type StepContext, sheetOf } from './context.ts'
 import { type StepSpec, stepId } from './draft.ts'
 import { ids, washId } from './opening.ts'
+import { dryNeeds } from './waits.ts'
 
 export const repairId = (finding: string): string => stepId('repair', finding)
 export const filledId = (finding: string): string => stepId('filled', finding)
@@ -69,13 +70,9 @@ function draftRepair(
 export function repairsDone(context: StepContext, zone: string): readonly Need[] {
   return context.repairs.repairs
     .filter((repair) => repair.zone === zone)
-    .map((repair) => {
+    .flatMap((repair) => {
       const filler = fillerOf(context, repair)
-      const table = filler?.clocks.dryToSand?.value
-      return {
-        step: filler ? filledId(repair.finding) : repairId(repair.finding),
-        wait: table ? { kind: 'clock', clock: 'dryToSand', table } : { kind: 'none' },
-      }
+      return dryNeeds((filler ? filledId : repairId)(repair.finding), filler, 'dryToSand')
     })
 }
 

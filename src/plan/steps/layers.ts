@@ -1,12 +1,13 @@
 /** The layers of one zone: sand, mask, coat, wait, sand between, coat again. */
 import type { Need } from '#core/schedule'
 import { minutesOf } from '../minutes.ts'
-import type { ClockName, ResolvedSheet, Sure, ZoneArea, ZoneLayer } from '../types.ts'
+import type { ResolvedSheet, Sure, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatPaces, handling } from './coat-paces.ts'
 import { coatId, hostsOf, lastCoat, layersOn, phase, placeOf, type StepContext, sheetOf } from './context.ts'
 import { stepId } from './draft.ts'
 import { repairsDone, settleId } from './grinding.ts'
 import { washId } from './opening.ts'
+import { dryNeeds, waitFor } from './waits.ts'
 
 const fillers = new Set(['filler', 'fairing', 'laminating resin'])
 export const isFiller = (layer: ZoneLayer): boolean => fillers.has(layer.role)
@@ -68,24 +69,33 @@ const sandId = (layer: ZoneLayer, coat: number): string => stepId('sand', layer.
 const maskId = (layer: ZoneLayer): string => stepId('mask', layer.zone, layer.layer)
 const pinholeId = (layer: ZoneLayer): string => stepId('pinholes', layer.zone, layer.layer)
 
-const clockNeed = (step: string, sheet: ResolvedSheet | undefined, clock: ClockName): Need => {
-  const table = sheet?.clocks[clock]?.value
-  return { step, wait: table ? { kind: 'clock', clock, table } : { kind: 'none' } }
+/** The last coat below this layer, dry enough to sand. */
+function below(context: StepContext, { previous }: Spot): readonly Need[] {
+  return previous
+    ? dryNeeds(coatId(previous, previous.coats), sheetOf(context, previous.sheet), 'dryToSand')
+    : []
 }
 
-/** The last coat below this layer, ready by the clock named. */
-function below(context: StepContext, spot: Spot, clock: ClockName): readonly Need[] {
-  const { previous } = spot
-  return previous
-    ? [clockNeed(coatId(previous, previous.coats), sheetOf(context, previous.sheet), clock)]
-    : []
+/** Whom the sanding of these must not be given to. */
+const barredFrom = (
+  context: StepContext,
+  sheets: readonly (ResolvedSheet | undefined)[],
+): readonly string[] => (sheets.some((sheet) => sheet?.isocyanate) ? context.sensitised : [])
+
+/** What lies on a zone where a layer is sanded for: the layer below, the paint of its neighbours, its repairs. */
+function sheetsUnder(context: StepContext, { zone, previous }: Spot): readonly (ResolvedSheet | undefined)[] {
+  const hosts = hostsOf(context, zone).map((host) => lastCoat(context, host.id)?.layer.sheet)
+  const filled = context.repairs.repairs.map((repair) => (repair.zone === zone.id ? repair.sheet : undefined))
+  return [previous?.sheet, ...hosts, ...filled].map((id) =>
+    id === undefined ? undefined : sheetOf(context, id),
+  )
 }
 
 /** A stripe or a panel is taped on the fresh paint of its neighbours. */
 function onHosts(context: StepContext, spot: Spot): readonly Need[] {
   return hostsOf(context, spot.zone).flatMap((host) => {
     const last = lastCoat(context, host.id)
-    return last ? [clockNeed(last.id, sheetOf(context, last.layer.sheet), 'dryToTape')] : []
+    return last ? dryNeeds(last.id, sheetOf(context, last.layer.sheet), 'dryToTape') : []
   })
 }
 
@@ -113,10 +123,11 @@ function sandBefore(context: StepContext, spot: Spot): void {
     certainty: rate.certainty,
     crew: { least: 1, most: context.crew },
     air: placeOf(zone),
+    barred: barredFrom(context, sheetsUnder(context, spot)),
     needs: [
       washId(zone.id),
       ...repairsDone(context, zone.id),
-      ...below(context, spot, 'dryToSand'),
+      ...below(context, spot),
       ...onHosts(context, spot),
     ],
   })
@@ -147,7 +158,7 @@ function mask(context: StepContext, spot: Spot): void {
       sandId(layer, 1),
       settled(zone),
       washId(zone.id),
-      ...below(context, spot, 'dryToSand'),
+      ...below(context, spot),
       ...onHosts(context, spot),
     ],
   })
@@ -182,7 +193,7 @@ function coatStep(context: StepContext, spot: Spot, coat: number): void {
     ...handling(context, layer),
     hoursKey: `${placeOf(zone)}|${sheet.id}`,
     air: placeOf(zone),
-    barred: sheet.isocyanate ? context.sensitised : [],
+    barred: barredFrom(context, [sheet]),
     needs: coat === 1 ? firstCoatNeeds(context, spot) : nextCoatNeeds(context, spot, coat),
   })
 }
@@ -230,11 +241,12 @@ function onto(
   sheet: ResolvedSheet | undefined,
   sanded: boolean,
 ): Need {
-  const need = clockNeed(step, sheet, 'recoatLeast')
+  const need: Need = { step, wait: waitFor(sheet, 'recoatLeast') }
   const table = sheet?.clocks.recoatMost?.value
   if (sanded || !table) return need
   const keyMinutes = Math.max(15, minutesOf(spot.layer.areaM2 * sandRate(context, 'P320').value))
-  return { ...need, window: { table, keyMinutes } }
+  const keyAfter = dryNeeds(step, sheet, 'dryToSand').map(({ wait }) => wait)
+  return { ...need, window: { table, keyMinutes, keyAfter, barred: barredFrom(context, [sheet]) } }
 }
 
 function between(context: StepContext, spot: Spot, coat: number): void {
@@ -256,7 +268,8 @@ function between(context: StepContext, spot: Spot, coat: number): void {
     certainty: rate.certainty,
     crew: { least: 1, most: context.crew },
     air: placeOf(zone),
-    needs: [clockNeed(coatId(layer, coat - 1), sheet, 'dryToSand'), pinholeId(layer)],
+    barred: barredFrom(context, [sheet]),
+    needs: [...dryNeeds(coatId(layer, coat - 1), sheet, 'dryToSand'), pinholeId(layer)],
   })
 }
 
@@ -276,6 +289,7 @@ function pinholes(context: StepContext, spot: Spot): void {
     certainty: context.rates.pinholeHoursPerM2.certainty,
     crew: { least: 1, most: context.crew },
     air: placeOf(zone),
-    needs: [clockNeed(coatId(layer, 1), sheet, 'dryToSand')],
+    barred: barredFrom(context, [sheet]),
+    needs: dryNeeds(coatId(layer, 1), sheet, 'dryToSand'),
   })
 }
