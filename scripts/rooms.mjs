@@ -36,7 +36,7 @@ function coreRoom(name, values = []) {
   return { name: `core/${name}`, values: values.map((room) => `core/${room}`), types: [NOTE] }
 }
 
-const DESK = ['plan', 'papers', 'store', 'feeds', 'job', 'units', 'words', 'intake']
+const DESK = ['plan', 'papers', 'store', 'feeds', 'job', 'replica', 'units', 'words', 'intake']
 
 /** @type {readonly Room[]} */
 export const rooms = [
@@ -57,6 +57,7 @@ export const rooms = [
   coreRoom('record'),
   { name: 'intake', values: [], types: ['core/climate', 'core/geometry', 'job'] },
   { name: 'job', values: ['units'], types: [] },
+  { name: 'replica', values: ['job'], types: [] },
   { name: 'catalogue', values: [], types: ['job'] },
   { name: 'plan', values: ['job', 'catalogue', ...CORE], types: [NOTE] },
   { name: 'sums', values: ['units', 'catalogue', ...CORE], types: [NOTE] },
@@ -67,8 +68,8 @@ export const rooms = [
   { name: 'cli', values: [...DESK, 'sums', 'server', 'catalogue'], types: [] },
   {
     name: 'web',
-    values: ['plan', 'papers', 'job', 'units', 'words', 'intake', 'sums'],
-    types: ['catalogue'],
+    values: ['plan', 'papers', 'job', 'replica', 'units', 'words', 'intake', 'sums', 'catalogue'],
+    types: [NOTE],
   },
 ]
 

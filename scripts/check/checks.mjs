@@ -22,6 +22,10 @@ export function checksOf(root) {
       name: 'types of core, without Node and browser',
       run: () => script(root, [TSC, '-p', 'tsconfig.core.json', '--pretty', 'false']),
     },
+    {
+      name: 'types of the web app',
+      run: () => script(root, [TSC, '-p', 'tsconfig.web.json', '--pretty', 'false']),
+    },
     { name: 'the program builds', run: () => script(root, ['scripts/ready.mjs', '--build']) },
     { name: 'layers', run: () => script(root, ['scripts/layers.mjs']) },
     ...docsAsChecks(root, docsChecks),

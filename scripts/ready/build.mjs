@@ -18,7 +18,13 @@ import { notReady } from './not-ready.mjs'
 import { readStamp } from './stamp.mjs'
 import { recover, removeTree, swapIn } from './swap.mjs'
 
-const CONFIGS = ['tsconfig.base.json', 'tsconfig.build.json', 'package.json', 'package-lock.json']
+const CONFIGS = [
+  'tsconfig.base.json',
+  'tsconfig.build.json',
+  'vite.config.ts',
+  'package.json',
+  'package-lock.json',
+]
 const PROGRAM = join('cli', 'main.js')
 
 /**
@@ -69,6 +75,26 @@ function compile({ root, nextDist }) {
   mkdirSync(nextDist, { recursive: true })
   const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
   const args = [tsc, '-p', join(root, 'tsconfig.build.json'), '--outDir', nextDist, '--noEmitOnError']
+  const program = run(root, args)
+  return program.ok ? bundlePages({ root, nextDist }) : program
+}
+
+/**
+ * The pages are bundled by their own tool into `web/`; a checkout without pages has none.
+ *
+ * @param {{ root: string, nextDist: string }} places
+ */
+function bundlePages({ root, nextDist }) {
+  if (!existsSync(join(root, 'vite.config.ts'))) return { ok: true, output: '' }
+  const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js')
+  return run(root, [vite, 'build', '--logLevel', 'warn', '--outDir', join(nextDist, 'web')])
+}
+
+/**
+ * @param {string} root
+ * @param {readonly string[]} args
+ */
+function run(root, args) {
   return ended(spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 }))
 }
 
@@ -78,7 +104,8 @@ function compile({ root, nextDist }) {
  * @param {import('./places.mjs').Places} places
  */
 function copyOtherFiles({ root, nextDist }) {
-  for (const path of sourceFiles(root)) {
+  const web = join('src', 'web') + sep
+  for (const path of sourceFiles(root).filter((file) => !file.startsWith(web))) {
     const target = join(nextDist, relative('src', path))
     if (/\.(ts|tsx|md)$/.test(path) || existsSync(target)) continue
     mkdirSync(dirname(target), { recursive: true })

@@ -1,0 +1,110 @@
+/** What every screen of one job is given: the document as written, its plan, and the ways to change it. */
+import type { Problem, RawCells, RawDocument } from '#job'
+import type { Plan, TraceEntry } from '#plan'
+import type { Sees } from '#replica'
+import type { Words } from '#words'
+
+/** A cell of the documents: of a section of one map, or of an item of a collection. */
+export type CellPlace = {
+  readonly part: 'work' | 'money'
+  readonly section: string
+  /** Of the item, in a collection. */
+  readonly item?: string
+  readonly key: string
+}
+
+export type CollectionPlace = Pick<CellPlace, 'part' | 'section'>
+export type ItemPlace = CollectionPlace & { readonly item: string }
+
+export type JobEdits = {
+  /** Writes a cell as the person wrote it; `undefined` clears it. */
+  readonly set: (place: CellPlace, text: string | undefined) => void
+  /** A new item behind `after`, or last; gives its id. */
+  readonly add: (place: CollectionPlace, cells: RawCells, after?: string) => string
+  /** Takes an item away; undo brings it back, and so does an edit of it on another device never. */
+  readonly remove: (place: ItemPlace) => void
+  /** Moves an item behind `after`, or to the front. */
+  readonly move: (place: ItemPlace, after: string | undefined) => void
+  /** Several edits as one step of undo. */
+  readonly together: (work: (edits: JobEdits) => void) => void
+}
+
+export type JobHistory = {
+  readonly canUndo: boolean
+  readonly canRedo: boolean
+  readonly undo: () => void
+  readonly redo: () => void
+}
+
+/** Where the newest edits are kept. */
+export type Kept = {
+  /** `writing`: not on this device's disk yet. `device`: on it. `both`: on the server too. */
+  readonly where: 'writing' | 'device' | 'both'
+  /** Whether the server can be reached now. */
+  readonly online: boolean
+  /** Edits and entries that the server has not got. */
+  readonly waiting: number
+  /** The browser may not throw the data away when space is short; undefined while it is not known. */
+  readonly lasting?: boolean
+  /** The server runs a newer program: reload once everything is sent. */
+  readonly newer: boolean
+  /** What went wrong with keeping, as a code of the words. */
+  readonly fault?: string
+}
+
+/** A cell of an entry of the log as written, with its id. */
+export type LogLine = { readonly id: string; readonly cells: RawCells; readonly sent: boolean }
+
+export type JobView = {
+  readonly id: string
+  /** Of the documents as they are kept now; money is missing for somebody who may not see it. */
+  readonly raw: RawDocument
+  /** Undefined until the first one is made. A later one takes its place when it is ready; stages that did not change are the same objects. */
+  readonly plan?: Plan
+  /** The plan before the last one, so that figures that moved can show what they were. */
+  readonly before?: Plan
+  readonly trace: readonly TraceEntry[]
+  /** The plan of the newest edit is still being made. */
+  readonly planning: boolean
+  /** Why no plan could be made, as a code of the words with its data. */
+  readonly fault?: { readonly code: string; readonly data: Readonly<Record<string, string | number>> }
+  readonly problems: readonly Problem[]
+  /** Enough of the boat, job and place is known to plan with. */
+  readonly complete: boolean
+  /** Written by a newer program: shown, not changed. */
+  readonly readOnly: boolean
+  readonly sees: Sees
+  readonly words: Words
+  readonly locale: string
+  readonly system: 'metric' | 'us'
+  readonly timeZone: string
+  /** The moment the plan is made for; moves on by itself. */
+  readonly nowMs: number
+  readonly log: readonly LogLine[]
+  /** Immutable: a correction is a new entry. Gives the id. */
+  readonly addEntry: (cells: RawCells) => string
+  readonly edits: JobEdits
+  readonly history: JobHistory
+  /** Number of the last change on this device and when it was made. */
+  readonly change: { readonly number: number; readonly atMs?: number }
+  readonly kept: Kept
+}
+
+/** The problem of a cell, if it has one. */
+export const problemAt = (view: Pick<JobView, 'problems'>, place: CellPlace): Problem | undefined => {
+  const pointer = pointerOf(place)
+  return view.problems.find((problem) => problem.pointer === pointer)
+}
+
+const escaped = (key: string): string => key.replaceAll('~', '~0').replaceAll('/', '~1')
+
+export const pointerOf = ({ part, section, item, key }: CellPlace): string =>
+  ['', part, section, ...(item === undefined ? [] : [item]), key].map(escaped).join('/')
+
+/** A cell as written; empty when there is none. */
+export const cellOf = ({ raw }: Pick<JobView, 'raw'>, { part, section, item, key }: CellPlace): string => {
+  const map = raw[part]?.[section]
+  const cells = item === undefined ? map : map?.[item]
+  const cell = typeof cells === 'object' ? cells[key] : undefined
+  return typeof cell === 'string' ? cell : ''
+}

@@ -1,0 +1,5 @@
+/** Starts the page. */
+import { createRoot } from 'react-dom/client'
+
+const root = document.getElementById('root')
+if (root) createRoot(root).render(<p>Hardstand</p>)
