@@ -55,7 +55,7 @@ export const Dimension = ({ from, to, at, upright, extendFrom, text, certainty }
         }
       >
         {figureRuns(text).map((run) =>
-          run.kind === 'unit' ? (
+          run.kind !== 'digits' ? (
             <tspan key={run.at} className="dimension-unit">
               {run.text}
             </tspan>

@@ -16,8 +16,8 @@ export type FigureTextProps = {
 export const FigureText = ({ text, certainty, size = 'body' }: FigureTextProps) => (
   <span className={classes('figure-text', `figure-text-${size}`)}>
     {figureRuns(text).map((run) =>
-      run.kind === 'unit' ? (
-        <span key={run.at} className="figure-text-unit">
+      run.kind !== 'digits' ? (
+        <span key={run.at} className={`figure-text-${run.kind}`}>
           {run.text}
         </span>
       ) : (

@@ -33,7 +33,7 @@ export { type StickRoom, StoryStick, type StoryStickProps } from './story-stick.
 export { Switch2, type Switch2Props } from './switch2.tsx'
 export { TextField, type TextFieldProps } from './text-field.tsx'
 export { hourMs, percent, shareOf, type TapeTick, type TimeSpan, tapeTicks } from './time-axis.ts'
-export { TimeTape, type TimeTapeProps } from './time-tape.tsx'
+export { NowLine, TimeTape, type TimeTapeProps } from './time-tape.tsx'
 export { TitleBlock, type TitleCell } from './title-block.tsx'
 export { type Hatches, useHatches } from './use-hatches.tsx'
 export { YesField, type YesFieldProps } from './yes-field.tsx'

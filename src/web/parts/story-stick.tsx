@@ -4,7 +4,7 @@ import { labelOf } from '#words'
 import './story-stick.css'
 import { classes } from './classes.ts'
 import { StickPanel } from './stick-panel.tsx'
-import { StickTicks } from './stick-ticks.tsx'
+import { PhoneTicks, StickTicks } from './stick-ticks.tsx'
 
 export type StickRoom = {
   readonly id: string
@@ -74,12 +74,14 @@ const PhoneStick = ({ rooms, phone, more, onGo }: StoryStickProps) => {
         {shown.map((room) => (
           <li key={room.id} className={classes('phone-stick-mark', room.here && 'phone-stick-here')}>
             <RoomLink room={room} onGo={onGo}>
+              <PhoneTicks here={room.here === true} />
               {room.label}
             </RoomLink>
           </li>
         ))}
         <li className={classes('phone-stick-mark', elsewhere && 'phone-stick-here')}>
           <button type="button" aria-haspopup="dialog" onClick={() => setStanding(true)}>
+            <PhoneTicks here={elsewhere} />
             {labelOf('screenPart.more')}
           </button>
         </li>

@@ -1,6 +1,7 @@
 /** A pine tape of time with ticks at 1, 3 and 6 hours and the days; now in the colour of what is in hand. */
 import { labelOf } from '#words'
 import './time-tape.css'
+import { classes } from './classes.ts'
 import { percent, shareOf, type TapeTick, type TimeSpan, tapeTicks } from './time-axis.ts'
 
 export type TimeTapeProps = TimeSpan & {
@@ -51,7 +52,9 @@ const Tick = ({ tick, span, days, every, height }: TickProps) => {
   const day = days && tick.size === 'day'
   // On a day's tape ticks hang from the top edge and figures stand under them; on a week's it is the other way round.
   const [y1, y2] = day ? [0, height] : days ? [height - lengths[tick.size], height] : [0, lengths[tick.size]]
-  const numbered = tick.hour % every === 0 && !day
+  const share = shareOf(tick.atMs, span)
+  // A number at either end would be cut in half.
+  const numbered = tick.hour % every === 0 && !day && share > 0.01 && share < 0.99
   return (
     <>
       <line x1={x} x2={x} y1={y1} y2={y2} className={day ? 'time-tape-day' : 'time-tape-tick'} />
@@ -98,14 +101,31 @@ function dayWriter({
   }
 }
 
-const Now = ({ share, label }: { readonly share: number; readonly label: string }) => (
+type NowProps = { readonly share: number; readonly label: string }
+
+const Now = ({ share, label }: NowProps) => (
   <p
-    className="time-tape-now"
-    style={{ [share > 0.7 ? 'right' : 'left']: percent(share > 0.7 ? 1 - share : share) }}
+    className={classes('time-tape-now', share > 0.7 && 'time-tape-now-late')}
+    style={{ left: percent(share) }}
   >
     <svg width="18" height="14" viewBox="0 0 18 14" aria-hidden="true">
       <path d="M9 0 18 14H0Z" fill="var(--act)" />
     </svg>
     {label}
   </p>
+)
+
+export type NowLineProps = TimeSpan & {
+  readonly nowMs: number
+  /** Ends above the words of the tape that is the last thing in its parent. */
+  readonly overTape?: boolean | undefined
+}
+
+/** Now through everything that stands with a tape; its parent is placed (`position: relative`). */
+export const NowLine = ({ nowMs, overTape = false, ...span }: NowLineProps) => (
+  <div
+    className={classes('time-tape-line', overTape && 'time-tape-line-over')}
+    aria-hidden="true"
+    style={{ left: percent(shareOf(nowMs, span)) }}
+  />
 )

@@ -1,5 +1,5 @@
 /** Tapes, hours, pot bar. */
-import { HoursKey, HoursStrip, Part, PartBlock, PotBar, TimeTape } from '../../parts/index.ts'
+import { HoursKey, HoursStrip, NowLine, Part, PartBlock, PotBar, TimeTape } from '../../parts/index.ts'
 import { nowMs, portHours, week, workday } from './sample.ts'
 
 const zone = { timeZone: 'UTC', locale: 'en-GB' }
@@ -37,8 +37,18 @@ export const Hours = () => (
         </PartBlock>
       }
     >
-      <HoursStrip {...workday} spans={portHours} label={label} height={28} />
-      <TimeTape {...workday} {...zone} every={2} label="06:00 to 20:00" nowMs={nowMs} nowLabel="now 09:08" />
+      <div className="parts-page-now">
+        <HoursStrip {...workday} spans={portHours} label={label} height={28} />
+        <NowLine {...workday} nowMs={nowMs} overTape />
+        <TimeTape
+          {...workday}
+          {...zone}
+          every={2}
+          label="06:00 to 20:00"
+          nowMs={nowMs}
+          nowLabel="now 09:08"
+        />
+      </div>
     </Part>
   </>
 )

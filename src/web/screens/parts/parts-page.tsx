@@ -27,7 +27,8 @@ export const PartsPage = () => (
       head={{ title: 'Friday 14 May', aside: 'Teal Wren' }}
       action={
         <>
-          <Button>Print week</Button>
+          <Light />
+          <Button onClick={() => print()}>Print week</Button>
           <Button next>It rained: plan again</Button>
         </>
       }
@@ -66,7 +67,6 @@ const Block = () => (
       { label: 'How sure a figure is', value: <FigureKey /> },
       { label: 'Kept', value: <KeptMark where="both" /> },
       { label: 'Open', value: '14 assumed, 1 missing', href: '#notes' },
-      { label: 'Light', value: <Light /> },
     ]}
   />
 )
