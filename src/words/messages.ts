@@ -3,7 +3,10 @@ import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { framePhrases } from './frame-phrases.ts'
+import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
+import { jobsWords } from './jobs-words.ts'
 import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
@@ -22,6 +25,9 @@ export const tables: Readonly<Record<string, Table>> = {
   cautions,
   cliWords,
   cureWords,
+  framePhrases,
+  frameWords,
+  jobsWords,
   jobProblems,
   markingWords,
   moneyWords,
