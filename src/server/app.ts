@@ -31,7 +31,7 @@ export function createApp(context: RouteContext, pages: Pages): Hono<{ Bindings:
           ? refusal(426, 'server.socketOnly', {}, { Upgrade: 'websocket' })
           : refusal(404, 'server.notFound'),
       )
-    if (c.req.method !== 'GET') return refused(notAllowed(c.req.method, ['GET']))
+    if (c.req.method !== 'GET' && c.req.method !== 'HEAD') return refused(notAllowed(c.req.method, ['GET']))
     return pages.give(c.req.raw)
   })
   app.onError((error) => refused(refusalOf(error, context)))
@@ -40,7 +40,11 @@ export function createApp(context: RouteContext, pages: Pages): Hono<{ Bindings:
 
 async function serve(
   c: AppContext,
-  { route, handler, context }: { readonly route: Route; readonly handler: Handler; readonly context: RouteContext },
+  {
+    route,
+    handler,
+    context,
+  }: { readonly route: Route; readonly handler: Handler; readonly context: RouteContext },
 ): Promise<Response> {
   const sees = context.sessions.seenBy(c.req.header('cookie'))
   if (sees === undefined && !route.open) return refused(refusal(401, 'server.signInFirst'))
@@ -57,11 +61,22 @@ const notAllowed = (method: string, known: readonly string[]): Refusal => {
 function refusalOf(error: unknown, { tell }: RouteContext): Refusal {
   if (error instanceof Refused) return error.refusal
   if (error instanceof StoreError) {
+    const status = statusOfGiven(error)
+    if (status !== undefined) return refusal(status, error.code, error.data)
     tell({ code: error.code, data: error.data })
     return refusal(503, 'server.storeFailed', { problem: error.code })
   }
-  tell({ code: 'server.ownFault', data: { text: error instanceof Error ? (error.stack ?? '') : String(error) } })
+  tell({
+    code: 'server.ownFault',
+    data: { text: error instanceof Error ? (error.stack ?? '') : String(error) },
+  })
   return refusal(500, 'server.ownFault')
+}
+
+/** Undefined when it is not what was given that the store cannot take. */
+const statusOfGiven = ({ code }: StoreError): number | undefined => {
+  if (code.endsWith('TooLarge')) return 413
+  return code.startsWith('store.bad') ? 400 : undefined
 }
 
 const refused = (given: Refusal): Response =>

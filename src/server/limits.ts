@@ -6,7 +6,7 @@ const mebi = 1024 * kibi
 export type ServerLimits = {
   /** Bytes of a JSON body. */
   readonly jsonBytes: number
-  /** Bytes of a weather file. */
+  /** Bytes of a body with a weather file. */
   readonly weatherBytes: number
   /** Weather series kept. */
   readonly weatherSeries: number
@@ -30,6 +30,8 @@ export type ServerLimits = {
   readonly documentBytes: number
   /** Updates of a document before they are made one. */
   readonly updates: number
+  /** The same, once nobody has it open. */
+  readonly updatesAtRest: number
   /** Between two looks whether a socket still answers, ms. */
   readonly heartbeatMs: number
   /** How long a socket may take to close when the server stops, ms. */
@@ -41,7 +43,7 @@ export type ServerLimits = {
  */
 export const serverLimits: ServerLimits = {
   jsonBytes: mebi,
-  weatherBytes: 16 * mebi,
+  weatherBytes: 4 * mebi,
   weatherSeries: 5000,
   batchEntries: 200,
   pageEntries: 500,
@@ -55,6 +57,7 @@ export const serverLimits: ServerLimits = {
   documents: 5000,
   documentBytes: 32 * mebi,
   updates: 400,
+  updatesAtRest: 20,
   heartbeatMs: 30_000,
   closeMs: 2000,
 }

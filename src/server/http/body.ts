@@ -1,13 +1,10 @@
 /** Bodies of requests, counted while they stream in: what a header promises is believed only when it is too much. */
 import { refuse } from './refusal.ts'
 
-export type BodyKind = { readonly type: 'application/json' | 'text/csv'; readonly mostBytes: number }
+const type = 'application/json'
 
-/**
- * The bytes of a body of one type. Other types are refused, which keeps forms of other origins out: a form can send
- * neither of the two.
- */
-export async function readBody(request: Request, { type, mostBytes }: BodyKind): Promise<Uint8Array> {
+/** The bytes of a JSON body. Other types are refused, which keeps forms of other origins out: a form cannot send it. */
+async function readBody(request: Request, mostBytes: number): Promise<Uint8Array> {
   const { headers } = request
   const given = (headers.get('content-type') ?? '').split(';')[0]?.trim().toLowerCase()
   const encoding = headers.get('content-encoding') ?? 'identity'
@@ -30,7 +27,7 @@ const tooLarge = (mostBytes: number): never =>
 
 /** A JSON body; whatever it is, it is data. */
 export async function readJson(request: Request, mostBytes: number): Promise<unknown> {
-  const bytes = await readBody(request, { type: 'application/json', mostBytes })
+  const bytes = await readBody(request, mostBytes)
   try {
     return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
   } catch {

@@ -43,8 +43,7 @@ function refusedOrigin(
   const { origin } = headers
   const host = String(headers.host).toLowerCase()
   const own = origin === `http://${host}` || origin === `https://${host}`
-  if (origin !== undefined && !own)
-    return refusal(403, 'server.originNotAllowed', { origin: shown(origin) })
+  if (origin !== undefined && !own) return refusal(403, 'server.originNotAllowed', { origin: shown(origin) })
   if (needed && !own) return refusal(403, 'server.originMissing')
   const site = headers['sec-fetch-site']
   const fromHere = site === undefined || site === 'same-origin' || site === 'none'

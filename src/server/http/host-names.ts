@@ -33,4 +33,6 @@ export function hostNames(host: string, names: readonly string[]): HostNames {
 
 // Asked each time: a laptop changes its addresses while it serves.
 const addresses = (): readonly string[] =>
-  Object.values(networkInterfaces()).flatMap((cards) => (cards ?? []).map((card) => card.address.toLowerCase()))
+  Object.values(networkInterfaces()).flatMap((cards) =>
+    (cards ?? []).map((card) => card.address.toLowerCase()),
+  )

@@ -31,5 +31,6 @@ const always: Readonly<Record<string, string>> = {
 /** `host` must be one that the server goes by; without one no page is meant. */
 export const securityHeaders = (host: string | undefined): Readonly<Record<string, string>> => ({
   ...always,
-  'Content-Security-Policy': host === undefined ? "default-src 'none'; frame-ancestors 'none'" : policyOf(host),
+  'Content-Security-Policy':
+    host === undefined ? "default-src 'none'; frame-ancestors 'none'" : policyOf(host),
 })

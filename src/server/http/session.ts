@@ -50,7 +50,10 @@ export function createSessions({
     opened: (passphrase) =>
       levels
         // Both are compared, always, so that the time tells nothing.
-        .map((level) => ({ level, opens: same(passphrase, passphrases[level] ?? '') && level in passphrases }))
+        .map((level) => ({
+          level,
+          opens: same(passphrase, passphrases[level] ?? '') && level in passphrases,
+        }))
         .find(({ opens }) => opens)?.level,
     cookie: (sees, { secure }) => {
       const until = String(nowMs() + days * dayMs)

@@ -7,6 +7,8 @@ import type { ServerOptions } from '../options.ts'
 export type RouteContext = Pick<ServerOptions, 'store' | 'app' | 'limits' | 'nowMs' | 'tell'> & {
   readonly sessions: Sessions
   readonly tries: Tries
+  /** Told the cookies of somebody who signed out. */
+  readonly signedOut: (cookies: string) => void
 }
 
 export type Asked = {

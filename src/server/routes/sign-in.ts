@@ -2,7 +2,7 @@
 import { type Hello, protocol } from '#replica'
 import { isMap, readJson } from '../http/body.ts'
 import { refuse } from '../http/refusal.ts'
-import { answer, type Asked, type Route, type RouteContext } from './route.ts'
+import { type Asked, answer, type Route, type RouteContext } from './route.ts'
 
 export const signInRoute = (context: RouteContext): Route => ({
   path: '/api/sign-in',
@@ -35,12 +35,14 @@ async function signIn(
   })
 }
 
-export const signOutRoute = ({ sessions }: RouteContext): Route => ({
+export const signOutRoute = ({ sessions, signedOut }: RouteContext): Route => ({
   path: '/api/sign-out',
   open: true,
   methods: {
     POST: async ({ request }) => {
       await readJson(request, mostBytes)
+      const cookies = request.headers.get('cookie')
+      if (sessions.closed && cookies !== null) signedOut(cookies)
       return answer({}, { 'Set-Cookie': sessions.noCookie })
     },
   },

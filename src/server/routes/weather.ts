@@ -1,6 +1,6 @@
 /** `/api/weather/:hash`: hourly weather by the hash of what is in it. What is kept is always the canonical text. */
 import { readWeatherCsv, seriesHash, writeWeatherCsv } from '#intake'
-import { readBody } from '../http/body.ts'
+import { isMap, readJson } from '../http/body.ts'
 import { refuse } from '../http/refusal.ts'
 import { type Asked, answer, type Route, type RouteContext } from './route.ts'
 
@@ -24,8 +24,10 @@ async function give({ params }: Asked, { store }: RouteContext): Promise<Respons
 
 async function take({ request, params }: Asked, { store, limits }: RouteContext): Promise<Response> {
   const hash = hashOf(params)
-  const bytes = await readBody(request, { type: 'text/csv', mostBytes: limits.weatherBytes })
-  const read = readWeatherCsv(bytes)
+  const body = await readJson(request, limits.weatherBytes)
+  const csv = isMap(body) ? body.csv : undefined
+  if (typeof csv !== 'string') return refuse(400, 'server.bodyNotUnderstood', { at: 'csv' })
+  const read = readWeatherCsv(Buffer.from(csv))
   if (!read.ok) {
     const count = read.problems.filter(({ severity }) => severity === 'error').length
     return refuse(422, 'server.weatherNotRead', { problem: read.problems[0]?.code ?? '', count })
