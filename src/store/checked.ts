@@ -1,6 +1,5 @@
 /** What callers hand in, checked and copied before it waits its turn: the same for every store behind the port. */
-import { kilobytes, megabytes, storeLimits } from './limits.ts'
-import type { LogEntry } from './port.ts'
+import { megabytes, storeLimits } from './limits.ts'
 import { StoreError } from './store-error.ts'
 
 /** Half of a surrogate pair: becomes another character in UTF-8, so two names could become one. */
@@ -25,7 +24,7 @@ const unkeepable = (text: string): boolean => text.includes('\0') || loneSurroga
 
 /** A copy, since the caller may write on into the same buffer while the update waits. */
 function checkedBytes(kind: string, bytes: unknown): Uint8Array {
-  if (bytes instanceof Uint8Array) return Uint8Array.from(bytes)
+  if (bytes instanceof Uint8Array) return new Uint8Array(bytes)
   throw new StoreError(
     'store.badBytes',
     { kind },
@@ -62,62 +61,6 @@ const over = (bytes: number, most: number): Sizes | undefined =>
 
 const tooLarge = (noun: string, sizes: Sizes): string =>
   `${noun}: too large, got ${sizes.megabytes} MB, expected at most ${sizes.mostMegabytes} MB`
-
-/** An entry as it is kept: JSON escapes whatever a text cannot hold, so every cell comes back as it went in. */
-export type EntryText = { readonly id: string; readonly cells: string }
-
-export function checkedEntries(job: string, entries: readonly LogEntry[]): readonly EntryText[] {
-  const most = storeLimits.entriesAtOnce
-  if (entries.length > most)
-    throw new StoreError(
-      'store.tooManyEntries',
-      { count: entries.length, mostCount: most },
-      `entries: too many at once, got ${entries.length}, expected at most ${most}`,
-    )
-  return entries.map((entry) => checkedEntry(job, entry))
-}
-
-function checkedEntry(job: string, entry: LogEntry): EntryText {
-  const id = checkedName('entry', entry.id)
-  const given: unknown = entry.cells
-  if (!isMapOfTexts(given))
-    throw new StoreError('store.badCells', { job, id }, 'cells: not all texts, expected a map of texts')
-  const cells = JSON.stringify(given)
-  const bytes = Buffer.byteLength(cells)
-  if (bytes <= storeLimits.entryBytes) return { id, cells }
-  const sizes = { kilobytes: kilobytes(bytes), mostKilobytes: kilobytes(storeLimits.entryBytes) }
-  throw new StoreError(
-    'store.entryTooLarge',
-    { job, id, ...sizes },
-    `entry: too large, got ${sizes.kilobytes} kB, expected at most ${sizes.mostKilobytes} kB`,
-  )
-}
-
-const isMapOfTexts = (value: unknown): value is Readonly<Record<string, string>> =>
-  typeof value === 'object' &&
-  value !== null &&
-  !Array.isArray(value) &&
-  Object.values(value).every((text) => typeof text === 'string')
-
-type Cursor = { readonly after: number; readonly most: number }
-
-export function checkedCursor({ after, most }: Cursor): Cursor {
-  if (Number.isSafeInteger(after) && after >= 0 && Number.isSafeInteger(most) && most >= 1)
-    return { after, most }
-  throw badCursor(`after ${after}, most ${most}`)
-}
-
-export function checkedMost(most: number): number {
-  if (Number.isSafeInteger(most) && most >= 0) return most
-  throw badCursor(`most ${most}`)
-}
-
-const badCursor = (text: string): StoreError =>
-  new StoreError(
-    'store.badCursor',
-    { text },
-    `cursor: not usable, got ${text}, expected whole numbers from 0`,
-  )
 
 /** The same bytes again are no news; other bytes under a known hash would change plans that were made with it. */
 export function checkedSame(

@@ -1,14 +1,6 @@
 /** The port in memory: the model that other stores are held against, and the store of tests. Nothing outlives it. */
-import {
-  checkedCursor,
-  checkedEntries,
-  checkedMost,
-  checkedName,
-  checkedSame,
-  checkedUpdate,
-  checkedWeather,
-  sorted,
-} from './checked.ts'
+import { checkedName, checkedSame, checkedUpdate, checkedWeather, sorted } from './checked.ts'
+import { checkedCursor, checkedEntries, checkedMost } from './checked-log.ts'
 import { merged } from './merged.ts'
 import type { LogEntry, MergeUpdates, Store } from './port.ts'
 import { StoreError } from './store-error.ts'
@@ -36,7 +28,7 @@ export function createMemoryStore(): Store {
     documentNames: whenOpen(() => sorted([...kept.documents.keys()])),
     document: whenOpen((name: string) => {
       const updates = kept.documents.get(checkedName('document', name)) ?? []
-      return { name, updates: updates.map((update) => Uint8Array.from(update)) }
+      return { name, updates: updates.map((update) => new Uint8Array(update)) }
     }),
     append: whenOpen((name: string, update: Uint8Array) => append(kept, name, update)),
     compact: whenOpen((name: string, options: Compaction) => compact(kept, name, options)),
@@ -51,7 +43,7 @@ export function createMemoryStore(): Store {
     putWeather: whenOpen((hash: string, bytes: Uint8Array) => putWeather(kept, hash, bytes)),
     weather: whenOpen((hash: string) => {
       const bytes = kept.weather.get(checkedName('hash', hash))
-      return bytes && Uint8Array.from(bytes)
+      return bytes && new Uint8Array(bytes)
     }),
     weatherHashes: whenOpen(() => sorted([...kept.weather.keys()])),
     integrity: whenOpen(() => []),
@@ -75,7 +67,7 @@ function compact({ documents }: Kept, name: string, { most, merge }: Compaction)
   const document = checkedName('document', name)
   const updates = documents.get(document) ?? []
   if (updates.length <= checkedMost(most)) return false
-  const copies = updates.map((update) => Uint8Array.from(update))
+  const copies = updates.map((update) => new Uint8Array(update))
   documents.set(document, [merged(document, { updates: copies, merge })])
   return true
 }

@@ -7,7 +7,7 @@
  * `megabytes`, `mostMegabytes`; `store.entryTooLarge` `job`, `id`, `kilobytes`, `mostKilobytes`;
  * `store.weatherDiffers` `hash`; `store.badValue` `kind`; `store.mergeFailed` `document`, `text`.
  *
- * The file: `store.folderMissing` `store.isFolder` `store.notADatabase` `store.otherProgram` `store.forbidden`
+ * The file: `store.badPath`; `store.folderMissing` `file`, `folder`; `store.isFolder` `store.notADatabase` `store.otherProgram` `store.forbidden`
  * `store.locked` `store.backupExists` `file`; `store.newerVersion` `file`, `version`, `knownVersion`;
  * `store.notDurable` `file`, `text`.
  *
@@ -29,6 +29,7 @@ export type StoreErrorCode =
   | 'store.entryTooLarge'
   | 'store.weatherDiffers'
   | 'store.mergeFailed'
+  | 'store.badPath'
   | 'store.folderMissing'
   | 'store.isFolder'
   | 'store.notADatabase'
