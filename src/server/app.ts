@@ -70,7 +70,7 @@ function refusalOf(error: unknown, { tell }: RouteContext): Refusal {
     code: 'server.ownFault',
     data: { text: error instanceof Error ? (error.stack ?? '') : String(error) },
   })
-  return refusal(500, 'server.ownFault')
+  return refusal(500, 'server.ownFault', { text: 'see where it was started' })
 }
 
 /** Undefined when it is not what was given that the store cannot take. */
