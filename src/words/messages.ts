@@ -12,6 +12,7 @@ import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
+import { serverWords } from './server-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
@@ -34,6 +35,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperPhrases,
   paperWords,
   planWords,
+  serverWords,
   storesWords,
   sumsWords,
   unitsWords,
