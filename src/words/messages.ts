@@ -9,6 +9,7 @@ import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
+import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
@@ -28,6 +29,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperPhrases,
   paperWords,
   planWords,
+  storeWords,
   storesWords,
   sumsWords,
   unitsWords,
