@@ -13,6 +13,7 @@ import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
+import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
@@ -36,6 +37,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperWords,
   planWords,
   serverWords,
+  storeWords,
   storesWords,
   sumsWords,
   unitsWords,
