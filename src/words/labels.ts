@@ -1,4 +1,6 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
+import { boatScreenLabels } from './boat-screen-labels.ts'
+import { fieldsLabels } from './fields-labels.ts'
 import { frameLabels } from './frame-labels.ts'
 import { jobsLabels } from './jobs-labels.ts'
 import { paperLabels } from './paper-labels.ts'
@@ -10,6 +12,8 @@ import { sumLabels } from './sum-labels.ts'
 
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  boatScreenLabels,
+  fieldsLabels,
   frameLabels,
   jobsLabels,
   paperLabels,

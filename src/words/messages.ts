@@ -1,4 +1,5 @@
 /** Every table of sentences, by its name, and all of them together; `…Phrases` hold texts shorter than a sentence. */
+import { boatScreenWords } from './boat-screen-words.ts'
 import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
@@ -23,6 +24,7 @@ import { weatherProblems } from './weather-problems.ts'
 export type Table = Readonly<Record<string, string>>
 
 export const tables: Readonly<Record<string, Table>> = {
+  boatScreenWords,
   boatWords,
   cautions,
   cliWords,

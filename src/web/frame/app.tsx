@@ -52,7 +52,7 @@ const Outside = ({ page, device, go, children }: OutsideProps) => {
   return (
     <Desk
       stick={<StoryStick rooms={rooms} phone={['jobs', 'new', 'sums']} onGo={go} />}
-      banner={signIn ? <SignIn connection={device.connection} /> : null}
+      banner={signIn ? <SignIn /> : null}
     >
       {children}
     </Desk>

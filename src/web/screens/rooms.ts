@@ -8,8 +8,10 @@ export type Room = {
   readonly Screen: ComponentType<ScreenProps>
 }
 
-export const rooms: readonly Room[] = []
-
 /** Fetches a screen when it is first opened. */
-export const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<ScreenProps> =>
+const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<ScreenProps> =>
   lazy(() => load().then((found) => ({ default: found })))
+
+export const rooms: readonly Room[] = [
+  { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
+]
