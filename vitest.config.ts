@@ -32,6 +32,7 @@ export default defineConfig({
           name: 'isolated',
           include: [
             'src/{intake,store,feeds,server,cli}/**/*.test.ts',
+            'src/web/**/*.test.{ts,tsx}',
             'test/**/*.test.ts',
             'scripts/**/*.test.ts',
             'bench/**/*.test.ts',

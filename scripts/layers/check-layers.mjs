@@ -144,6 +144,7 @@ function relativeProblem({ path, room, isTest }, from, tree) {
     return `${from} leaves the room: other rooms are imported by their door`
   if (!isTest && isTestPath(target)) return `${from} is a test`
   if (/\.tsx?$/.test(target) && !tree.files.has(target)) return `${from} does not exist`
+  if (room.name === 'web' && target.endsWith('.css')) return undefined
   return /\.(tsx?|json)$/.test(target) ? undefined : `${from} lacks its extension`
 }
 

@@ -1,7 +1,21 @@
-/** The door of the room: papers of a plan, as PDF and CSV. */
+/** The door of the room: papers of a plan, as PDF and CSV, and what screens share with them to draw alike. */
+export { figurePieces } from './figure.ts'
+export {
+  type HatchFamily,
+  type HatchKind,
+  type HatchName,
+  type HatchRule,
+  hatchFamilies,
+  hatchFor,
+  hatchRule,
+} from './hatches.ts'
+export type { Ink } from './inks.ts'
 export { papersFor } from './node-papers.ts'
 export { nodePress } from './node-press.ts'
 export { changeOrders, daySheet, papersFrom, planSummary, quote, shoppingList } from './papers-for.ts'
+export { type Pen, type PenRule, penRule } from './pens.ts'
 export type { PaperFonts, PdfWriter, Press } from './press.ts'
+export type { Drawing, Point, Shape } from './shapes.ts'
+export { mmPerPt, type StyleName, type TypeStyle, typeStyle } from './type-styles.ts'
 export type { PageSize, Paper, PaperInput, PaperJob, PaperKind } from './types.ts'
 export { unpackWoff } from './unpack-woff.ts'

@@ -1,5 +1,6 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
 import { paperLabels } from './paper-labels.ts'
+import { partLabels } from './part-labels.ts'
 import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
 import { quantityKey } from './quantity-key.ts'
@@ -8,6 +9,7 @@ import { sumLabels } from './sum-labels.ts'
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   paperLabels,
+  partLabels,
   planLabels,
   protectionLabels,
   sumLabels,

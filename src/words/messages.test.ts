@@ -89,13 +89,17 @@ describe('every code', () => {
   })
 
   it('asked for as a label has one', () => {
-    const asked = filesIn(source).flatMap(({ text }) => [...text.matchAll(/\blabel\('([a-zA-Z.]+)'\)/g)])
+    const asked = filesIn(source).flatMap(({ text }) => [
+      ...text.matchAll(/\blabel(?:Of)?\('([a-zA-Z.]+)'\)/g),
+    ])
     const missing = asked.map((match) => String(match[1])).filter((key) => !Object.hasOwn(labels, key))
     expect([...new Set(missing)]).toEqual([])
   })
 
   it('made from a kind has at least one label of its kind', () => {
-    const made = filesIn(source).flatMap(({ text }) => [...text.matchAll(/\blabel\(`([a-zA-Z.]+)\.\$/g)])
+    const made = filesIn(source).flatMap(({ text }) => [
+      ...text.matchAll(/\blabel(?:Of)?\(`([a-zA-Z.]+)\.\$/g),
+    ])
     const known = (kind: string) => Object.keys(labels).some((key) => key.startsWith(`${kind}.`))
     expect(made.map((match) => String(match[1])).filter((kind) => !known(kind))).toEqual([])
   })
@@ -119,7 +123,7 @@ function codesIn(folder: string): readonly Found[] {
 
 function filesIn(folder: string): readonly { readonly file: string; readonly text: string }[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts') && !file.startsWith('words'))
+    .filter((file) => /\.tsx?$/.test(file) && !/\.test\.tsx?$/.test(file) && !file.startsWith('words'))
     .map((file) => ({ file, text: readFileSync(join(folder, file), 'utf8') }))
 }
 

@@ -1,0 +1,38 @@
+/** A field for a quantity as people write it, such as "25 ft 4 in"; kept as written. */
+import type { ReactNode } from 'react'
+import './field.css'
+import { Field, type FieldFrame, useFieldIds } from './field.tsx'
+import { useDraft } from './use-draft.ts'
+
+export type QuantityFieldProps = FieldFrame & {
+  /** As written; empty when there is none. */
+  readonly value: string
+  readonly onCommit: (text: string) => void
+  /** The unit that a bare number is taken in, or an example of how to write it. */
+  readonly unit?: ReactNode
+  /** The figure the plan takes while the box is empty, said in it. */
+  readonly placeholder?: string | undefined
+  readonly readOnly?: boolean | undefined
+}
+
+export const QuantityField = (props: QuantityFieldProps) => {
+  const { value, onCommit, unit, placeholder, readOnly, ...frame } = props
+  const ids = useFieldIds(frame)
+  const draft = useDraft({ value, onCommit })
+  return (
+    <Field {...frame} ids={ids} unit={unit} narrow>
+      <input
+        {...ids}
+        {...draft}
+        className="field-input field-input-right"
+        type="text"
+        inputMode="text"
+        autoComplete="off"
+        autoCapitalize="none"
+        spellCheck={false}
+        placeholder={placeholder}
+        readOnly={readOnly}
+      />
+    </Field>
+  )
+}

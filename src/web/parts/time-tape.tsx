@@ -1,0 +1,131 @@
+/** A pine tape of time with ticks at 1, 3 and 6 hours and the days; now in the colour of what is in hand. */
+import { labelOf } from '#words'
+import './time-tape.css'
+import { classes } from './classes.ts'
+import { percent, shareOf, type TapeTick, type TimeSpan, tapeTicks } from './time-axis.ts'
+
+export type TimeTapeProps = TimeSpan & {
+  readonly timeZone: string
+  readonly locale: string
+  readonly nowMs?: number | undefined
+  /** Worded, beside the mark: "now 09:08". */
+  readonly nowLabel?: string | undefined
+  /** Which hours are numbered: every sixth (a week), every second or third (a day). */
+  readonly every?: 2 | 3 | 6 | undefined
+  /** Days are named over the hours. */
+  readonly days?: boolean | undefined
+  /** What it measures, for screen readers. */
+  readonly label: string
+}
+
+export const TimeTape = (props: TimeTapeProps) => {
+  const { nowMs, nowLabel = labelOf('screenPart.now'), every = 6, days = false, label } = props
+  const ticks = tapeTicks(props)
+  const height = days ? 48 : 36
+  return (
+    <div className="time-tape">
+      <svg className="time-tape-strip" width="100%" height={height} role="img" aria-label={label}>
+        <rect width="100%" height={height} fill="var(--stick)" />
+        {ticks.map((tick) => (
+          <Tick key={tick.atMs} tick={tick} span={props} days={days} every={every} height={height} />
+        ))}
+        {days ? <DayNames ticks={ticks} {...props} /> : null}
+        <path className="time-tape-edge" d={`M0 1H9999M0 ${height - 1}H9999`} />
+      </svg>
+      {nowMs === undefined ? null : <Now share={shareOf(nowMs, props)} label={nowLabel} />}
+    </div>
+  )
+}
+
+type TickProps = {
+  readonly tick: TapeTick
+  readonly span: TimeSpan
+  readonly days: boolean
+  readonly every: number
+  readonly height: number
+}
+
+const lengths = { hour: 6, third: 9, sixth: 13, day: 13 } as const
+
+const Tick = ({ tick, span, days, every, height }: TickProps) => {
+  const x = percent(shareOf(tick.atMs, span))
+  const day = days && tick.size === 'day'
+  // On a day's tape ticks hang from the top edge and figures stand under them; on a week's it is the other way round.
+  const [y1, y2] = day ? [0, height] : days ? [height - lengths[tick.size], height] : [0, lengths[tick.size]]
+  const share = shareOf(tick.atMs, span)
+  // A number at either end would be cut in half.
+  const numbered = tick.hour % every === 0 && !day && share > 0.01 && share < 0.99
+  return (
+    <>
+      <line x1={x} x2={x} y1={y1} y2={y2} className={day ? 'time-tape-day' : 'time-tape-tick'} />
+      {numbered ? (
+        <text x={x} y={days ? 32 : 29} textAnchor="middle" className="time-tape-hour">
+          {String(tick.hour).padStart(2, '0')}
+        </text>
+      ) : null}
+    </>
+  )
+}
+
+type DayNamesProps = Pick<TimeTapeProps, 'fromMs' | 'toMs' | 'timeZone' | 'locale'> & {
+  readonly ticks: readonly TapeTick[]
+}
+
+const DayNames = ({ ticks, ...span }: DayNamesProps) => {
+  const write = dayWriter(span)
+  const starts = ticks.filter((tick) => tick.size === 'day').map((tick) => tick.atMs)
+  const first = starts[0]
+  const named = first === undefined || first > span.fromMs ? [span.fromMs, ...starts] : starts
+  return named
+    .filter((atMs) => atMs < span.toMs)
+    .map((atMs) => (
+      <svg key={atMs} x={percent(shareOf(atMs, span))} overflow="visible">
+        <text x="7" y="16" className="time-tape-name">
+          {write(atMs)}
+        </text>
+      </svg>
+    ))
+}
+
+function dayWriter({
+  timeZone,
+  locale,
+}: Pick<TimeTapeProps, 'timeZone' | 'locale'>): (atMs: number) => string {
+  const options = { weekday: 'short', day: 'numeric' } as const
+  try {
+    const format = new Intl.DateTimeFormat(locale, { ...options, timeZone })
+    return (atMs) => format.format(atMs).replace(',', '')
+  } catch {
+    const format = new Intl.DateTimeFormat('en', { ...options, timeZone: 'UTC' })
+    return (atMs) => format.format(atMs)
+  }
+}
+
+type NowProps = { readonly share: number; readonly label: string }
+
+const Now = ({ share, label }: NowProps) => (
+  <p
+    className={classes('time-tape-now', share > 0.7 && 'time-tape-now-late')}
+    style={{ left: percent(share) }}
+  >
+    <svg width="18" height="14" viewBox="0 0 18 14" aria-hidden="true">
+      <path d="M9 0 18 14H0Z" fill="var(--act)" />
+    </svg>
+    {label}
+  </p>
+)
+
+export type NowLineProps = TimeSpan & {
+  readonly nowMs: number
+  /** Ends above the words of the tape that is the last thing in its parent. */
+  readonly overTape?: boolean | undefined
+}
+
+/** Now through everything that stands with a tape; its parent is placed (`position: relative`). */
+export const NowLine = ({ nowMs, overTape = false, ...span }: NowLineProps) => (
+  <div
+    className={classes('time-tape-line', overTape && 'time-tape-line-over')}
+    aria-hidden="true"
+    style={{ left: percent(shareOf(nowMs, span)) }}
+  />
+)
