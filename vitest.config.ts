@@ -8,7 +8,7 @@ const report = process.env.HARDSTAND_TEST_REPORT
 
 // Rooms that keep no state of their own share one module graph (fast); the rest run isolated.
 const pure = [
-  'src/{core,units,words,catalogue,job,plan,sums,papers}/**/*.test.ts',
+  'src/{core,units,words,catalogue,job,replica,plan,sums,papers}/**/*.test.ts',
   'test/published/**/*.test.ts',
 ]
 
@@ -31,8 +31,7 @@ export default defineConfig({
         test: {
           name: 'isolated',
           include: [
-            'src/{intake,store,feeds,server,cli}/**/*.test.ts',
-            'src/web/**/*.test.{ts,tsx}',
+            'src/{intake,store,feeds,server,cli,web}/**/*.test.{ts,tsx}',
             'test/**/*.test.ts',
             'scripts/**/*.test.ts',
             'bench/**/*.test.ts',

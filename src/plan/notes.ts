@@ -1,7 +1,7 @@
 /** Every note of every stage, worst first; the same note from two stages stands once. */
 import type { Note, Severity } from '#core/note'
 import { moneyMissing } from './money.ts'
-import type { Estimate } from './types.ts'
+import type { Runner, Stage } from './remember.ts'
 
 const rank: Readonly<Record<Severity, number>> = {
   fault: 0,
@@ -15,11 +15,23 @@ const rank: Readonly<Record<Severity, number>> = {
   info: 8,
 }
 
+type Noted = { readonly notes: readonly Note[] }
+
 export function gatherNotes(
-  stages: readonly { readonly notes: readonly Note[] }[],
-  estimate: Estimate | undefined,
+  run: Runner,
+  stages: Readonly<Record<string, Noted | undefined>>,
 ): readonly Note[] {
-  const all = [...stages.flatMap((stage) => stage.notes), ...(estimate ? estimate.notes : [moneyMissing])]
+  const lists = Object.entries(stages).map(([name, stage]) => [name, stage?.notes] as const)
+  return run(gathered, Object.fromEntries(lists))
+}
+
+const gathered: Stage<Readonly<Record<string, readonly Note[] | undefined>>, readonly Note[]> = {
+  name: 'notes',
+  run: ({ money = [moneyMissing], ...lists }) =>
+    sorted([...Object.values(lists).flatMap((list) => list ?? []), ...money]),
+}
+
+function sorted(all: readonly Note[]): readonly Note[] {
   const unique = new Map(all.map((note) => [`${note.code} ${JSON.stringify(note.data)}`, note]))
   return [...unique.values()].sort((a, b) => rank[a.severity] - rank[b.severity])
 }

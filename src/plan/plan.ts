@@ -174,14 +174,25 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     buildUps: buildUp,
     airOf,
   })
-  const notes = gatherNotes(
-    [surface, mark, repair, buildUp, quantity, hazard, step, condition, dates, day, pour, store],
-    estimate,
-  )
+  const notes = gatherNotes(run, {
+    surface,
+    mark,
+    repair,
+    buildUp,
+    quantity,
+    hazard,
+    step,
+    condition,
+    dates,
+    day,
+    pour,
+    store,
+    money: estimate,
+  })
 
   return {
     stamp: stampFor(run, input),
-    surfaces: withHull(surface, measured),
+    surfaces: run(withHull, { surfaces: surface, hull: measured }),
     marks: mark,
     repairs: repair,
     buildUps: buildUp,

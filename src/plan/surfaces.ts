@@ -67,12 +67,15 @@ function measureSurfaces({ hull: measuredHull, zones }: SurfacesInput): Surfaces
 }
 
 /** The zones with their hull beside them; the hull is large, so no stage carries it along. */
-export const withHull = (surfaces: Surfaces, { hull: made, outline, rules }: MeasuredHull): Boat => ({
-  ...surfaces,
-  ...(made ? { hull: made } : {}),
-  ...(outline ? { outline } : {}),
-  rules,
-})
+export const withHull: Stage<{ readonly surfaces: Surfaces; readonly hull: MeasuredHull }, Boat> = {
+  name: 'boat',
+  run: ({ surfaces: zones, hull: { hull: made, outline, rules } }) => ({
+    ...zones,
+    ...(made ? { hull: made } : {}),
+    ...(outline ? { outline } : {}),
+    rules,
+  }),
+}
 
 const noHull: Note = { code: 'surfaces.noHull', severity: 'missing', data: {} }
 

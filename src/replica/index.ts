@@ -1,3 +1,10 @@
 /** A job as two shared documents: reading them, editing them, and what a page and the server say to each other. */
+export type { SharedCell, SharedItem } from './edits.ts'
+export { addItem, moveItem, setCell, setGone } from './edits.ts'
+export { fillPart, partOf, versionOf } from './raw-documents.ts'
+export type { ShopJob } from './shop.ts'
+export { putShopJob, setShopJobGone, shopJobs } from './shop.ts'
+export type { Undo, UndoOptions } from './undo.ts'
+export { createUndo } from './undo.ts'
 export type { ApiError, Hello, LogBatch, LogPage, LogTaken, Sees, WireEntry } from './wire.ts'
 export { idPattern, moneyDocument, protocol, shopDocument, workDocument } from './wire.ts'

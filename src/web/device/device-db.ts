@@ -1,0 +1,46 @@
+/** The browser's own database: shared documents as updates, entries of the log, weather, and small facts. */
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import type { RawCells } from '#job'
+
+export type DeviceEntry = {
+  readonly job: string
+  readonly id: string
+  readonly cells: RawCells
+  readonly sent: boolean
+}
+
+interface Schema extends DBSchema {
+  readonly updates: {
+    readonly key: number
+    readonly value: { readonly name: string; readonly update: Uint8Array }
+    readonly indexes: { readonly name: string }
+  }
+  readonly entries: {
+    readonly key: [string, string]
+    readonly value: DeviceEntry
+    readonly indexes: { readonly job: string }
+  }
+  readonly weather: { readonly key: string; readonly value: Uint8Array }
+  readonly facts: { readonly key: string; readonly value: string | number }
+}
+
+export type DeviceDb = IDBPDatabase<Schema>
+
+/** Opens the database; a page of another version that stands open is asked to let go by the browser. */
+export const openDeviceDb = (name = 'hardstand'): Promise<DeviceDb> =>
+  openDB<Schema>(name, 1, {
+    upgrade: (db) => {
+      db.createObjectStore('updates', { autoIncrement: true }).createIndex('name', 'name')
+      db.createObjectStore('entries', { keyPath: ['job', 'id'] }).createIndex('job', 'job')
+      db.createObjectStore('weather')
+      db.createObjectStore('facts')
+    },
+    blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+  })
+
+/** What a failed write means to a person: no room, or something else. */
+export const writeFault = (error: unknown): string =>
+  error instanceof DOMException && error.name === 'QuotaExceededError' ? 'web.deviceFull' : 'web.deviceFault'
+
+/** On the disk and not only on its way there. */
+export const strictly = { durability: 'strict' } as const

@@ -1,0 +1,156 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import * as Y from 'yjs'
+import { sampleBytes } from '../../../test/job-documents.ts'
+import { catalogue, catalogueIds } from '../../catalogue/index.ts'
+import { readWeatherCsv, seriesHash } from '../../intake/index.ts'
+import { parseJob, project } from '../../job/index.ts'
+import { plan } from '../../plan/index.ts'
+import { fillPart, setCell } from '../../replica/index.ts'
+import type { PlannedMessage, ShownPlan } from './messages.ts'
+import { createPlanDesk } from './plan-desk.ts'
+
+const raw = parseJob(sampleBytes('open-powerboat')).document!
+const csv = new Uint8Array(
+  readFileSync(new URL('../../../samples/open-powerboat.weather.csv', import.meta.url)),
+)
+const weather = readWeatherCsv(csv)
+if (!weather.ok) throw new Error('the sample weather does not read')
+const hash = seriesHash(weather.series)
+const nowMs = Date.parse('2027-04-10T08:00:00Z')
+
+const sample = () => {
+  const docs = { work: new Y.Doc(), money: new Y.Doc() }
+  fillPart(docs.work, raw.work, '1')
+  setCell(docs.work, { section: 'weather', key: 'hash' }, hash)
+  fillPart(docs.money, raw.money!)
+  const desk = createPlanDesk({ app: 'test', seed: 1, clockMs: () => 0 })
+  for (const part of ['work', 'money'] as const) {
+    desk.update(part, Y.encodeStateAsUpdate(docs[part]))
+    docs[part].on('update', (update: Uint8Array) => desk.update(part, update))
+  }
+  desk.setEntries(raw.log ?? {})
+  desk.setWeather(hash, csv)
+  let turn = 0
+  let page: Partial<ShownPlan> = {}
+  const next = (): PlannedMessage => {
+    const message = structuredClone(desk.plan({ turn: ++turn, nowMs }))
+    page = { ...page, ...message.stages }
+    for (const name of message.gone) delete page[name]
+    return message
+  }
+  return { docs, desk, next, page: () => page }
+}
+
+/** The plan made from the documents at once, as the page shows it. */
+const atOnce = (docs: { readonly work: Y.Doc; readonly money: Y.Doc }) => {
+  const document = { ...raw, work: partJson(docs.work), money: partJson(docs.money) }
+  const projected = project(document as never, {
+    strict: false,
+    catalogueIds: catalogueIds.sheets,
+    consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+  })
+  const { conditions, ...rest } = plan({
+    work: projected.work,
+    money: projected.money!,
+    log: projected.log,
+    weather: weather.series,
+    catalogue,
+    nowMs,
+    seed: 1,
+    app: 'test',
+  })
+  return {
+    ...rest,
+    conditions: { ...conditions, zones: conditions.zones.map(({ failing: _, ...hours }) => hours) },
+  }
+}
+
+const partJson = (doc: Y.Doc): unknown =>
+  Object.fromEntries(
+    [...doc.share.keys()]
+      .filter((name) => name !== 'hardstand')
+      .map((name) => [name, doc.getMap(name).toJSON()]),
+  )
+
+describe('the desk', () => {
+  it('gives the page, message by message, the plan that is made at once', () => {
+    const { docs, next, page } = sample()
+    next()
+    setCell(docs.work, { section: 'boat', key: 'beam' }, '2.6 m')
+    next()
+    setCell(docs.money, { section: 'terms', key: 'margin' }, '31 %')
+    next()
+    expect(page()).toEqual(structuredClone(atOnce(docs)))
+  })
+
+  it('sends again only the stages that an edit reached', () => {
+    const { docs, next } = sample()
+    const first = next()
+    expect(Object.keys(first.stages)).toContain('conditions')
+    setCell(docs.money, { section: 'terms', key: 'margin' }, '31 %')
+    expect(Object.keys(next().stages).sort()).toEqual(['money', 'stamp'])
+    expect(Object.keys(next().stages)).toEqual(['stamp'])
+  })
+
+  it('says what is wrong where, and plans the rest', () => {
+    const { docs, next } = sample()
+    next()
+    setCell(docs.work, { section: 'zones', item: 'foredeck', key: 'area' }, 'wide')
+    const { problems, complete } = next()
+    expect(problems.map(({ pointer }) => pointer)).toContain('/work/zones/foredeck/area')
+    expect(complete).toBe(true)
+  })
+
+  it('asks for the weather the job names, and plans without another one', () => {
+    const { docs, desk, next, page } = sample()
+    setCell(docs.work, { section: 'weather', key: 'hash' }, 'f'.repeat(64))
+    expect(next().wantsWeather).toBe('f'.repeat(64))
+    expect(page().conditions?.zones).toEqual([])
+    desk.setWeather('f'.repeat(64), csv)
+    expect(next().weatherFault?.code).toBe('web.weatherOther')
+    expect(page().conditions?.zones).toEqual([])
+  })
+
+  it('tells why an hour is shut, and how the plan would move, without moving it', () => {
+    const { desk, next, page } = sample()
+    next()
+    const hours = page().conditions!.zones[0]!
+    const shut = hours.verdicts.indexOf('no')
+    const why = desk.answer({ kind: 'why', key: hours.key, minute: hours.firstMinute + shut * 60 })
+    expect(why).not.toEqual([])
+    const first = page().days!.placed[0]!
+    const entry = { at: '2027-04-10T09:00+02:00', kind: 'done', step: first.step }
+    const moved = desk.answer({ kind: 'what if', entries: { x: entry }, nowMs }) as ShownPlan
+    const endOf = ({ days }: Pick<ShownPlan, 'days'>) =>
+      days.placed.find(({ step }) => step === first.step)?.endMinute
+    expect(endOf(moved)).toBe(Date.parse(entry.at) / 60_000)
+    expect(endOf(page() as ShownPlan)).not.toBe(endOf(moved))
+    expect(Object.keys(next().stages)).toEqual(['stamp'])
+  })
+
+  it('plans without money when it has none', () => {
+    const desk = createPlanDesk({ app: 'test', seed: 1, clockMs: () => 0 })
+    const work = new Y.Doc()
+    fillPart(work, raw.work, '1')
+    desk.update('work', Y.encodeStateAsUpdate(work))
+    expect(desk.plan({ turn: 1, nowMs }).stages.money).toBeUndefined()
+  })
+
+  it('plans whatever is in a damaged document, and an empty one', () => {
+    const desk = createPlanDesk({ app: 'test', seed: 1, clockMs: () => 0 })
+    const empty = desk.plan({ turn: 1, nowMs })
+    expect(empty.complete).toBe(false)
+    const doc = new Y.Doc()
+    doc.getMap('zones').set('a', 7)
+    doc.getMap('boat').set('beam', new Y.Array())
+    doc.getMap('nonsense').set('x', 'y')
+    doc.getMap('hardstand').set('version', '99')
+    desk.update('work', Y.encodeStateAsUpdate(doc))
+    const damaged = desk.plan({ turn: 2, nowMs })
+    expect(damaged.readOnly).toBe(true)
+    expect(damaged.problems.map(({ pointer }) => pointer)).toEqual(
+      expect.arrayContaining(['/work/zones/a', '/work/boat/beam', '/work/nonsense']),
+    )
+  })
+})

@@ -1,0 +1,144 @@
+/**
+ * Holds one job for planning: its own copies of the shared documents, its log and weather, and what the last plan
+ * left in memory, so that an edit reads and plans only what it reaches.
+ */
+import * as Y from 'yjs'
+import { catalogue, catalogueIds } from '#catalogue'
+import { type HourlySeries, readWeatherCsv, seriesHash } from '#intake'
+import { type Projected, project, type RawDocument } from '#job'
+import { createPlanner, type Plan, type PlanInput } from '#plan'
+import { partOf, versionOf } from '#replica'
+import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
+import { type Shown, showPlan, stagesSince } from './shown-plan.ts'
+
+export type PlanDesk = {
+  readonly update: (part: 'work' | 'money', update: Uint8Array) => void
+  readonly setEntries: (entries: Entries) => void
+  readonly setWeather: (hash: string, bytes: Uint8Array) => void
+  readonly plan: (turn: { readonly turn: number; readonly nowMs: number }) => PlannedMessage
+  readonly answer: (question: Question) => Answers[keyof Answers]
+}
+
+export type DeskOptions = { readonly app: string; readonly seed: number; readonly clockMs: () => number }
+
+type Weather =
+  | { readonly hash: string; readonly series: HourlySeries }
+  | { readonly hash: string; readonly fault: NonNullable<PlannedMessage['weatherFault']> }
+
+/** A desk for one job; it lives as long as the worker. */
+export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
+  const docs = { work: new Y.Doc(), money: new Y.Doc() }
+  const planner = createPlanner()
+  let entries: Entries = {}
+  let weather: Weather | undefined
+  let projected: Projected | undefined
+  let last: Shown | undefined
+
+  const read = (): Projected => {
+    projected = project(rawDocument(docs, entries), {
+      ...readOptions,
+      ...(projected ? { previous: projected } : {}),
+    })
+    return projected
+  }
+  const inputOf = ({ work, money, log }: Projected, nowMs: number): PlanInput => {
+    const series =
+      weather && 'series' in weather && weather.hash === work.weather.hash ? weather.series : undefined
+    return {
+      work,
+      ...(money ? { money } : {}),
+      log,
+      ...(series ? { weather: series } : {}),
+      catalogue,
+      nowMs,
+      seed,
+      app,
+    }
+  }
+  return {
+    update: (part, update) => Y.applyUpdate(docs[part], update),
+    setEntries: (given) => {
+      entries = given
+    },
+    setWeather: (hash, bytes) => {
+      weather = readWeather(hash, bytes)
+    },
+    plan: ({ turn, nowMs }) => {
+      const from = clockMs()
+      const now = read()
+      const input = inputOf(now, nowMs)
+      const planned = planner.plan(input)
+      const before = last
+      last = showPlan(planned.plan, before)
+      const wanted = now.work.weather.hash
+      return {
+        kind: 'planned',
+        turn,
+        ...stagesSince(before?.shown, last.shown),
+        problems: now.problems,
+        complete: now.complete,
+        readOnly: now.readOnly,
+        reader: readerOf(now),
+        trace: planned.trace,
+        ...(wanted !== undefined && weather?.hash !== wanted ? { wantsWeather: wanted } : {}),
+        ...(weather && 'fault' in weather ? { weatherFault: weather.fault } : {}),
+        tookMs: clockMs() - from,
+      }
+    },
+    answer: (question) => {
+      if (!last) throw new Error('desk: no plan yet, got a question, expected a plan first')
+      switch (question.kind) {
+        case 'whole':
+          return last.plan
+        case 'why':
+          return failingAt(last.plan, question)
+        case 'what if': {
+          const supposed = project(rawDocument(docs, { ...entries, ...question.entries }), readOptions)
+          return createPlanner().plan(inputOf(supposed, question.nowMs)).plan
+        }
+      }
+    },
+  }
+}
+
+const readOptions = {
+  strict: false,
+  catalogueIds: catalogueIds.sheets,
+  consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+} as const
+
+/** A person who may not see money has an empty money document. */
+const rawDocument = (docs: Readonly<Record<'work' | 'money', Y.Doc>>, log: Entries): RawDocument => {
+  const money = partOf(docs.money)
+  return {
+    hardstand: versionOf(docs.work),
+    work: partOf(docs.work),
+    ...(Object.keys(money).length > 0 ? { money } : {}),
+    log,
+  }
+}
+
+const readerOf = ({ work, money }: Projected): PlannedMessage['reader'] => ({
+  locale: work.job.locale ?? 'en-GB',
+  system: work.job.units ?? 'metric',
+  timeZone: work.place.timeZone,
+  ...(money ? { currency: money.terms.currency } : {}),
+})
+
+/** Weather that is not what its hash says is not planned with. */
+function readWeather(hash: string, bytes: Uint8Array): Weather {
+  const result = readWeatherCsv(bytes)
+  if (!result.ok) {
+    const [first] = result.problems
+    return { hash, fault: { code: first?.code ?? 'weather.unreadable', data: first?.data ?? {} } }
+  }
+  const found = seriesHash(result.series)
+  return found === hash
+    ? { hash, series: result.series }
+    : { hash, fault: { code: 'web.weatherOther', data: { wanted: hash, found } } }
+}
+
+function failingAt({ conditions }: Plan, { key, minute }: { readonly key: string; readonly minute: number }) {
+  const hours = conditions.zones.find((zone) => zone.key === key)
+  return hours?.failing[Math.floor((minute - hours.firstMinute) / 60)] ?? []
+}
