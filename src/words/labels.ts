@@ -5,6 +5,7 @@ import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
 import { quantityKey } from './quantity-key.ts'
 import { sumLabels } from './sum-labels.ts'
+import { sumScreenLabels } from './sum-screen-words.ts'
 
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -13,6 +14,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   planLabels,
   protectionLabels,
   sumLabels,
+  sumScreenLabels,
 }
 
 /** Word by key. A test keeps a key from standing in two tables. */

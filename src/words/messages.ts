@@ -10,6 +10,7 @@ import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { storesWords } from './stores-words.ts'
+import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
 import { viewPhrases } from './view-phrases.ts'
@@ -29,6 +30,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperWords,
   planWords,
   storesWords,
+  sumScreenPhrases,
   sumsWords,
   unitsWords,
   viewPhrases,

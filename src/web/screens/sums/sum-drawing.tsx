@@ -1,0 +1,17 @@
+/** The drawing of a sum that has one. */
+import type { SumAnswer, SumId } from '#sums'
+import type { Words } from '#words'
+import { BevelSection } from './draw-bevel.tsx'
+import { DewTape } from './draw-dew.tsx'
+import { MixCup } from './draw-mix.tsx'
+import { SunCompass } from './draw-sun.tsx'
+
+export type SumDrawingProps = { readonly answer: SumAnswer; readonly words: Words }
+
+export const SumDrawing = ({ id, ...props }: SumDrawingProps & { readonly id: SumId }) => {
+  if (id === 'mix') return <MixCup {...props} />
+  if (id === 'bevel') return <BevelSection {...props} />
+  if (id === 'dew') return <DewTape {...props} />
+  if (id === 'sun') return <SunCompass {...props} />
+  return null
+}
