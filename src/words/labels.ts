@@ -1,4 +1,5 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
+import { mishapLabels } from './mishap-words.ts'
 import { paperLabels } from './paper-labels.ts'
 import { partLabels } from './part-labels.ts'
 import { planLabels } from './plan-labels.ts'
@@ -9,6 +10,7 @@ import { sumScreenLabels } from './sum-screen-words.ts'
 
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  mishapLabels,
   paperLabels,
   partLabels,
   planLabels,

@@ -5,6 +5,7 @@ import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
 import { jobProblems } from './job-problems.ts'
 import { markingWords } from './marking-words.ts'
+import { mishapWords } from './mishap-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
@@ -25,6 +26,7 @@ export const tables: Readonly<Record<string, Table>> = {
   cureWords,
   jobProblems,
   markingWords,
+  mishapWords,
   moneyWords,
   paperPhrases,
   paperWords,

@@ -3,7 +3,7 @@ import { Dimension } from '../../parts/index.ts'
 import { useHatches } from '../../parts/use-hatches.tsx'
 import { resultText } from './result-text.ts'
 import { givenNumber, listOf, numberOf } from './say-sum.ts'
-import type { SumDrawingProps } from './sum-drawing.tsx'
+import type { SumDrawingProps } from './sum-props.ts'
 
 const wide = 340
 const middle = wide / 2

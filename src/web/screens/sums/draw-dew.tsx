@@ -2,7 +2,7 @@
 import { labelOf, type Words } from '#words'
 import { useHatches } from '../../parts/use-hatches.tsx'
 import { givenNumber, numberOf } from './say-sum.ts'
-import type { SumDrawingProps } from './sum-drawing.tsx'
+import type { SumDrawingProps } from './sum-props.ts'
 
 const wide = 340
 const tape = { top: 86, high: 40 }

@@ -5,7 +5,7 @@ import { type Hatches, useHatches } from '../../parts/use-hatches.tsx'
 import { type CupLevel, cupLevels, cupWidth } from './cup-levels.ts'
 import { resultText } from './result-text.ts'
 import { numberOf } from './say-sum.ts'
-import type { SumDrawingProps } from './sum-drawing.tsx'
+import type { SumDrawingProps } from './sum-props.ts'
 
 const rowHigh = 76
 const cup = { middle: 64, half: 52, top: 8, wide: 150 }

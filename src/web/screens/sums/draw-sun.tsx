@@ -1,7 +1,7 @@
 /** A compass with the boat as it lies: lit sides carry a bright band and rays, sides in shade are plain; north is up. */
 import { labelOf } from '#words'
 import { givenNumber, listOf, numberOf } from './say-sum.ts'
-import type { SumDrawingProps } from './sum-drawing.tsx'
+import type { SumDrawingProps } from './sum-props.ts'
 
 const middle = 150
 const ring = 124

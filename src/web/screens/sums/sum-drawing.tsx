@@ -1,12 +1,10 @@
 /** The drawing of a sum that has one. */
-import type { SumAnswer, SumId } from '#sums'
-import type { Words } from '#words'
+import type { SumId } from '#sums'
 import { BevelSection } from './draw-bevel.tsx'
 import { DewTape } from './draw-dew.tsx'
 import { MixCup } from './draw-mix.tsx'
 import { SunCompass } from './draw-sun.tsx'
-
-export type SumDrawingProps = { readonly answer: SumAnswer; readonly words: Words }
+import type { SumDrawingProps } from './sum-props.ts'
 
 export const SumDrawing = ({ id, ...props }: SumDrawingProps & { readonly id: SumId }) => {
   if (id === 'mix') return <MixCup {...props} />

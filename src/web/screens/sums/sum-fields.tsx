@@ -5,7 +5,7 @@ import type { Sum, SumField } from '#sums'
 import { labelOf, type Words } from '#words'
 import { Button, ChoiceField, QuantityField, TextField } from '../../parts/index.ts'
 import { exampleOf } from './sum-examples.ts'
-import type { SumSheetProps } from './sum-sheet.tsx'
+import type { SumSheetProps } from './sum-props.ts'
 import type { WorkedSum } from './work-sum.ts'
 
 export type SumFieldsProps = Pick<SumSheetProps, 'sum' | 'typed' | 'words' | 'system' | 'onType'> & {

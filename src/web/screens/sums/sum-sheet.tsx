@@ -1,9 +1,7 @@
 /** One sum: its boxes, the answer while one types, the drawing, the way there, what to mind, and where it is from. */
-import { type ReactNode, useMemo, useState } from 'react'
-import type { Sum } from '#sums'
-import { labelOf, type Words } from '#words'
+import { useMemo, useState } from 'react'
+import { labelOf } from '#words'
 import { Banner, Button, Part, PartRow, Sheet } from '../../parts/index.ts'
-import type { SumSystem, TypedTexts } from './kept-sums.ts'
 import { unbroken } from './result-text.ts'
 import { saySum } from './say-sum.ts'
 import { AnswerStrip } from './sum-answer.tsx'
@@ -11,22 +9,10 @@ import { SumDrawing } from './sum-drawing.tsx'
 import { examplesOf } from './sum-examples.ts'
 import { SumFields } from './sum-fields.tsx'
 import { SumLink } from './sum-link.tsx'
+import type { SumSheetProps } from './sum-props.ts'
 import { SumCautions, SumFigures, SumNotes, SumWay } from './sum-reasons.tsx'
 import { UnitSwitch } from './unit-switch.tsx'
 import { workSum } from './work-sum.ts'
-
-export type SumSheetProps = {
-  readonly sum: Sum
-  readonly typed: TypedTexts
-  readonly words: Words
-  readonly system: SumSystem
-  readonly onSystem: (system: SumSystem) => void
-  readonly onType: (name: string, text: string) => void
-  readonly onAll: (texts: TypedTexts) => void
-  readonly go: (href: string) => void
-  readonly block: ReactNode
-  readonly lasts: boolean
-}
 
 export const SumSheet = (props: SumSheetProps) => {
   const { sum, typed, words, system, onSystem, go, block, lasts } = props
