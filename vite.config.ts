@@ -3,8 +3,8 @@ import { defineConfig } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import packageFile from './package.json' with { type: 'json' }
 
-// `source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
-const conditions = ['source', 'module', 'browser', 'development|production']
+// `hardstand-source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
+const conditions = ['hardstand-source', 'module', 'browser', 'development|production']
 
 export default defineConfig({
   root: 'src/web',

@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config'
 
-// `source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
-const conditions = ['source', 'module', 'node', 'development|production']
+// `hardstand-source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
+const conditions = ['hardstand-source', 'module', 'node', 'development|production']
 
 // The test script of continuous integration counts the tests from this file.
 const report = process.env.HARDSTAND_TEST_REPORT

@@ -15,6 +15,8 @@ export type Answer = {
   /** What is wrong with what was given, though there is an answer: goes to standard error. */
   readonly faults?: readonly string[]
   readonly exitCode?: ExitCode
+  /** Goes on after the answer is printed, for a command that stays; gives the line it ends with. */
+  readonly until?: () => Promise<string>
 }
 
 /** Values of flags by camel-case name, as commander gives them. */

@@ -63,6 +63,7 @@ function add(parent: Program, command: Command): void {
     await write(`${text}\n`)
     const faults = answer.faults ?? []
     if (faults.length > 0) process.stderr.write(`${faults.join('\n')}\n`)
+    if (answer.until) process.stderr.write(`${await answer.until()}\n`)
     process.exitCode = answer.exitCode ?? (faults.length > 0 ? 1 : 0)
   })
 }

@@ -1,6 +1,7 @@
 /**
  * What outlives a page, behind one port: shared documents as updates, the log as immutable entries, weather by hash.
- * Whatever resolves has reached the disk. Whatever fails has changed nothing.
+ * Whatever resolves has reached the disk. Whatever fails has changed nothing, and fails with a `StoreError`. What is
+ * handed in is copied at once, what comes out is the caller's own.
  */
 import type { RawCells } from '#job'
 
@@ -11,7 +12,7 @@ export type LogEntry = {
 }
 
 export type StoredEntry = LogEntry & {
-  /** Rises by the order in which the store took the entries of one job; the cursor of whoever reads on. */
+  /** Rises from 1 by the order in which the store took entries, with gaps; the cursor of whoever reads on. */
   readonly sequence: number
 }
 
@@ -39,15 +40,24 @@ export type Store = {
     name: string,
     options: { readonly most: number; readonly merge: MergeUpdates },
   ) => Promise<boolean>
-  /** Inserts or ignores, all or none; an id that is known already keeps its first cells. Gives the newest sequence. */
+  /** Jobs that have entries, sorted. */
+  readonly jobs: () => Promise<readonly string[]>
+  /**
+   * Inserts or ignores, all or none; an id that the job knows already keeps its first cells. Gives the newest
+   * sequence of the job, 0 when it has no entry.
+   */
   readonly addEntries: (job: string, entries: readonly LogEntry[]) => Promise<number>
   /** In the order of their sequence, behind `after`, at most `most`. */
   readonly entriesAfter: (
     job: string,
     cursor: { readonly after: number; readonly most: number },
   ) => Promise<readonly StoredEntry[]>
+  /** The same bytes again change nothing; other bytes under a known hash are refused. */
   readonly putWeather: (hash: string, bytes: Uint8Array) => Promise<void>
   readonly weather: (hash: string) => Promise<Uint8Array | undefined>
   readonly weatherHashes: () => Promise<readonly string[]>
+  /** What the database itself finds wrong with its file, in its own words; nothing when it is whole. */
+  readonly integrity: () => Promise<readonly string[]>
+  /** Waits for what was asked before; whatever is asked later is refused. Closing twice is no fault. */
   readonly close: () => Promise<void>
 }

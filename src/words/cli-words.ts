@@ -33,11 +33,20 @@ const outcomes: Readonly<Record<string, string>> = {
   'cli.created': '{file} is written. Fill in what you know, then check it.',
   'cli.sound': '{file} is sound.',
   'cli.unsound': '{file} has faults:',
-  'cli.doctorScope':
-    'Documents and their weather were read again. Entries of the log and photos are not kept by the program yet.',
+  'cli.doctorScope': 'Documents and their weather were read again. Photos are not kept by the program yet.',
   'cli.nothingToShow': 'There is nothing to show here for this job.',
-  'cli.noServer':
-    'The web app is not built yet. Every part of the plan can be had from the command line; see hardstand --help.',
+  'cli.serving': 'Hardstand is at {url} and keeps its jobs in {folder}. Stop it with Ctrl+C.',
+  'cli.servingOthers':
+    'Others on the network reach it by the name or address of this computer. What is sent is not encrypted: use it on a network you trust.',
+  'cli.served': 'Stopped. Everything is on the disk.',
+  'cli.badPort': '“{text}” is not a port. Give a whole number from 0 to 65535; 0 takes any that is free.',
+  'cli.folderInUse':
+    'The data in {folder} is in use by another process. Stop that one, or name another folder with --data.',
+  'cli.storeFailed': 'The data in {folder} cannot be used: {text}.',
+  'cli.noData': 'There are no jobs kept in {folder}. Check the folder, or start with hardstand serve.',
+  'cli.dataRead':
+    '{folder}: {documents, plural, one {# document} other {# documents}}, {entries, plural, one {# entry} other {# entries}} of the log and {series, plural, one {# weather file} other {# weather files}} were read.',
+  'cli.jobOf': 'Job {job}',
   'cli.weatherRead':
     '{file}: {hours, plural, one {# hour} other {# hours}} of weather from {fromAtMs} to {toAtMs}, universal time.',
   'cli.ownFault': 'The program made a mistake of its own, and your files are untouched. Please report this:',

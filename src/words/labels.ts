@@ -1,4 +1,6 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
+import { frameLabels } from './frame-labels.ts'
+import { jobsLabels } from './jobs-labels.ts'
 import { mishapLabels } from './mishap-words.ts'
 import { paperLabels } from './paper-labels.ts'
 import { partLabels } from './part-labels.ts'
@@ -7,9 +9,12 @@ import { protectionLabels } from './protection-labels.ts'
 import { quantityKey } from './quantity-key.ts'
 import { sumLabels } from './sum-labels.ts'
 import { sumScreenLabels } from './sum-screen-words.ts'
+import { whatNowLabels } from './what-now-words.ts'
 
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  frameLabels,
+  jobsLabels,
   mishapLabels,
   paperLabels,
   partLabels,
@@ -17,6 +22,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   protectionLabels,
   sumLabels,
   sumScreenLabels,
+  whatNowLabels,
 }
 
 /** Word by key. A test keeps a key from standing in two tables. */

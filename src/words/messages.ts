@@ -3,19 +3,25 @@ import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { framePhrases } from './frame-phrases.ts'
+import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
+import { jobsWords } from './jobs-words.ts'
 import { markingWords } from './marking-words.ts'
 import { mishapWords } from './mishap-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
+import { serverWords } from './server-words.ts'
+import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
 import { viewPhrases } from './view-phrases.ts'
 import { weatherProblems } from './weather-problems.ts'
+import { whatNowWords } from './what-now-words.ts'
 
 export type Table = Readonly<Record<string, string>>
 
@@ -24,6 +30,9 @@ export const tables: Readonly<Record<string, Table>> = {
   cautions,
   cliWords,
   cureWords,
+  framePhrases,
+  frameWords,
+  jobsWords,
   jobProblems,
   markingWords,
   mishapWords,
@@ -31,12 +40,15 @@ export const tables: Readonly<Record<string, Table>> = {
   paperPhrases,
   paperWords,
   planWords,
+  serverWords,
+  storeWords,
   storesWords,
   sumScreenPhrases,
   sumsWords,
   unitsWords,
   viewPhrases,
   weatherProblems,
+  whatNowWords,
 }
 
 /** ICU message by code. A test keeps a code from standing in two tables. */

@@ -20,7 +20,11 @@ async function fetchWeather(hash: string): Promise<Uint8Array | undefined> {
 }
 
 /** Keeps weather here, and gives it to the server; `sent` false when that has to be done again. */
-export async function keepWeather(db: DeviceDb, hash: string, bytes: Uint8Array): Promise<{ readonly sent: boolean }> {
+export async function keepWeather(
+  db: DeviceDb,
+  hash: string,
+  bytes: Uint8Array,
+): Promise<{ readonly sent: boolean }> {
   await db.put('weather', bytes, hash)
   return { sent: await sendWeather(hash, bytes) }
 }

@@ -1,8 +1,9 @@
 /** What every screen of one job is given: the document as written, its plan, and the ways to change it. */
 import type { Problem, RawCells, RawDocument } from '#job'
-import type { Plan, TraceEntry } from '#plan'
+import type { TraceEntry } from '#plan'
 import type { Sees } from '#replica'
 import type { Words } from '#words'
+import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
 export type CellPlace = {
@@ -60,9 +61,9 @@ export type JobView = {
   /** Of the documents as they are kept now; money is missing for somebody who may not see it. */
   readonly raw: RawDocument
   /** Undefined until the first one is made. A later one takes its place when it is ready; stages that did not change are the same objects. */
-  readonly plan?: Plan
+  readonly plan?: ShownPlan
   /** The plan before the last one, so that figures that moved can show what they were. */
-  readonly before?: Plan
+  readonly before?: ShownPlan
   readonly trace: readonly TraceEntry[]
   /** The plan of the newest edit is still being made. */
   readonly planning: boolean
@@ -88,6 +89,8 @@ export type JobView = {
   /** Number of the last change on this device and when it was made. */
   readonly change: { readonly number: number; readonly atMs?: number }
   readonly kept: Kept
+  /** Asks the worker: the whole plan for papers, why an hour is shut, how the plan would move. */
+  readonly ask: <Q extends Question>(question: Q) => Promise<Answers[Q['kind']]>
 }
 
 /** The problem of a cell, if it has one. */

@@ -23,7 +23,6 @@ export const ShapesSvg = ({ drawing, width, height, label }: ShapesSvgProps) => 
       {hatches.defs}
       {drawing.map((shape, index) => (
         // A drawing is made anew as a whole: the place in it is the only name a shape has.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
         <ShapeSvg key={index} shape={shape} hatches={hatches} />
       ))}
     </svg>

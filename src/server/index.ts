@@ -1,0 +1,10 @@
+/** Pages, routes and live shared documents over HTTP, for a shop on its own network. */
+export type { HardstandServer, ListenAddress } from './create-server.ts'
+export { createServer } from './create-server.ts'
+export { isLoopback } from './http/host-names.ts'
+export type { ServerLimits } from './limits.ts'
+export { serverLimits } from './limits.ts'
+export type { Passphrases, ServerOptions, Tell } from './options.ts'
+export { checkOptions } from './options.ts'
+export { ServerError } from './server-error.ts'
+export { mergeUpdates } from './sync/kept-documents.ts'

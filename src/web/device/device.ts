@@ -1,0 +1,64 @@
+/** This device: its database, its connection, and the list of jobs. Opened once for the page. */
+import { type Sees, type ShopJob, shopDocument, shopJobs } from '#replica'
+import { type Connection, openConnection } from './connection.ts'
+import { type DeviceDb, openDeviceDb } from './device-db.ts'
+import { type DeviceDocument, openDeviceDocument } from './device-document.ts'
+import { createListeners, type Listeners } from './listeners.ts'
+
+export type Device = Pick<Listeners, 'listen'> & {
+  readonly db: DeviceDb
+  readonly connection: Connection
+  readonly shop: DeviceDocument
+  readonly jobs: () => readonly ShopJob[]
+  readonly sees: () => Sees
+  /** The browser may not throw the data away; undefined until it is known. */
+  readonly lasting: () => boolean | undefined
+  /** Asks the browser to keep the data; to be called when a person has something to lose. */
+  readonly askToLast: () => void
+}
+
+const seesFact = 'sees'
+
+export async function openDevice(): Promise<Device> {
+  const listeners = createListeners()
+  const db = await openDeviceDb()
+  let sees: Sees = (await db.get('facts', seesFact)) === 'work' ? 'work' : 'all'
+  let lasting: boolean | undefined
+  const shop = openDeviceDocument(db, shopDocument)
+  await shop.loaded
+  const connection = openConnection(location)
+  const sync = connection.share(shopDocument, shop.doc)
+  let jobs = shopJobs(shop.doc)
+  shop.doc.on('update', () => {
+    jobs = shopJobs(shop.doc)
+    listeners.tell()
+  })
+  shop.listen(listeners.tell)
+  sync.listen(listeners.tell)
+  connection.listen(() => {
+    const told = connection.hello()?.sees
+    if (told && told !== sees) {
+      sees = told
+      void db.put('facts', told, seesFact)
+    }
+    listeners.tell()
+  })
+  const storage = navigator.storage as StorageManager | undefined
+  const told = (now: boolean): void => {
+    lasting = now
+    listeners.tell()
+  }
+  void storage?.persisted?.().then(told)
+  return {
+    listen: listeners.listen,
+    db,
+    connection,
+    shop,
+    jobs: () => jobs,
+    sees: () => sees,
+    lasting: () => lasting,
+    askToLast: () => {
+      if (lasting !== true) void storage?.persist?.().then(told)
+    },
+  }
+}

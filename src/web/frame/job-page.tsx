@@ -1,0 +1,87 @@
+/** One job: the stick with its rooms, the sheet of the room that is open, and what is always in sight. */
+import { Suspense } from 'react'
+import type { ShopJob } from '#replica'
+import { labelOf } from '#words'
+import type { Device } from '../device/device.ts'
+import type { JobView } from '../job/job-view.ts'
+import { useOpenJob } from '../job/use-open-job.ts'
+import { Desk, KeptMark, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
+import { rooms } from '../screens/rooms.ts'
+import { JobBanner } from './job-banner.tsx'
+import { jobCells, phoneHead } from './job-block.tsx'
+import { jobRooms, phoneRooms } from './job-rooms.ts'
+
+export type JobPageProps = {
+  readonly device: Device
+  readonly job: ShopJob
+  readonly room: string
+  readonly rest: string
+  readonly go: (href: string) => void
+}
+
+export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
+  const view = useOpenJob(device, job.id)
+  const href = (to: string): string => `/job/${job.id}/${to}`
+  const found = rooms.find(({ id }) => id === room)
+  const block = view ? <TitleBlock cells={jobCells(view, { room, href })} /> : null
+  const kept = view ? <KeptLine view={view} /> : null
+  return (
+    <Desk
+      stick={
+        <StoryStick
+          rooms={jobRooms({ view, here: room, href })}
+          phone={phoneRooms}
+          onGo={go}
+          more={
+            <>
+              {block}
+              {kept}
+            </>
+          }
+        />
+      }
+      banner={view ? <JobBanner view={view} /> : null}
+    >
+      <Suspense fallback={<Waiting />}>
+        {view && found ? (
+          <found.Screen
+            view={view}
+            rest={rest}
+            href={href}
+            go={go}
+            block={
+              <>
+                {block}
+                {kept}
+              </>
+            }
+            head={phoneHead(view)}
+          />
+        ) : (
+          <Waiting />
+        )}
+      </Suspense>
+    </Desk>
+  )
+}
+
+const KeptLine = ({ view }: { readonly view: JobView }) => {
+  const { kept, words } = view
+  const { online, waiting, lasting } = kept
+  return (
+    <KeptMark
+      where={kept.fault === undefined ? kept.where : 'fault'}
+      detail={words.sentence('frame.keptDetail', {
+        reach: online ? 'there' : 'away',
+        waiting,
+        lasting: lasting === undefined ? 'unknown' : lasting ? 'yes' : 'no',
+      })}
+    />
+  )
+}
+
+const Waiting = () => (
+  <Sheet title={labelOf('frame.opening')}>
+    <Progress label={labelOf('frame.opening')} />
+  </Sheet>
+)

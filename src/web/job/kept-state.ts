@@ -1,0 +1,35 @@
+/** Where the newest edits are kept, from what the documents, the log and the connection say of themselves. */
+import type { Sync } from '../device/connection.ts'
+import type { Device } from '../device/device.ts'
+import type { DeviceDocument } from '../device/device-document.ts'
+import type { LogBox } from '../device/log-box.ts'
+import type { Kept } from './job-view.ts'
+
+export type KeptFacts = {
+  readonly documents: readonly Pick<DeviceDocument, 'kept' | 'fault'>[]
+  readonly log: Pick<LogBox, 'kept' | 'fault' | 'entries'>
+  readonly syncs: readonly Pick<Sync, 'waiting'>[]
+  readonly device: Pick<Device, 'connection' | 'lasting'>
+}
+
+/** `both` only when the server has said of every document and entry that it has it. */
+export function keptState({ documents, log, syncs, device: { connection, lasting } }: KeptFacts): Kept {
+  const here = log.kept() && documents.every((document) => document.kept())
+  const online = connection.online()
+  const unsent = log.entries().filter(({ sent }) => !sent).length
+  const waits = syncs.map((sync) => sync.waiting())
+  const waiting = unsent + waits.reduce<number>((sum, wait) => sum + (wait ?? 0), 0)
+  const there = online && waiting === 0 && waits.every((wait) => wait !== undefined)
+  const fault = [...documents.map((document) => document.fault()), log.fault()].find(
+    (code) => code !== undefined,
+  )
+  const stays = lasting()
+  return {
+    where: here ? (there ? 'both' : 'device') : 'writing',
+    online,
+    waiting,
+    ...(stays === undefined ? {} : { lasting: stays }),
+    newer: connection.hello() !== undefined && connection.hello()?.app !== __APP_VERSION__,
+    ...(fault === undefined ? {} : { fault }),
+  }
+}
