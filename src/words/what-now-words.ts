@@ -20,9 +20,9 @@ export const whatNowWords: Readonly<Record<string, string>> = {
   'whatnow.lost': '{name} finds no hours any more. Look at Days.',
   'whatnow.more': 'And {count, plural, one {# step} other {# steps}} more.',
   'pot.over':
-    'Time is out since {untilAtMs}. Stop using this pot: put it outside, spread thin, and mix a fresh one.',
+    'Time is out since {untilClock}. Stop using this pot: put it outside, spread thin, and mix a fresh one.',
   'pot.last': 'The last minutes: finish to a corner, and take no more from it.',
-  'pot.induction': 'Let it stand until {fromAtMs}, then use it.',
+  'pot.induction': 'Let it stand until {fromClock}, then use it.',
   'pot.left': '{leftMinutes} left of {lifeMinutes}.',
   'pot.noLife': 'Its sheet gives no pot life, so there is no clock. Watch the pot: warm means stop.',
   'pot.atWarmth': 'Counted for {airC}; in a warmer pot it is shorter. The product’s own sheet decides.',
