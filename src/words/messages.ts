@@ -9,6 +9,7 @@ import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
 import { jobsWords } from './jobs-words.ts'
 import { markingWords } from './marking-words.ts'
+import { mishapWords } from './mishap-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
@@ -16,10 +17,12 @@ import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
 import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
+import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
 import { viewPhrases } from './view-phrases.ts'
 import { weatherProblems } from './weather-problems.ts'
+import { whatNowWords } from './what-now-words.ts'
 
 export type Table = Readonly<Record<string, string>>
 
@@ -34,6 +37,7 @@ export const tables: Readonly<Record<string, Table>> = {
   jobsWords,
   jobProblems,
   markingWords,
+  mishapWords,
   moneyWords,
   paperPhrases,
   paperWords,
@@ -41,10 +45,12 @@ export const tables: Readonly<Record<string, Table>> = {
   serverWords,
   storeWords,
   storesWords,
+  sumScreenPhrases,
   sumsWords,
   unitsWords,
   viewPhrases,
   weatherProblems,
+  whatNowWords,
 }
 
 /** ICU message by code. A test keeps a code from standing in two tables. */
