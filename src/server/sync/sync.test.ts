@@ -81,15 +81,21 @@ describe('a shared document', () => {
     expect((await store.document(name)).updates.length).toBe(before)
   })
 
-  it.each(['', 'shops', 'work:', 'work:A b', 'money:../x', '__proto__', 'constructor', `work:${'a'.repeat(200)}`])(
-    'named “%s” is not there, and nothing is stored',
-    async (wrong) => {
-      const { port, store } = await start()
-      const closed = await send(port, signIn(wrong))
-      expect(closed).toBe(1008)
-      expect(await store.documentNames()).toEqual([])
-    },
-  )
+  it.each([
+    '',
+    'shops',
+    'work:',
+    'work:A b',
+    'money:../x',
+    '__proto__',
+    'constructor',
+    `work:${'a'.repeat(200)}`,
+  ])('named “%s” is not there, and nothing is stored', async (wrong) => {
+    const { port, store } = await start()
+    const closed = await send(port, signIn(wrong))
+    expect(closed).toBe(1008)
+    expect(await store.documentNames()).toEqual([])
+  })
 
   it('says which server it is when it opens', async () => {
     const { port } = await start()
