@@ -67,3 +67,46 @@ it('answers that are no choice are found when the document is read, and never th
   ])
   expect(() => newJob({ ...odd, kind: 'constructor' } as unknown as NewJobAnswers)).not.toThrow()
 })
+
+describe('the zones that are to be done', () => {
+  const zonesOf = (more: Partial<NewJobAnswers>) => {
+    const raw = newJob({ ...answers, ...more })
+    expect(project(raw, { strict: true }).problems).toEqual([])
+    return Object.keys(raw.work.zones ?? {})
+  }
+
+  it('are those that were named, each with what is on it now', () => {
+    expect(zonesOf({ deck: false, transom: false, stripe: false })).toEqual([
+      'topsides-port',
+      'topsides-starboard',
+    ])
+    expect(
+      zonesOf({ deck: true, topsides: false, transom: false, stripe: false, nonSkid: false }),
+    ).not.toContain('non-skid')
+    const { zones } = newJob({ ...answers, existing: 'gelcoat' }).work
+    expect(zones?.transom).toMatchObject({ existing: 'gelcoat' })
+    expect(zones?.['boot-stripe']).not.toHaveProperty('existing')
+  })
+
+  it('without any leave a job that is read without a problem', () => {
+    const raw = newJob({ ...answers, deck: false, topsides: false, transom: false, stripe: false })
+    expect(project(raw, { strict: true }).problems.map(({ code }) => code)).not.toContain('job.shape')
+  })
+})
+
+it('the crew works as it said, the first as the lead', () => {
+  const crew = [
+    { name: 'Ana', days: 'Sat, Sun', from: '09:00', until: '17:00' },
+    { name: 'Bo', days: 'Sat', from: '10:00', until: '15:00' },
+  ]
+  const { work, problems } = project(newJob({ ...answers, crew, colour: 'Off white', shade: 'medium' }), {
+    strict: true,
+  })
+  expect(problems).toEqual([])
+  expect(work.people.map(({ name, role }) => [name, role])).toEqual([
+    ['Ana', 'lead'],
+    ['Bo', 'helper'],
+  ])
+  expect(work.shifts).toHaveLength(2)
+  expect(work.sheets.find(({ id }) => id === 'gloss')).toMatchObject({ colour: 'Off white', shade: 'medium' })
+})

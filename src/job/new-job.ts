@@ -26,6 +26,23 @@ export type NewJobAnswers = {
   readonly deck: boolean
   readonly person?: string
   readonly weatherFile?: string
+  /** Topsides, transom and deck that are painted; all but the deck when nothing is said. */
+  readonly topsides?: boolean
+  readonly transom?: boolean
+  /** What is on it now, one of the choices of a zone; unknown when nothing is said. */
+  readonly existing?: string
+  readonly finish?: string
+  readonly colour?: string
+  readonly shade?: 'light' | 'medium' | 'dark'
+  readonly nonSkid?: boolean
+  readonly stripe?: boolean
+  /** Who works when; one person in the week when nobody is named. */
+  readonly crew?: readonly {
+    readonly name: string
+    readonly days: string
+    readonly from: string
+    readonly until: string
+  }[]
 }
 
 /** Cells without those nobody answered. */
@@ -56,26 +73,44 @@ export const newJob = (answers: NewJobAnswers): RawDocument => {
       layers: layersOf(answers),
       marks: marksOf(answers),
       place: cells({ shelter, latitude, longitude, timeZone }),
-      people: items({ lead: { name: answers.person ?? 'Lead', role: 'lead' } }),
-      shifts: items({ week: { person: 'lead', days: 'Mon-Fri', from: '08:00', until: '16:30' } }),
+      ...crewOf(answers),
       ...(weatherFile === undefined ? {} : { weather: { file: weatherFile } }),
     },
   }
 }
 
-const jobCells = ({ name, boatName, units, start, launch }: NewJobAnswers): RawCells =>
-  cells({ name, boatName, units, start, launch, finish: 'tidy' })
+const jobCells = ({ name, boatName, units, start, launch, finish = 'tidy' }: NewJobAnswers): RawCells =>
+  cells({ name, boatName, units, start, launch, finish })
 
-const hullZones = {
-  'topsides-port': { name: 'Topsides port', kind: 'topsides', side: 'port', existing: 'unknown' },
-  'topsides-starboard': {
-    name: 'Topsides starboard',
-    kind: 'topsides',
-    side: 'starboard',
-    existing: 'unknown',
-  },
-  transom: { name: 'Transom', kind: 'transom', existing: 'unknown' },
+/** The first is the lead, the others help. */
+const crewOf = ({ crew, person = 'Lead' }: NewJobAnswers) => {
+  const all = crew ?? [{ name: person, days: 'Mon-Fri', from: '08:00', until: '16:30' }]
+  const idOf = (at: number): string => (at === 0 ? 'lead' : `helper-${at}`)
+  return {
+    people: items(
+      Object.fromEntries(all.map(({ name }, at) => [idOf(at), { name, role: at === 0 ? 'lead' : 'helper' }])),
+    ),
+    shifts: items(
+      Object.fromEntries(
+        all.map(({ days, from, until }, at) => [`shift-${at + 1}`, { person: idOf(at), days, from, until }]),
+      ),
+    ),
+  }
+}
+
+const topsides = {
+  'topsides-port': { name: 'Topsides port', kind: 'topsides', side: 'port' },
+  'topsides-starboard': { name: 'Topsides starboard', kind: 'topsides', side: 'starboard' },
 } as const
+const transom = { transom: { name: 'Transom', kind: 'transom' } } as const
+
+const hullZonesOf = (answers: NewJobAnswers): Readonly<Record<string, Readonly<Record<string, string>>>> => ({
+  ...(answers.topsides === false ? {} : topsides),
+  ...(answers.transom === false ? {} : transom),
+})
+
+const hasStripe = ({ stripe = true }: NewJobAnswers): boolean => stripe
+const hasNonSkid = ({ deck, nonSkid = deck }: NewJobAnswers): boolean => deck && nonSkid
 
 const open = { foredeck: 'foredeck', 'side-decks': 'side deck', 'cockpit-sole': 'cockpit sole' } as const
 const decked = { ...open, 'cabin-top': 'cabin top', 'cabin-sides': 'cabin side' } as const
@@ -95,20 +130,23 @@ const decksOf = ({ deck, kind }: NewJobAnswers): Readonly<Record<string, string>
 /** `cockpit-sole` to `Cockpit sole`. */
 const nameOf = (id: string): string => id.charAt(0).toUpperCase() + id.slice(1).replaceAll('-', ' ')
 
-const zonesOf = (answers: NewJobAnswers): RawItems =>
-  items({
-    ...hullZones,
-    'boot-stripe': { name: 'Boot stripe', kind: 'boot stripe' },
+const zonesOf = (answers: NewJobAnswers): RawItems => {
+  const { existing = 'unknown' } = answers
+  const painted = {
+    ...hullZonesOf(answers),
     ...Object.fromEntries(
-      Object.entries(decksOf(answers)).map(([id, kind]) => [
-        id,
-        { name: nameOf(id), kind, existing: 'unknown' },
-      ]),
+      Object.entries(decksOf(answers)).map(([id, kind]) => [id, { name: nameOf(id), kind }]),
     ),
-    ...(answers.deck ? { 'non-skid': { name: 'Non-skid', kind: 'non-skid' } } : {}),
+  }
+  return items({
+    ...Object.fromEntries(Object.entries(painted).map(([id, zone]) => [id, { ...zone, existing }])),
+    ...(hasStripe(answers) ? { 'boot-stripe': { name: 'Boot stripe', kind: 'boot stripe' } } : {}),
+    ...(hasNonSkid(answers) ? { 'non-skid': { name: 'Non-skid', kind: 'non-skid' } } : {}),
   })
+}
 
-const sheetsOf = ({ paint, deck }: NewJobAnswers): RawItems => {
+const sheetsOf = (answers: NewJobAnswers): RawItems => {
+  const { paint, colour, shade = 'light' } = answers
   const finish = paint === 'two-part' ? 'two-part-finish' : 'one-part-enamel'
   return items({
     dewax: { name: 'Dewaxing solvent', like: 'solvent-dewax' },
@@ -118,10 +156,13 @@ const sheetsOf = ({ paint, deck }: NewJobAnswers): RawItems => {
       name: 'Gloss',
       like: finish,
       family: paint === 'two-part' ? 'two-part polyurethane' : paint,
-      shade: 'light',
+      shade,
+      ...(colour === undefined ? {} : { colour }),
     },
-    stripe: { name: 'Boot stripe paint', like: 'one-part-enamel', shade: 'dark' },
-    ...(deck
+    ...(hasStripe(answers)
+      ? { stripe: { name: 'Boot stripe paint', like: 'one-part-enamel', shade: 'dark' } }
+      : {}),
+    ...(hasNonSkid(answers)
       ? {
           grip: {
             name: 'Non-skid',
@@ -134,7 +175,7 @@ const sheetsOf = ({ paint, deck }: NewJobAnswers): RawItems => {
 }
 
 const layersOf = (answers: NewJobAnswers): RawItems => {
-  const zones = [...Object.keys(hullZones), ...Object.keys(decksOf(answers))].join(', ')
+  const zones = [...Object.keys(hullZonesOf(answers)), ...Object.keys(decksOf(answers))].join(', ')
   const gloss = answers.paint === 'two-part' ? '3' : '2'
   return items({
     primer: { name: 'Primer', zones, sheet: 'primer', coats: '2', method: 'roller', sandBefore: 'P120' },
@@ -155,7 +196,7 @@ const layersOf = (answers: NewJobAnswers): RawItems => {
       sandBefore: 'P320',
       sandBetween: 'P400',
     },
-    ...(answers.deck
+    ...(hasNonSkid(answers)
       ? {
           grip: {
             name: 'Non-skid',
@@ -167,19 +208,25 @@ const layersOf = (answers: NewJobAnswers): RawItems => {
           },
         }
       : {}),
-    stripe: {
-      name: 'Boot stripe',
-      zones: 'boot-stripe',
-      sheet: 'stripe',
-      coats: '2',
-      method: 'brush',
-      sandBefore: 'P320',
-    },
+    ...(hasStripe(answers)
+      ? {
+          stripe: {
+            name: 'Boot stripe',
+            zones: 'boot-stripe',
+            sheet: 'stripe',
+            coats: '2',
+            method: 'brush',
+            sandBefore: 'P320',
+          },
+        }
+      : {}),
   })
 }
 
-const marksOf = ({ deck }: NewJobAnswers): RawItems =>
+const marksOf = (answers: NewJobAnswers): RawItems =>
   items({
-    stripe: { name: 'Boot stripe', kind: 'boot stripe', zone: 'boot-stripe' },
-    ...(deck ? { panel: { name: 'Non-skid panel', kind: 'panel', zone: 'non-skid' } } : {}),
+    ...(hasStripe(answers)
+      ? { stripe: { name: 'Boot stripe', kind: 'boot stripe', zone: 'boot-stripe' } }
+      : {}),
+    ...(hasNonSkid(answers) ? { panel: { name: 'Non-skid panel', kind: 'panel', zone: 'non-skid' } } : {}),
   })

@@ -15,7 +15,7 @@ export function guardedDatabase(library: Database.Database, file: string): Sqlit
       )
     },
     close: () => {
-      closeDatabase(library, file)
+      closeDatabase(library)
     },
   }
 }

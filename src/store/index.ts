@@ -1,4 +1,6 @@
 /** Where jobs are kept: one port, and what stands behind it. */
+export type { Examined, Readers, StoreFault } from './examine.ts'
+export { examine } from './examine.ts'
 export { storeLimits } from './limits.ts'
 export { createMemoryStore } from './memory-store.ts'
 export type * from './port.ts'

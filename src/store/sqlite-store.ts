@@ -34,7 +34,7 @@ export async function openSqliteStore({ path, lockWaitMs = 1000 }: SqliteOptions
   /** The query builder closes only what it has used. */
   const close = async (): Promise<void> => {
     await db.destroy()
-    closeDatabase(library, file)
+    closeDatabase(library)
   }
   return {
     ...createTableStore({ db, queue, integrity: () => integrity(library, file), close }),

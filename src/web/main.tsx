@@ -1,7 +1,28 @@
-/** Starts the page. */
+/** Starts the page: opens what this device keeps, then shows it. */
+import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import './look/index.css'
-import { PartsPage } from './screens/parts/parts-page.tsx'
+import { openDevice } from './device/device.ts'
+import { App, NoDevice } from './frame/app.tsx'
 
 const root = document.getElementById('root')
-if (root) createRoot(root).render(location.pathname === '/parts' ? <PartsPage /> : <p>Hardstand</p>)
+
+async function start(place: HTMLElement): Promise<void> {
+  const shown = createRoot(place)
+  try {
+    const device = await openDevice()
+    shown.render(
+      <StrictMode>
+        <App device={device} />
+      </StrictMode>,
+    )
+  } catch {
+    shown.render(<NoDevice />)
+  }
+}
+
+if (root) void start(root)
+// Without it the page works all the same, as long as the server is in reach.
+if ('serviceWorker' in navigator) {
+  addEventListener('load', () => void navigator.serviceWorker.register('/sw.js').catch(() => undefined))
+}

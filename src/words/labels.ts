@@ -1,4 +1,6 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
+import { frameLabels } from './frame-labels.ts'
+import { jobsLabels } from './jobs-labels.ts'
 import { paperLabels } from './paper-labels.ts'
 import { partLabels } from './part-labels.ts'
 import { planLabels } from './plan-labels.ts'
@@ -8,6 +10,8 @@ import { sumLabels } from './sum-labels.ts'
 
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  frameLabels,
+  jobsLabels,
   paperLabels,
   partLabels,
   planLabels,

@@ -3,13 +3,17 @@ import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { framePhrases } from './frame-phrases.ts'
+import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
+import { jobsWords } from './jobs-words.ts'
 import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
+import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
@@ -23,6 +27,9 @@ export const tables: Readonly<Record<string, Table>> = {
   cautions,
   cliWords,
   cureWords,
+  framePhrases,
+  frameWords,
+  jobsWords,
   jobProblems,
   markingWords,
   moneyWords,
@@ -30,6 +37,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperWords,
   planWords,
   serverWords,
+  storeWords,
   storesWords,
   sumsWords,
   unitsWords,

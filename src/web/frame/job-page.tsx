@@ -5,8 +5,9 @@ import { labelOf } from '#words'
 import type { Device } from '../device/device.ts'
 import type { JobView } from '../job/job-view.ts'
 import { useOpenJob } from '../job/use-open-job.ts'
-import { Banner, Button, Desk, KeptMark, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
+import { Desk, KeptMark, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
 import { rooms } from '../screens/rooms.ts'
+import { JobBanner } from './job-banner.tsx'
 import { jobCells, phoneHead } from './job-block.tsx'
 import { jobRooms, phoneRooms } from './job-rooms.ts'
 
@@ -61,6 +62,21 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
         )}
       </Suspense>
     </Desk>
+  )
+}
+
+const KeptLine = ({ view }: { readonly view: JobView }) => {
+  const { kept, words } = view
+  const { online, waiting, lasting } = kept
+  return (
+    <KeptMark
+      where={kept.fault === undefined ? kept.where : 'fault'}
+      detail={words.sentence('frame.keptDetail', {
+        reach: online ? 'there' : 'away',
+        waiting,
+        lasting: lasting === undefined ? 'unknown' : lasting ? 'yes' : 'no',
+      })}
+    />
   )
 }
 

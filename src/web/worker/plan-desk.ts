@@ -129,8 +129,8 @@ const readerOf = ({ work, money }: Projected): PlannedMessage['reader'] => ({
 function readWeather(hash: string, bytes: Uint8Array): Weather {
   const result = readWeatherCsv(bytes)
   if (!result.ok) {
-    const [first] = result.problems
-    return { hash, fault: { code: first?.code ?? 'weather.unreadable', data: first?.data ?? {} } }
+    const { code = 'web.weatherOther', data = {} } = result.problems[0] ?? {}
+    return { hash, fault: { code, data } }
   }
   const found = seriesHash(result.series)
   return found === hash

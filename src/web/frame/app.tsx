@@ -1,0 +1,78 @@
+/** The page: the list of jobs, a new one, quick sums, or one job with its rooms. */
+import { lazy, type ReactNode, Suspense, useSyncExternalStore } from 'react'
+import { createWords, labelOf } from '#words'
+import type { Device } from '../device/device.ts'
+import { Banner, Desk, LinkButton, Progress, Sheet, StoryStick } from '../parts/index.ts'
+import { JobsScreen } from '../screens/jobs/jobs-screen.tsx'
+import { JobPage } from './job-page.tsx'
+import { SignIn } from './sign-in.tsx'
+import { type Page, usePage } from './use-page.ts'
+
+const NewJobScreen = lazy(() =>
+  import('../screens/new-job/new-job-screen.tsx').then((found) => ({ default: found.NewJobScreen })),
+)
+const PartsPage = lazy(() =>
+  import('../screens/parts/parts-page.tsx').then((found) => ({ default: found.PartsPage })),
+)
+
+export const App = ({ device }: { readonly device: Device }) => {
+  const { page, go } = usePage()
+  const jobs = useSyncExternalStore(device.listen, device.jobs)
+  if (page.kind === 'job') {
+    const job = jobs.find(({ id }) => id === page.id) ?? { id: page.id, name: '', boatName: '', madeMs: 0 }
+    return <JobPage key={page.id} device={device} job={job} room={page.room} rest={page.rest} go={go} />
+  }
+  return (
+    <Outside page={page} device={device} go={go}>
+      <Suspense fallback={<Progress label={labelOf('frame.opening')} />}>
+        {page.kind === 'jobs' ? <JobsScreen device={device} jobs={jobs} go={go} /> : null}
+        {page.kind === 'new' ? <NewJobScreen device={device} go={go} /> : null}
+        {page.kind === 'parts' ? <PartsPage /> : null}
+        {page.kind === 'unknown' ? <Unknown /> : null}
+      </Suspense>
+    </Outside>
+  )
+}
+
+type OutsideProps = {
+  readonly page: Page
+  readonly device: Device
+  readonly go: (href: string) => void
+  readonly children: ReactNode
+}
+
+/** Sheets that belong to no job. */
+const Outside = ({ page, device, go, children }: OutsideProps) => {
+  const signIn = useSyncExternalStore(device.listen, () => device.connection.hello()?.signIn === true)
+  const rooms = [
+    { id: 'jobs', href: '/', label: labelOf('room.jobs'), here: page.kind === 'jobs' },
+    { id: 'new', href: '/new', label: labelOf('jobs.new'), here: page.kind === 'new' },
+    { id: 'sums', href: '/sums', label: labelOf('room.sums'), here: page.kind === 'sums', foot: true },
+  ]
+  return (
+    <Desk
+      stick={<StoryStick rooms={rooms} phone={['jobs', 'new', 'sums']} onGo={go} />}
+      banner={signIn ? <SignIn connection={device.connection} /> : null}
+    >
+      {children}
+    </Desk>
+  )
+}
+
+const Unknown = () => (
+  <Sheet
+    title={createWords({ locale: 'en-GB', system: 'metric' }).sentence('frame.unknownPage')}
+    action={
+      <LinkButton href="/" next>
+        {labelOf('frame.toJobs')}
+      </LinkButton>
+    }
+  />
+)
+
+/** Where nothing can be kept, nothing is opened: a person would lose what they do. */
+export const NoDevice = () => (
+  <main>
+    <Banner fault>{createWords({ locale: 'en-GB', system: 'metric' }).sentence('web.noDevice')}</Banner>
+  </main>
+)

@@ -1,0 +1,64 @@
+/** The list of jobs: on this device, and those that others have put on it. */
+import type { ShopJob } from '#replica'
+import { createWords, labelOf } from '#words'
+import type { Device } from '../../device/device.ts'
+import { Ghost, Ledger, LinkButton, Part, Sheet } from '../../parts/index.ts'
+
+const words = createWords({
+  locale: navigator.language,
+  system: 'metric',
+  timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+})
+
+export type JobsScreenProps = {
+  readonly device: Device
+  readonly jobs: readonly ShopJob[]
+  readonly go: (href: string) => void
+}
+
+export const JobsScreen = ({ jobs, go }: JobsScreenProps) => (
+  <Sheet
+    title={words.sentence('jobs.title', { count: jobs.length })}
+    say={words.sentence('jobs.say')}
+    action={<NewJob go={go} next={jobs.length === 0} />}
+  >
+    <Part label={labelOf('jobs.list')}>
+      {jobs.length === 0 ? (
+        <Ghost kind="hull" action={<NewJob go={go} next />}>
+          {words.sentence('jobs.none')}
+        </Ghost>
+      ) : (
+        <Ledger
+          caption={labelOf('jobs.list')}
+          columns={[
+            { key: 'boat', label: labelOf('jobs.boat'), phone: 'first' },
+            { key: 'name', label: labelOf('jobs.name'), phone: 'second' },
+            { key: 'made', label: labelOf('jobs.made'), align: 'right', phone: 'side' },
+          ]}
+          rows={jobs.map(({ id, name, boatName, madeMs }) => ({
+            id,
+            href: `/job/${id}/today`,
+            cells: {
+              boat: <b>{boatName || name || id}</b>,
+              name,
+              made: madeMs > 0 ? words.moment(madeMs) : '',
+            },
+          }))}
+        />
+      )}
+    </Part>
+  </Sheet>
+)
+
+const NewJob = ({ go, next }: { readonly go: (href: string) => void; readonly next: boolean }) => (
+  <LinkButton
+    href="/new"
+    next={next}
+    onClick={(event) => {
+      event.preventDefault()
+      go('/new')
+    }}
+  >
+    {labelOf('jobs.new')}
+  </LinkButton>
+)

@@ -1,0 +1,19 @@
+/** Sentences of what stands round every sheet, and what can go wrong with keeping and planning on a device. */
+export const frameWords: Readonly<Record<string, string>> = {
+  'frame.readOnly':
+    'This job was written by a newer version of the program. It is shown, and cannot be changed here.',
+  'frame.newer':
+    'A newer version of the program is on the server, and everything here has been sent. Reload to use it.',
+  'frame.unknownJob':
+    'No job of this name is on this device. It may not have been fetched yet, or the address is wrong.',
+  'frame.unknownPage': 'Nothing is at this address.',
+  'web.deviceFull':
+    'This device has no room left, and the last edits are only in this page: free some space, and keep the page open until it says that they are kept.',
+  'web.deviceFault':
+    'This browser refuses to keep the last edits; they are only in this page. Keep it open until the server has them.',
+  'web.noDevice':
+    'This browser lets the page keep nothing, so no job can be opened. A private window may be the reason.',
+  'web.planFailed': 'The plan could not be made, and the last one still stands: {text}',
+  'web.weatherOther':
+    'The weather that was fetched is not the one this job names. Days are planned without it.',
+}

@@ -1,0 +1,18 @@
+/** Sentences of the list of jobs, of a new job, and of the sign-in. */
+export const jobsWords: Readonly<Record<string, string>> = {
+  'jobs.title':
+    '{count, plural, =0 {No boat on the hardstand yet} one {One boat on the hardstand} other {# boats on the hardstand}}',
+  'jobs.say': 'A job opens with today’s work. It is kept on this device, and works without a signal.',
+  'jobs.none': 'Twelve questions make a whole plan: areas, litres, days and what to buy.',
+  'jobs.signIn':
+    'The server asks for the passphrase of the shop. What is on this device can be used meanwhile.',
+  'jobs.noServer': 'The server does not answer.',
+  'newjob.say':
+    'Guess where you do not know: every guess is listed afterwards and can be changed. Write sizes as you would say them, such as 25 ft 4 in or 7.72 m.',
+  'newjob.wrong':
+    '{count, plural, one {One answer has to be looked at again.} other {# answers have to be looked at again.}}',
+  'newjob.needed': 'This has to be known.',
+  'newjob.where': 'Sun and dew are worked out for the place; without one the plan leaves the sun out.',
+  'newjob.twoPart':
+    'Two-part finishes hold isocyanates: an air-fed mask, trained people and nobody else in the shed. One-part is what most people can put on at home.',
+}
