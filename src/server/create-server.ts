@@ -45,7 +45,12 @@ export function createServer(options: ServerOptions): HardstandServer {
     const refused = wrongPath(request.url) ?? refusedAtGate(request, { names: gate.names, socket: true })
     sockets.upgrade({ request, socket, head }, { refused, sees: sessions.seenBy(request.headers.cookie) })
   })
-  http.on('clientError', (_error, socket) => answerRefused(socket, refusal(400, 'server.requestNotRead')))
+  http.on('clientError', (_error, socket) => {
+    // Behind an answer that was begun, a second one would be taken for a part of it.
+    if ('bytesWritten' in socket && socket.bytesWritten === 0 && socket.writable)
+      answerRefused(socket, refusal(400, 'server.requestNotRead'))
+    else socket.destroy()
+  })
   return {
     listen: async ({ host, port }) => {
       if (!isLoopback(host) && !sessions.closed)

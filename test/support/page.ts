@@ -34,6 +34,9 @@ export function openPage(port: number, headers: Readonly<Record<string, string>>
     maxDelay: 100,
     jitter: false,
   })
+  // What was edited while there was no socket would be sent and acknowledged apart from the meeting that carries it too,
+  // and the provider would count those acknowledgements for edits that are still on their way.
+  websocketProvider.on('open', () => Object.assign(websocketProvider, { messageQueue: [] }))
   const shared: SharedDoc[] = []
   return {
     share: (name, doc = new Y.Doc()) => {
