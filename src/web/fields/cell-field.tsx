@@ -30,7 +30,12 @@ export const CellField = ({ view, place, helped, label }: CellFieldProps) => {
   const box = { ...frame, value, onCommit: commit, readOnly: view.readOnly }
   switch (field.kind) {
     case 'quantity':
-      return <QuantityField {...box} unit={unitHint(field.dimension, view.system)} />
+      return (
+        <QuantityField
+          {...box}
+          unit={/[^\d.,+−-]/.test(value) ? undefined : unitHint(field.dimension, view.system)}
+        />
+      )
     case 'choice':
       return (
         <ChoiceField

@@ -14,4 +14,8 @@ const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<
 
 export const rooms: readonly Room[] = [
   { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
+  {
+    id: 'what-now',
+    Screen: screen(async () => (await import('./what-now/what-now-screen.tsx')).WhatNowScreen),
+  },
 ]

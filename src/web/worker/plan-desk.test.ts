@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import * as Y from 'yjs'
-import { sampleBytes } from '../../../test/job-documents.ts'
 import { catalogue, catalogueIds } from '#catalogue'
 import { readWeatherCsv, seriesHash } from '#intake'
 import { parseJob, project } from '#job'
 import { plan } from '#plan'
 import { fillPart, setCell } from '#replica'
+import { sampleBytes } from '../../../test/job-documents.ts'
 import type { PlannedMessage, ShownPlan } from './messages.ts'
 import { createPlanDesk } from './plan-desk.ts'
 

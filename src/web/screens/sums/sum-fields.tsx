@@ -44,7 +44,6 @@ const Boxes = ({ fields, ...props }: SumFieldsProps & { readonly fields: readonl
   return (
     <div className="sums-fields">
       {fields.map((field) => (
-        // biome-ignore lint/a11y/noStaticElementInteractions: listens to the focus of the box in it, and does nothing itself
         <div
           key={field.name}
           className={field.name === 'table' ? 'sums-field-wide' : undefined}

@@ -1,13 +1,14 @@
 /** Which coats may have gone wrong: those under way or done, the latest first. */
-import type { Plan, WorkStep } from '#plan'
+import type { WorkStep } from '#plan'
 import type { LogLine } from '../../job/job-view.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
 
 const films: readonly string[] = ['coat', 'fill', 'fill-repair']
 const most = 12
 
 /** Started by the log comes before begun by the plan; coats still to come are not there. */
 export function brokenSteps(given: {
-  readonly plan: Plan
+  readonly plan: ShownPlan
   readonly log: readonly LogLine[]
   readonly nowMs: number
 }): readonly string[] {

@@ -1,5 +1,5 @@
 /** How a plan moved against an earlier one: the last days, the steps that were put in, and those that are at other hours. */
-import type { Plan } from '#plan'
+import type { ShownPlan } from '../../worker/messages.ts'
 
 export type MovedStep = {
   readonly step: string
@@ -17,7 +17,7 @@ export type Moved = {
   readonly lost: readonly string[]
 }
 
-export function howItMoved(was: Plan, is: Plan): Moved {
+export function howItMoved(was: ShownPlan, is: ShownPlan): Moved {
   const before = new Map(was.days.placed.map(({ step, startMinute }) => [step, startMinute]))
   const steps = is.days.placed
     .filter(({ step, startMinute, done }) => !done && before.get(step) !== startMinute)

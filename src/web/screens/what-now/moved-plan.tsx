@@ -1,12 +1,13 @@
 /** How the plan moved: the last day first, then what was put in and what is at other hours. */
-import { describeStep, type Plan } from '#plan'
+import { describeStep } from '#plan'
 import { labelOf, type Words } from '#words'
 import { Ledger, NoteFlag } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
 import { howItMoved, type Moved, type MovedStep } from './how-it-moved.ts'
 
 const shown = 8
 
-export type MovedPlanProps = { readonly was: Plan; readonly is: Plan; readonly words: Words }
+export type MovedPlanProps = { readonly was: ShownPlan; readonly is: ShownPlan; readonly words: Words }
 
 export const MovedPlan = ({ was, is, words }: MovedPlanProps) => {
   const moved = howItMoved(was, is)

@@ -1,7 +1,7 @@
 /** The mishap as an entry of the log, and how the plan moved because of it. */
 import { useState } from 'react'
 import { type MishapId, mishaps } from '#catalogue'
-import { describeStep, type Plan } from '#plan'
+import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localInstant } from '../../job/local-date.ts'
@@ -14,6 +14,7 @@ import {
   Progress,
   QuantityField,
 } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
 import { brokenSteps } from './broken-steps.ts'
 import { entryCells, type Film, filmsOf } from './mishap-data.ts'
 import { MovedPlan } from './moved-plan.tsx'
@@ -26,7 +27,7 @@ export type WriteInLogProps = {
 
 export const WriteInLog = ({ id, view, go }: WriteInLogProps) => {
   // The plan as it was when the entry was written: later ones are held against it.
-  const [written, setWritten] = useState<{ readonly was: Plan | undefined } | undefined>(undefined)
+  const [written, setWritten] = useState<{ readonly was: ShownPlan | undefined } | undefined>(undefined)
   if (written === undefined)
     return <Choose id={id} view={view} onWritten={() => setWritten({ was: view.plan })} />
   const { was } = written
@@ -128,7 +129,7 @@ const filmLabels: Readonly<Record<Film, string>> = {
 
 const filmChoice = (film: Film): Choice<Film> => ({ value: film, label: labelOf(filmLabels[film]) })
 
-function nameOf(plan: Plan | undefined, step: string, words: JobView['words']): string {
+function nameOf(plan: ShownPlan | undefined, step: string, words: JobView['words']): string {
   if (plan === undefined) return step
   const { code, data } = describeStep(plan, step)
   return words.sentence(code, data)
