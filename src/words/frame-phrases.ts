@@ -11,6 +11,7 @@ export const framePhrases: Readonly<Record<string, string>> = {
   'frame.countWrong': '{count, number} to settle',
   'frame.countDays': '{count, plural, one {# day} other {# days}}',
   'frame.countShort': '{count, number} short',
+  'stores.shelf': '{packs} on the shelf',
   'fields.wrong': '{count, plural, one {one cell is wrong} other {# cells are wrong}}',
   'frame.countUnsent': '{count, number} not sent',
   'frame.keptDetail':

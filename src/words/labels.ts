@@ -9,6 +9,7 @@ import { partLabels } from './part-labels.ts'
 import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
 import { quantityKey } from './quantity-key.ts'
+import { sheetsLabels } from './sheets-labels.ts'
 import { sumLabels } from './sum-labels.ts'
 import { sumScreenLabels } from './sum-screen-words.ts'
 import { whatNowLabels } from './what-now-words.ts'
@@ -24,6 +25,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   partLabels,
   planLabels,
   protectionLabels,
+  sheetsLabels,
   sumLabels,
   sumScreenLabels,
   whatNowLabels,

@@ -15,6 +15,7 @@ import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
+import { sheetsWords } from './sheets-words.ts'
 import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumScreenPhrases } from './sum-screen-words.ts'
@@ -46,6 +47,7 @@ export const tables: Readonly<Record<string, Table>> = {
   storeWords,
   storesWords,
   sumScreenPhrases,
+  sheetsWords,
   sumsWords,
   unitsWords,
   viewPhrases,

@@ -14,6 +14,11 @@ const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<
 
 export const rooms: readonly Room[] = [
   { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
+  { id: 'survey', Screen: screen(async () => (await import('./survey/survey-screen.tsx')).SurveyScreen) },
+  { id: 'marks', Screen: screen(async () => (await import('./marks/marks-screen.tsx')).MarksScreen) },
+  { id: 'stores', Screen: screen(async () => (await import('./stores/stores-screen.tsx')).StoresScreen) },
+  { id: 'money', Screen: screen(async () => (await import('./money/money-screen.tsx')).MoneyScreen) },
+  { id: 'log', Screen: screen(async () => (await import('./log/log-screen.tsx')).LogScreen) },
   {
     id: 'what-now',
     Screen: screen(async () => (await import('./what-now/what-now-screen.tsx')).WhatNowScreen),
