@@ -3,13 +3,13 @@ import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { databaseWords } from './database-words.ts'
 import { jobProblems } from './job-problems.ts'
 import { markingWords } from './marking-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
-import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
@@ -29,7 +29,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperPhrases,
   paperWords,
   planWords,
-  storeWords,
+  databaseWords,
   storesWords,
   sumsWords,
   unitsWords,

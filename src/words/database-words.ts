@@ -2,9 +2,9 @@
 
 const mostMegabytes = 'it is {megabytes, number} MB, and at most {mostMegabytes, number} MB are taken.'
 
-export const storeWords: Readonly<Record<string, string>> = {
+export const databaseWords: Readonly<Record<string, string>> = {
   'store.badName':
-    'The name of {kind, select, document {a document} job {a job} entry {a log entry} other {a weather file}} cannot be kept. Use 1 to {mostLength} letters and no control characters.',
+    'The name of {kind, select, document {a document} job {a job} entry {a log entry} other {a weather file}} cannot be kept. Use 1 to {mostLength} whole characters.',
   'store.badBytes': 'What was to be kept holds no bytes ({kind}). Nothing was changed.',
   'store.badCells': 'The log entry {id} of job {job} holds something else than texts. It was not taken.',
   'store.badCursor':
