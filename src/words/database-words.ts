@@ -44,6 +44,8 @@ export const databaseWords: Readonly<Record<string, string>> = {
   'store.failed': 'The database {file} refused ({text}). The last change was not kept.',
   'store.entryDamaged':
     'The log entry {id} of job {job}, in place {sequence}, cannot be read any more. The last backup may still hold it.',
+  'store.nameDamaged':
+    'The name {name} of {kind, select, document {a document} job {a job} other {a weather file}} is damaged, so the list that it stands in cannot be read. Keep a copy of the database as it is, and go back to the last backup.',
   'store.closed': 'The database is being closed, so nothing more is taken.',
   'store.documentDamaged':
     'The document {document} cannot be read any more ({text}). The last backup may still hold it.',
