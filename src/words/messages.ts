@@ -4,6 +4,7 @@ import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { databaseWords } from './database-words.ts'
 import { framePhrases } from './frame-phrases.ts'
 import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
@@ -16,7 +17,6 @@ import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
 import { sheetsWords } from './sheets-words.ts'
-import { storeWords } from './store-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
@@ -44,7 +44,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperWords,
   planWords,
   serverWords,
-  storeWords,
+  databaseWords,
   storesWords,
   sumScreenPhrases,
   sheetsWords,
