@@ -6,7 +6,7 @@ import type { Device } from '../device/device.ts'
 import type { JobView } from '../job/job-view.ts'
 import { useOpenJob } from '../job/use-open-job.ts'
 import { Desk, KeptMark, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
-import { rooms } from '../screens/rooms.ts'
+import { besides, rooms } from '../screens/rooms.ts'
 import { JobBanner } from './job-banner.tsx'
 import { jobCells, phoneHead } from './job-block.tsx'
 import { jobRooms, phoneRooms } from './job-rooms.ts'
@@ -22,7 +22,7 @@ export type JobPageProps = {
 export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
   const view = useOpenJob(device, job.id)
   const href = (to: string): string => `/job/${job.id}/${to}`
-  const found = rooms.find(({ id }) => id === room)
+  const found = [...rooms, ...besides].find(({ id }) => id === room)
   const block = view ? <TitleBlock cells={jobCells(view, { room, href })} /> : null
   const kept = view ? <KeptLine view={view} /> : null
   return (
