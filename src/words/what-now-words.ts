@@ -24,10 +24,10 @@ export const whatNowWords: Readonly<Record<string, string>> = {
   'pot.last': 'The last minutes: finish to a corner, and take no more from it.',
   'pot.induction': 'Let it stand until {fromClock}, then use it.',
   'pot.left': '{leftMinutes} left of {lifeMinutes}.',
+  'pot.life': 'Good for {lifeMinutes} once it is mixed.',
   'pot.noLife': 'Its sheet gives no pot life, so there is no clock. Watch the pot: warm means stop.',
   'pot.atWarmth': 'Counted for {airC}; in a warmer pot it is shorter. The product’s own sheet decides.',
   'pot.cannotWake': 'This browser cannot keep the screen awake. Set the device itself so that it stays on.',
-  'pot.awake': 'The screen stays on while a pot is running.',
   'pot.notKept': 'This browser keeps nothing: closing the page stops the clock.',
 }
 
@@ -63,5 +63,6 @@ export const whatNowLabels: Readonly<Record<string, string>> = {
   'pot.pour': 'Pour',
   'pot.of': 'of',
   'pot.running': 'Pots running',
+  'pot.leftWord': 'left',
   'pot.timeOut': 'Time is out',
 }
