@@ -75,6 +75,9 @@ export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapS
             <li key={code}>{say(code)}</li>
           ))}
         </ul>
+        {mishaps[id].certainty === 'assumed' ? (
+          <p className="what-now-assumed">{say('whatnow.assumed')}</p>
+        ) : null}
       </Part>
       <WriteInLog id={id} view={view} go={go} href={href} />
     </Sheet>
