@@ -71,7 +71,7 @@ const pot: Readonly<Record<string, string>> = {
   'mishap.nextPotSmaller': 'Mix the next pot half as large, and set its clock when the parts meet.',
   'mishap.binWhenCold': 'Into the bin only when it is cold and hard all through.',
   'mishap.finishAtCorner': 'Go on only to the nearest corner or stripe, with a fresh pot.',
-  'mishap.neverLid': 'Never put a lid on it, nor it in a bin: the heat stays in.',
+  'mishap.neverLid': 'Never put a lid on it, and never put it in a bin: the heat stays in.',
   'mishap.neverWaterInPot': 'Never pour water into it: hot resin spits, and two-part paint gives off gas.',
   'mishap.neverThinHotPot': 'Never thin a pot that goes off, nor add fresh paint to it.',
   'mishap.neverHold': 'Never hold it in the hand to see how hot it gets.',
