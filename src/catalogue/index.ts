@@ -22,6 +22,9 @@ export {
   protections,
 } from './hazard-type.ts'
 export { type LimitFields, limitFields } from './limit-fields.ts'
+export { type MishapActs, mishapActs } from './mishap-acts.ts'
+export { type MishapFields, mishapFields } from './mishap-fields.ts'
+export { type MishapId, mishaps } from './mishaps.ts'
 export { type Per, type RateFields, rateFields } from './rate-fields.ts'
 export type { RateId } from './rates.ts'
 export type { Origin, Row, RowCells, RowSources, Table } from './row.ts'

@@ -4,6 +4,8 @@ import { clockPoints, inSi } from '../../test/written-cell.ts'
 import { catalogue } from './catalogue.ts'
 import { catalogueFields } from './catalogue-fields.ts'
 import { catalogueIds } from './catalogue-ids.ts'
+import { mishapFields } from './mishap-fields.ts'
+import { mishaps } from './mishaps.ts'
 import { type Origin, type Row, rowWriter } from './row.ts'
 
 type Any = Row<Fields>
@@ -19,6 +21,7 @@ const rows: readonly Written[] = [
   ...table('grit', catalogueFields.gritLadder, catalogue.gritLadder),
   ...table('consumable', catalogueFields.consumables, catalogue.consumables),
   ...table('finish', catalogueFields.finishStandards, catalogue.finishStandards),
+  ...table('mishap', mishapFields, mishaps),
   { id: 'limits', fields: catalogueFields.limits, row: catalogue.limits },
 ]
 

@@ -7,14 +7,14 @@ import {
   createOpenings,
   type Grid,
   type GridSpan,
+  type Interval,
   type Openings,
   type Placed,
   placeSteps,
 } from '#core/schedule'
-import type { Log, Work } from '#job'
+import type { Work } from '#job'
 import type { AirOf } from './air-at.ts'
 import type { CalendarDays } from './calendar.ts'
-import { happened } from './happened.ts'
 import type { Runner, Stage } from './remember.ts'
 import type {
   BuildUps,
@@ -86,7 +86,8 @@ export type DaysInput = {
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
   readonly marks: Marks
-  readonly log: Log
+  /** What has happened already. */
+  readonly done: ReadonlyMap<string, Interval>
   readonly launch: Work['job']['launch']
   readonly nowMinute: number
 }
@@ -105,7 +106,7 @@ function setDays(input: DaysInput): Days {
     firstMinute: firstMinuteOf(calendar, input.nowMinute),
     patienceMinutes: PATIENCE_MINUTES,
     airAt: new Map(['boat', 'indoors'].map((place) => [place, input.airOf(place)])),
-    done: happened(input.log),
+    done: input.done,
   })
   const gathered = gather(result.placed, calendar)
   const sessions = gathered.reduce((sum, day) => sum + day.people.length, 0)

@@ -2,10 +2,13 @@
 import type { NoteData } from '#core/note'
 import type { Plan, WorkStep } from './types.ts'
 
+/** The stages of a plan that a step is described from. */
+export type Described = Pick<Plan, 'steps' | 'surfaces' | 'marks' | 'buildUps' | 'repairs'>
+
 export type StepText = { readonly code: string; readonly data: NoteData }
 
 /** `key:<step>` steps are put in by the calendar and are described by the step they were put in for. */
-export function describeStep(plan: Plan, id: string): StepText {
+export function describeStep(plan: Described, id: string): StepText {
   const keyed = id.startsWith('key:') ? id.slice('key:'.length) : undefined
   const step = plan.steps.steps.find((one) => one.id === (keyed ?? id))
   if (!step) return { code: 'step.unknown', data: { step: id } }
@@ -16,7 +19,7 @@ export function describeStep(plan: Plan, id: string): StepText {
 const camel = (kind: string): string =>
   kind.replace(/-([a-z])/g, (_match, letter: string) => letter.toUpperCase())
 
-function dataOf(plan: Plan, step: WorkStep): NoteData {
+function dataOf(plan: Described, step: WorkStep): NoteData {
   const zone = [...plan.surfaces.zones, ...plan.marks.zones].find((one) => one.id === step.zone)
   const layer = plan.buildUps.layers.find((one) => one.zone === step.zone && one.layer === step.layer)
   return {
@@ -32,7 +35,7 @@ function dataOf(plan: Plan, step: WorkStep): NoteData {
 }
 
 /** The finding or the fitting a step is about. */
-function subjectOf(plan: Plan, step: WorkStep): NoteData {
+function subjectOf(plan: Described, step: WorkStep): NoteData {
   const repair = plan.repairs.repairs.find(
     (one) => step.kind.endsWith('repair') && one.finding === step.subject,
   )

@@ -25,6 +25,7 @@ const flagsByKind: Readonly<Record<string, readonly string[]>> = {
   'fill-repair': ['mixing', 'dry powder'],
   sand: ['sanding', 'power tool'],
   'sand-between': ['sanding', 'power tool'],
+  mend: ['sanding', 'power tool'],
   pinholes: ['sanding'],
   settle: ['sanding'],
   fill: ['mixing', 'dry powder'],
@@ -33,7 +34,7 @@ const flagsByKind: Readonly<Record<string, readonly string[]>> = {
 
 /** Kinds of step in which old coats are cut into. */
 const cutting = ['wash', 'sand', 'repair']
-const aloft = ['wash', 'sand', 'sand-between', 'coat', 'mask', 'pinholes']
+const aloft = ['wash', 'sand', 'sand-between', 'mend', 'coat', 'mask', 'pinholes']
 
 /** Hazards that only the hour's temperature brings: `cautions` looks for them once the days are set. */
 const byAir = new Set(['flashPoint', 'heat'])

@@ -12,7 +12,9 @@ import { cautions } from './cautions.ts'
 import { judgeConditions } from './conditions.ts'
 import { days, daysGrid } from './days.ts'
 import { hazards } from './hazards.ts'
+import { withLostPaint } from './lost-paint.ts'
 import { marks, struck } from './marks.ts'
+import { mended } from './mended.ts'
 import { money } from './money.ts'
 import { gatherNotes } from './notes.ts'
 import { pours } from './pours.ts'
@@ -83,7 +85,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     marks: mark,
     known,
   })
-  const quantity = run(quantities, { buildUps: buildUp, repairs: repair })
+  const planned = run(quantities, { buildUps: buildUp, repairs: repair })
   const hazard = run(hazards, {
     buildUps: buildUp,
     surfaces: surface,
@@ -94,7 +96,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     fromDate,
     catalogue,
   })
-  const step = run(steps, {
+  const drawnUp = run(steps, {
     surfaces: surface,
     marks: mark,
     repairs: repair,
@@ -105,6 +107,12 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     shifts,
     boat,
   })
+  const {
+    steps: step,
+    done,
+    lost,
+  } = run(mended, { steps: drawnUp, log, buildUps: buildUp, hazards: hazard, rates: known.rates })
+  const quantity = run(withLostPaint, { quantities: planned, lost })
   const condition = judgeConditions(run, {
     weather,
     place,
@@ -124,7 +132,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     buildUps: buildUp,
     surfaces: surface,
     marks: mark,
-    log,
+    done,
     launch: job.launch,
     nowMinute,
   })

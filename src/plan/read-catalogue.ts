@@ -36,6 +36,7 @@ const consumablesByKind: Known['consumablesByKind'] = {
   wash: ['wiping-solvent', 'wipe'],
   sand: ['disc'],
   'sand-between': ['disc'],
+  mend: ['disc'],
   coat: ['tack-cloth', 'foam-cover', 'tray-liner', 'wiping-solvent', 'wipe', 'tip-brush'],
   mask: ['fine-line-tape', 'masking-tape', 'masking-paper'],
   strike: ['fine-line-tape', 'masking-tape', 'masking-paper'],

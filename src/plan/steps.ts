@@ -47,7 +47,10 @@ function drawUpSteps(input: StepsInput): Steps {
 }
 
 /** What this step can do to whom: by the product in hand, by the kind of work, by the zone it is on. */
-function hazardsOf(step: WorkStep, { hazards }: Hazards): readonly string[] {
+export function hazardsOf(
+  step: Pick<WorkStep, 'kind' | 'zone' | 'sheet'>,
+  { hazards }: Hazards,
+): readonly string[] {
   return hazards
     .filter((hazard) => {
       const byKind =

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import * as Y from 'yjs'
+import { parseJob, project } from '#job'
 import { sampleBytes } from '../../test/job-documents.ts'
-import { parseJob, project } from '../job/index.ts'
 import {
   addItem,
   createUndo,

@@ -12,8 +12,8 @@ import { sqliteFault, telling } from './sqlite-fault.ts'
 export async function backUp(library: Database.Database, path: string): Promise<void> {
   const file = await checkedNewFile(path)
   const unfinished = `${file}-unfinished`
-  await rm(unfinished, { force: true })
   try {
+    await rm(unfinished, { force: true })
     telling(file, () => library.prepare('VACUUM INTO ?').run([unfinished]))
     await toDisk(unfinished)
     await giveName(unfinished, file)
@@ -21,9 +21,12 @@ export async function backUp(library: Database.Database, path: string): Promise<
   } catch (error) {
     throw sqliteFault(file, error)
   } finally {
-    await rm(unfinished, { force: true })
+    await rm(unfinished, { force: true }).catch(leftBehind)
   }
 }
+
+/** The next backup of that name replaces it; what went wrong before is what counts. */
+const leftBehind = (): undefined => undefined
 
 /** A second name never takes the place of a file that turned up meanwhile; sticks and cards know no second names. */
 async function giveName(unfinished: string, file: string): Promise<void> {

@@ -31,16 +31,15 @@ export async function checkedFile(path: string): Promise<string> {
     return file
   }
   if (found.isDirectory()) throw new StoreError('store.isFolder', { file }, `file: is a folder, got ${file}`)
-  if (!found.isFile())
-    throw new StoreError(
-      'store.notADatabase',
-      { file },
-      `file: no plain file, got ${file}, expected a database`,
-    )
+  if (!found.isFile() || cutShort(found))
+    throw new StoreError('store.notADatabase', { file }, `file: no database, got ${file}`)
   await mayWrite(file, file)
   await mayWrite(dirname(file), file)
   return file
 }
+
+/** SQLite takes a file of one byte for an empty one and would write over it. No database is smaller than a page. */
+const cutShort = (found: Stats): boolean => found.size > 0 && found.size < 512
 
 async function checkFolder(file: string): Promise<void> {
   const folder = dirname(file)

@@ -1,4 +1,7 @@
-/** Re-reads whatever a store holds and tells what cannot be read any more; one damaged row hides no other. */
+/**
+ * Re-reads whatever a store holds and tells what cannot be read any more. A damaged row hides no other; a damaged name
+ * hides the list that it stands in.
+ */
 import type { Store, StoredEntry } from './port.ts'
 import { StoreError, type StoreErrorCode, type StoreErrorData } from './store-error.ts'
 

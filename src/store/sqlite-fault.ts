@@ -1,4 +1,4 @@
-/** What the SQLite library throws, as an error of the store with the file that it is about. */
+/** What the SQLite library or the file system throws, as an error of the store with the file that it is about. */
 import { StoreError, type StoreErrorCode } from './store-error.ts'
 
 /** The first piece of a result code that fits. Whatever is left is told as it came. */
@@ -12,6 +12,12 @@ const codes: readonly (readonly [string, StoreErrorCode])[] = [
   ['SQLITE_PERM', 'store.forbidden'],
   ['SQLITE_CANTOPEN', 'store.forbidden'],
   ['SQLITE_IOERR', 'store.diskFailed'],
+  ['ENOSPC', 'store.diskFull'],
+  ['EDQUOT', 'store.diskFull'],
+  ['EACCES', 'store.forbidden'],
+  ['EPERM', 'store.forbidden'],
+  ['EROFS', 'store.forbidden'],
+  ['EIO', 'store.diskFailed'],
 ]
 
 /** The library fails to open with a text alone, in which the result code stands last. */

@@ -12,7 +12,7 @@
  * `store.notDurable` `file`, `text`.
  *
  * The disk: `store.diskFull` `file`; `store.diskFailed` `store.damaged` `store.failed` `file`, `text`;
- * `store.entryDamaged` `job`, `id`, `sequence`. The hour: `store.closed`.
+ * `store.entryDamaged` `job`, `id`, `sequence`; `store.nameDamaged` `kind`, `name`. The hour: `store.closed`.
  */
 export type StoreErrorData = Readonly<Record<string, string | number>>
 
@@ -44,6 +44,7 @@ export type StoreErrorCode =
   | 'store.damaged'
   | 'store.failed'
   | 'store.entryDamaged'
+  | 'store.nameDamaged'
   | 'store.closed'
 
 export class StoreError extends Error {

@@ -7,10 +7,11 @@ import { type EntryText, isMapOfTexts } from './checked-log.ts'
 import type { StoredEntry } from './port.ts'
 import type { Tables } from './schema.ts'
 import { StoreError } from './store-error.ts'
+import { bytesOf, legibleText, storedName, wholeText } from './stored-text.ts'
 
 export async function jobs(db: Kysely<Tables>): Promise<readonly string[]> {
-  const rows = await db.selectFrom('log_entry').select('job').distinct().execute()
-  return sorted(rows.map((row) => row.job))
+  const rows = await db.selectFrom('log_entry').select(bytesOf('job').as('name')).distinct().execute()
+  return sorted(rows.map((row) => storedName('job', row.name)))
 }
 
 /** Rows in one statement: far below the number of values that a database takes at once. */
@@ -47,27 +48,32 @@ export async function entriesAfter(
 ): Promise<readonly StoredEntry[]> {
   const rows = await db
     .selectFrom('log_entry')
-    .select(['sequence', 'id', 'cells'])
+    .select(['sequence', bytesOf('id').as('id'), bytesOf('cells').as('cells')])
     .where('job', '=', job)
     .where('sequence', '>', after)
     .orderBy('sequence')
     .limit(most)
     .execute()
   return rows.map((row) => {
-    const sequence = Number(row.sequence)
-    return { id: row.id, sequence, cells: cellsOf(row.cells, { job, id: row.id, sequence }) }
+    const place = { job, id: legibleText(row.id), sequence: Number(row.sequence) }
+    const id = wholeText(row.id)
+    if (id === undefined) throw damaged(place)
+    return { id, sequence: place.sequence, cells: cellsOf(row.cells, place) }
   })
 }
 
 type Place = { readonly job: string; readonly id: string; readonly sequence: number }
 
 /** Something else than a map of texts was put there by another hand, or the file is damaged. */
-function cellsOf(text: string, { job, id, sequence }: Place): RawCells {
+function cellsOf(bytes: Uint8Array, place: Place): RawCells {
   try {
-    const cells: unknown = JSON.parse(text)
+    const cells: unknown = JSON.parse(wholeText(bytes) ?? '')
     if (isMapOfTexts(cells)) return cells
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error
   }
-  throw new StoreError('store.entryDamaged', { job, id, sequence }, `entry: damaged, got ${id} of ${job}`)
+  throw damaged(place)
 }
+
+const damaged = (place: Place): StoreError =>
+  new StoreError('store.entryDamaged', place, `entry: damaged, got ${place.id} of ${place.job}`)

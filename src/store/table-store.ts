@@ -6,6 +6,7 @@ import { merged } from './merged.ts'
 import type { MergeUpdates, Store } from './port.ts'
 import type { Queue } from './queue.ts'
 import type { Tables } from './schema.ts'
+import { bytesOf, storedName } from './stored-text.ts'
 import { addEntries, entriesAfter, jobs } from './table-log.ts'
 
 type Behind = {
@@ -71,14 +72,18 @@ const weatherOf = (db: Kysely<Tables>, queue: Queue): WeatherPart => ({
   },
   weatherHashes: () =>
     queue.run(async () => {
-      const rows = await db.selectFrom('weather').select('hash').execute()
-      return sorted(rows.map((row) => row.hash))
+      const rows = await db.selectFrom('weather').select(bytesOf('hash').as('name')).execute()
+      return sorted(rows.map((row) => storedName('hash', row.name)))
     }),
 })
 
 async function documentNames(db: Kysely<Tables>): Promise<readonly string[]> {
-  const rows = await db.selectFrom('document_update').select('document').distinct().execute()
-  return sorted(rows.map((row) => row.document))
+  const rows = await db
+    .selectFrom('document_update')
+    .select(bytesOf('document').as('name'))
+    .distinct()
+    .execute()
+  return sorted(rows.map((row) => storedName('document', row.name)))
 }
 
 const updatesOf = (db: Kysely<Tables>, document: string) =>

@@ -11,6 +11,8 @@ export const framePhrases: Readonly<Record<string, string>> = {
   'frame.countWrong': '{count, number} to settle',
   'frame.countDays': '{count, plural, one {# day} other {# days}}',
   'frame.countShort': '{count, number} short',
+  'stores.shelf': '{packs} on the shelf',
+  'fields.wrong': '{count, plural, one {one cell is wrong} other {# cells are wrong}}',
   'frame.countUnsent': '{count, number} not sent',
   'frame.keptDetail':
     '{reach, select, there {} other {No server in reach.}} {waiting, plural, =0 {} one {One edit waits to be sent.} other {# edits wait to be sent.}} {lasting, select, no {This browser may drop data when space is short: let the server have it too.} other {}}',

@@ -1,22 +1,34 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
+import { boatScreenLabels } from './boat-screen-labels.ts'
+import { fieldsLabels } from './fields-labels.ts'
 import { frameLabels } from './frame-labels.ts'
 import { jobsLabels } from './jobs-labels.ts'
+import { mishapLabels } from './mishap-words.ts'
 import { paperLabels } from './paper-labels.ts'
 import { partLabels } from './part-labels.ts'
 import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
 import { quantityKey } from './quantity-key.ts'
+import { sheetsLabels } from './sheets-labels.ts'
 import { sumLabels } from './sum-labels.ts'
+import { sumScreenLabels } from './sum-screen-words.ts'
+import { whatNowLabels } from './what-now-words.ts'
 
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  boatScreenLabels,
+  fieldsLabels,
   frameLabels,
   jobsLabels,
+  mishapLabels,
   paperLabels,
   partLabels,
   planLabels,
   protectionLabels,
+  sheetsLabels,
   sumLabels,
+  sumScreenLabels,
+  whatNowLabels,
 }
 
 /** Word by key. A test keeps a key from standing in two tables. */

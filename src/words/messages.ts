@@ -1,28 +1,34 @@
 /** Every table of sentences, by its name, and all of them together; `…Phrases` hold texts shorter than a sentence. */
+import { boatScreenWords } from './boat-screen-words.ts'
 import { boatWords } from './boat-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
+import { databaseWords } from './database-words.ts'
 import { framePhrases } from './frame-phrases.ts'
 import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
 import { jobsWords } from './jobs-words.ts'
 import { markingWords } from './marking-words.ts'
+import { mishapWords } from './mishap-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
-import { storeWords } from './store-words.ts'
+import { sheetsWords } from './sheets-words.ts'
 import { storesWords } from './stores-words.ts'
+import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
 import { unitsWords } from './units-words.ts'
 import { viewPhrases } from './view-phrases.ts'
 import { weatherProblems } from './weather-problems.ts'
+import { whatNowWords } from './what-now-words.ts'
 
 export type Table = Readonly<Record<string, string>>
 
 export const tables: Readonly<Record<string, Table>> = {
+  boatScreenWords,
   boatWords,
   cautions,
   cliWords,
@@ -32,17 +38,21 @@ export const tables: Readonly<Record<string, Table>> = {
   jobsWords,
   jobProblems,
   markingWords,
+  mishapWords,
   moneyWords,
   paperPhrases,
   paperWords,
   planWords,
   serverWords,
-  storeWords,
+  databaseWords,
   storesWords,
+  sumScreenPhrases,
+  sheetsWords,
   sumsWords,
   unitsWords,
   viewPhrases,
   weatherProblems,
+  whatNowWords,
 }
 
 /** ICU message by code. A test keeps a code from standing in two tables. */

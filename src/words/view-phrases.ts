@@ -21,6 +21,8 @@ const steps: Readonly<Record<string, string>> = {
   'step.coat':
     '{layer} on {zone}, coat {coat, number} of {coats, number}{method, select, none {} other {, {method}}}',
   'step.sandBetween': `Sand {zone}${paper} before coat {coat, number} of {layer}`,
+  'step.mend': `Sand {layer, select, none {} other {{layer} on }}{zone}${paper} to put it right`,
+  'step.lost': '{layer, select, none {} other {{layer} on }}{zone}, a coat that was lost',
   'step.pinholes': 'Fill pinholes in {layer} on {zone}',
   'step.key': 'Sand {zone} to key it for {layer}, because the time to coat without sanding has run out',
   'step.on': `Bed and refit: ${what}`,

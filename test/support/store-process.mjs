@@ -10,9 +10,9 @@ const tell = (line) => writeSync(1, `${line}\n`)
 const forever = (store) => new Promise(() => setInterval(() => store.documentNames(), 1000))
 
 const modes = {
-  /** Opens and keeps the file until it is killed. */
+  /** Opens, waiting `START` milliseconds if it must, and keeps the file until it is killed. */
   hold: async () => {
-    const store = await openSqliteStore({ path, lockWaitMs: 0 })
+    const store = await openSqliteStore({ path, lockWaitMs: Number(start) })
     tell('open')
     await forever(store)
   },

@@ -9,6 +9,11 @@ import type { WorkStep } from '../types.ts'
 export const stepId = (kind: string, ...about: readonly (string | number)[]): string =>
   [kind, ...about].join(':')
 
+/** Of the sanding that puts a coat right which went wrong. */
+export const mendId = (coat: string): string => stepId('mend', coat)
+/** Of the coat that was lost, as it lies there until it is sanded or wiped off. */
+export const lostId = (coat: string): string => stepId('lost', coat)
+
 export type Draft = {
   readonly add: (step: StepSpec) => string
   readonly has: (id: string) => boolean
@@ -55,7 +60,7 @@ function complete(spec: StepSpec, known: ReadonlyMap<string, WorkStep>): WorkSte
 }
 
 /** Work that any number of hands shares evenly. */
-function evenPaces(
+export function evenPaces(
   personHours: number,
   crew: { readonly least: number; readonly most: number },
 ): readonly Pace[] {

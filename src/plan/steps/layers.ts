@@ -7,6 +7,7 @@ import { coatId, hostsOf, lastCoat, layersOn, phase, placeOf, type StepContext, 
 import { stepId } from './draft.ts'
 import { repairsDone, settleId } from './grinding.ts'
 import { washId } from './opening.ts'
+import { sandRate } from './sand-rate.ts'
 import { dryNeeds, waitFor } from './waits.ts'
 
 const fillers = new Set(['filler', 'fairing', 'laminating resin'])
@@ -99,17 +100,12 @@ function onHosts(context: StepContext, spot: Spot): readonly Need[] {
   })
 }
 
-function sandRate(context: StepContext, grit: string): Sure<number> {
-  const rates = context.rates.sandHoursPerM2
-  return rates[grit.replace(/\D/g, '')] ?? rates['220'] ?? { value: 0.12, certainty: 'assumed' }
-}
-
 const wantsSanding = (grit: string): boolean => grit !== '' && grit !== 'none'
 
 function sandBefore(context: StepContext, spot: Spot): void {
   const { layer, zone } = spot
   if (!wantsSanding(layer.sandBefore)) return
-  const rate = sandRate(context, layer.sandBefore)
+  const rate = sandRate(context.rates, layer.sandBefore)
   context.draft.add({
     id: sandId(layer, 1),
     kind: 'sand',
@@ -244,7 +240,7 @@ function onto(
   const need: Need = { step, wait: waitFor(sheet, 'recoatLeast') }
   const table = sheet?.clocks.recoatMost?.value
   if (sanded || !table) return need
-  const keyMinutes = Math.max(15, minutesOf(spot.layer.areaM2 * sandRate(context, 'P320').value))
+  const keyMinutes = Math.max(15, minutesOf(spot.layer.areaM2 * sandRate(context.rates, 'P320').value))
   const keyAfter = dryNeeds(step, sheet, 'dryToSand').map(({ wait }) => wait)
   return { ...need, window: { table, keyMinutes, keyAfter, barred: barredFrom(context, [sheet]) } }
 }
@@ -252,7 +248,7 @@ function onto(
 function between(context: StepContext, spot: Spot, coat: number): void {
   const { layer, zone, sheet } = spot
   if (!wantsSanding(layer.sandBetween)) return
-  const rate = sandRate(context, layer.sandBetween)
+  const rate = sandRate(context.rates, layer.sandBetween)
   context.draft.add({
     id: sandId(layer, coat),
     kind: 'sand-between',

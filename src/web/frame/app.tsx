@@ -11,6 +11,9 @@ import { type Page, usePage } from './use-page.ts'
 const NewJobScreen = lazy(() =>
   import('../screens/new-job/new-job-screen.tsx').then((found) => ({ default: found.NewJobScreen })),
 )
+const SumsScreen = lazy(() =>
+  import('../screens/sums/sums-screen.tsx').then((found) => ({ default: found.SumsScreen })),
+)
 const PartsPage = lazy(() =>
   import('../screens/parts/parts-page.tsx').then((found) => ({ default: found.PartsPage })),
 )
@@ -27,6 +30,7 @@ export const App = ({ device }: { readonly device: Device }) => {
       <Suspense fallback={<Progress label={labelOf('frame.opening')} />}>
         {page.kind === 'jobs' ? <JobsScreen device={device} jobs={jobs} go={go} /> : null}
         {page.kind === 'new' ? <NewJobScreen device={device} go={go} /> : null}
+        {page.kind === 'sums' ? <SumsScreen path={page.path} go={go} /> : null}
         {page.kind === 'parts' ? <PartsPage /> : null}
         {page.kind === 'unknown' ? <Unknown /> : null}
       </Suspense>
@@ -52,7 +56,7 @@ const Outside = ({ page, device, go, children }: OutsideProps) => {
   return (
     <Desk
       stick={<StoryStick rooms={rooms} phone={['jobs', 'new', 'sums']} onGo={go} />}
-      banner={signIn ? <SignIn connection={device.connection} /> : null}
+      banner={signIn ? <SignIn /> : null}
     >
       {children}
     </Desk>

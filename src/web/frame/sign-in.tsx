@@ -1,12 +1,11 @@
 /** Asks for the passphrase of the shop, over the sheet: what is kept on this device stays in use meanwhile. */
 import { type FormEvent, useState } from 'react'
 import { createWords, labelOf } from '#words'
-import type { Connection } from '../device/connection.ts'
 import { Banner, Button } from '../parts/index.ts'
 
 const words = createWords({ locale: 'en-GB', system: 'metric' })
 
-export const SignIn = ({ connection }: { readonly connection: Connection }) => {
+export const SignIn = () => {
   const [fault, setFault] = useState<string>()
   const enter = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault()

@@ -36,4 +36,5 @@ export { hourMs, percent, shareOf, type TapeTick, type TimeSpan, tapeTicks } fro
 export { NowLine, TimeTape, type TimeTapeProps } from './time-tape.tsx'
 export { TitleBlock, type TitleCell } from './title-block.tsx'
 export { type Hatches, useHatches } from './use-hatches.tsx'
+export { useWidth } from './use-width.ts'
 export { YesField, type YesFieldProps } from './yes-field.tsx'

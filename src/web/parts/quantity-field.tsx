@@ -13,17 +13,23 @@ export type QuantityFieldProps = FieldFrame & {
   /** The figure the plan takes while the box is empty, said in it. */
   readonly placeholder?: string | undefined
   readonly readOnly?: boolean | undefined
+  /** Called at every keystroke too, where the answer stands beside the box. */
+  readonly onType?: ((text: string) => void) | undefined
 }
 
 export const QuantityField = (props: QuantityFieldProps) => {
-  const { value, onCommit, unit, placeholder, readOnly, ...frame } = props
+  const { value, onCommit, onType, unit, placeholder, readOnly, ...frame } = props
   const ids = useFieldIds(frame)
-  const draft = useDraft({ value, onCommit })
+  const { onChange, ...draft } = useDraft({ value, onCommit })
   return (
     <Field {...frame} ids={ids} unit={unit} narrow>
       <input
         {...ids}
         {...draft}
+        onChange={(event) => {
+          onType?.(event.currentTarget.value)
+          onChange(event)
+        }}
         className="field-input field-input-right"
         type="text"
         inputMode="text"

@@ -8,8 +8,19 @@ export type Room = {
   readonly Screen: ComponentType<ScreenProps>
 }
 
-export const rooms: readonly Room[] = []
-
 /** Fetches a screen when it is first opened. */
-export const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<ScreenProps> =>
+const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<ScreenProps> =>
   lazy(() => load().then((found) => ({ default: found })))
+
+export const rooms: readonly Room[] = [
+  { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
+  { id: 'survey', Screen: screen(async () => (await import('./survey/survey-screen.tsx')).SurveyScreen) },
+  { id: 'marks', Screen: screen(async () => (await import('./marks/marks-screen.tsx')).MarksScreen) },
+  { id: 'stores', Screen: screen(async () => (await import('./stores/stores-screen.tsx')).StoresScreen) },
+  { id: 'money', Screen: screen(async () => (await import('./money/money-screen.tsx')).MoneyScreen) },
+  { id: 'log', Screen: screen(async () => (await import('./log/log-screen.tsx')).LogScreen) },
+  {
+    id: 'what-now',
+    Screen: screen(async () => (await import('./what-now/what-now-screen.tsx')).WhatNowScreen),
+  },
+]

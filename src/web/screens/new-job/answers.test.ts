@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { project } from '../../../job/index.ts'
+import { project } from '#job'
 import { type Answers, documentOf, firstAnswers, wrongAnswers } from './answers.ts'
 
 const answers: Answers = {

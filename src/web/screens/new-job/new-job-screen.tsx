@@ -49,13 +49,19 @@ export const NewJobScreen = ({ device, go }: NewJobScreenProps) => {
       {wrong.size > 0 ? <Banner fault>{words.sentence('newjob.wrong', { count: wrong.size })}</Banner> : null}
       <PartRow>
         <Part title={labelOf('newjob.boat')}>
-          <BoatQuestions {...asked} />
+          <div className="new-job-fields">
+            <BoatQuestions {...asked} />
+          </div>
         </Part>
         <Part title={labelOf('newjob.place')}>
-          <PlaceQuestions {...asked} />
+          <div className="new-job-fields">
+            <PlaceQuestions {...asked} />
+          </div>
         </Part>
         <Part title={labelOf('newjob.work')}>
-          <WorkQuestions {...asked} />
+          <div className="new-job-fields">
+            <WorkQuestions {...asked} />
+          </div>
           <div className="new-job-make">
             <Button next onClick={() => void make()}>
               {labelOf('newjob.make')}

@@ -2,9 +2,9 @@
 
 const mostMegabytes = 'it is {megabytes, number} MB, and at most {mostMegabytes, number} MB are taken.'
 
-export const storeWords: Readonly<Record<string, string>> = {
+export const databaseWords: Readonly<Record<string, string>> = {
   'store.badName':
-    'The name of {kind, select, document {a document} job {a job} entry {a log entry} other {a weather file}} cannot be kept. Use 1 to {mostLength} letters and no control characters.',
+    'The name of {kind, select, document {a document} job {a job} entry {a log entry} other {a weather file}} cannot be kept. Use 1 to {mostLength} whole characters.',
   'store.badBytes': 'What was to be kept holds no bytes ({kind}). Nothing was changed.',
   'store.badCells': 'The log entry {id} of job {job} holds something else than texts. It was not taken.',
   'store.badCursor':
@@ -44,6 +44,8 @@ export const storeWords: Readonly<Record<string, string>> = {
   'store.failed': 'The database {file} refused ({text}). The last change was not kept.',
   'store.entryDamaged':
     'The log entry {id} of job {job}, in place {sequence}, cannot be read any more. The last backup may still hold it.',
+  'store.nameDamaged':
+    'The name {name} of {kind, select, document {a document} job {a job} other {a weather file}} is damaged, so the list that it stands in cannot be read. Keep a copy of the database as it is, and go back to the last backup.',
   'store.closed': 'The database is being closed, so nothing more is taken.',
   'store.documentDamaged':
     'The document {document} cannot be read any more ({text}). The last backup may still hold it.',

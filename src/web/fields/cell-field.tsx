@@ -1,0 +1,87 @@
+/** A cell of the job as the field that fits its rule: what a person may set stands in a box. */
+import type { Field } from '#job'
+import { labelOf } from '#words'
+import { type CellPlace, cellOf, type JobView, problemAt } from '../job/job-view.ts'
+import { ChoiceField, DateField, QuantityField, TextField, TimeField, YesField } from '../parts/index.ts'
+import { fieldOf } from './field-of.ts'
+import { itemsOf, nameOf } from './items.ts'
+import { RefsField } from './refs-field.tsx'
+import { unitHint } from './unit-hint.ts'
+
+export type CellFieldProps = {
+  readonly view: JobView
+  readonly place: CellPlace
+  /** Says the rule's own doc below the box. */
+  readonly helped?: boolean | undefined
+  /** Where the label of the key does not fit. */
+  readonly label?: string | undefined
+}
+
+export const CellField = ({ view, place, helped, label }: CellFieldProps) => {
+  const field = fieldOf(place)
+  const problem = problemAt(view, place)
+  const value = cellOf(view, place)
+  const commit = (text: string): void => view.edits.set(place, text.trim() === '' ? undefined : text.trim())
+  const frame = {
+    label: label ?? labelOf(`cell.${place.key}`),
+    problem: problem && view.words.sentence(problem.code, problem.data),
+    help: helped ? field.doc : undefined,
+  }
+  const box = { ...frame, value, onCommit: commit, readOnly: view.readOnly }
+  switch (field.kind) {
+    case 'quantity':
+      return (
+        <QuantityField
+          {...box}
+          unit={/[^\d.,+−-]/.test(value) ? undefined : unitHint(field.dimension, view.system)}
+        />
+      )
+    case 'choice':
+      return (
+        <ChoiceField
+          {...frame}
+          value={value}
+          onChange={commit}
+          disabled={view.readOnly}
+          choices={field.choices.map((choice) => ({ value: choice, label: choiceLabel(choice) }))}
+        />
+      )
+    case 'date':
+      return <DateField {...box} />
+    case 'timeOfDay':
+      return <TimeField {...box} />
+    case 'yesno':
+      return (
+        <YesField
+          {...frame}
+          value={value === 'yes' || value === 'true'}
+          onChange={(yes) => commit(yes ? 'yes' : 'no')}
+          disabled={view.readOnly}
+        />
+      )
+    case 'ref':
+      return (
+        <ChoiceField
+          {...frame}
+          as="list"
+          value={value}
+          onChange={commit}
+          disabled={view.readOnly}
+          choices={targets(view, place, field)}
+        />
+      )
+    case 'refs':
+      return <RefsField {...box} choices={targets(view, place, field)} />
+    default:
+      return <TextField {...box} />
+  }
+}
+
+/** `two-part polyurethane` is `Two-part polyurethane`. */
+export const choiceLabel = (choice: string): string => choice.charAt(0).toUpperCase() + choice.slice(1)
+
+function targets(view: JobView, { part }: CellPlace, { to }: Extract<Field, { readonly to: string }>) {
+  const own = itemsOf(view, { part, section: to })
+  const found = own.length > 0 ? own : itemsOf(view, { part: 'work', section: to })
+  return found.map((item) => ({ value: item.id, label: nameOf(item) }))
+}

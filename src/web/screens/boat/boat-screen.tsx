@@ -1,0 +1,138 @@
+/** Boat: the hull in lines, its zones and sizes; an edit moves areas and litres at once. */
+import { useState } from 'react'
+import { labelOf } from '#words'
+import { Cells, Fold } from '../../fields/cells.tsx'
+import { Collection } from '../../fields/collection.tsx'
+import { notesOf } from '../../job/notes-of.ts'
+import { Ghost, Ledger, NoteList, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
+import type { ScreenProps } from '../screen.ts'
+import { LinesPlan } from './lines-plan.tsx'
+import { ZoneTable } from './zone-table.tsx'
+
+const boat = { part: 'work', section: 'boat' } as const
+const zones = { part: 'work', section: 'zones' } as const
+
+const chief = ['lengthOverall', 'beam', 'freeboardStem', 'freeboardMid', 'freeboardStern', 'draft']
+const more = [
+  'kind',
+  'bilge',
+  'lengthWaterline',
+  'beamTransom',
+  'deadrise',
+  'deadriseTransom',
+  'chineBeam',
+  'chineHeight',
+  'laminate',
+  'fuel',
+  'tankPlace',
+]
+
+export const BoatScreen = ({ view, head, block }: ScreenProps) => {
+  const { plan, words } = view
+  const [chosen, setChosen] = useState<string>()
+  const { ref, width } = useWidth<HTMLDivElement>()
+  const outline = plan?.surfaces.outline
+  const notes = plan ? notesOf(plan, /^(boat|surfaces)\./) : []
+  return (
+    <Sheet head={head} block={block} title={titleOf(view)} say={sayOf(view)}>
+      <Part
+        title={labelOf('room.boat')}
+        aside={labelOf(`boatKind.${String(view.raw.work.boat?.kind ?? 'open powerboat')}`)}
+        notes={
+          <>
+            <PartBlock title={labelOf('heading.zones')}>
+              {plan ? (
+                <ZoneTable view={view} plan={plan} chosen={chosen} onChoose={setChosen} />
+              ) : (
+                <Progress label={labelOf('frame.planning')} />
+              )}
+            </PartBlock>
+            {notes.length === 0 ? null : (
+              <PartBlock title={labelOf('heading.notes')}>
+                <NoteList
+                  notes={notes.map((note, at) => ({
+                    kind: note.severity === 'missing' ? 'missing' : 'note',
+                    mark: at + 1,
+                    text: words.sentence(note.code, note.data),
+                  }))}
+                />
+              </PartBlock>
+            )}
+          </>
+        }
+      >
+        <div ref={ref}>
+          {plan && outline && width > 0 ? (
+            <LinesPlan
+              plan={plan}
+              outline={outline}
+              words={words}
+              width={width}
+              chosen={chosen}
+              onChoose={setChosen}
+            />
+          ) : plan ? (
+            <Ghost kind="hull">{words.sentence('surfaces.noHull')}</Ghost>
+          ) : null}
+        </div>
+      </Part>
+      <Part title={labelOf('boat.sizes')} notes={<Rules view={view} />}>
+        <Cells view={view} place={boat} keys={chief} helped />
+        <Fold title={labelOf('boat.moreSizes')}>
+          <Cells view={view} place={boat} keys={more} helped />
+        </Fold>
+      </Part>
+      <Part title={labelOf('boat.editZones')}>
+        <Collection
+          view={view}
+          place={zones}
+          keys={['name', 'kind', 'side', 'area', 'existing', 'texture']}
+          fresh={{ name: labelOf('boat.newZone'), kind: 'foredeck', existing: 'unknown' }}
+          add={labelOf('boat.addZone')}
+          open={chosen}
+          onOpen={setChosen}
+          aside={({ cells }) => String(cells.kind ?? '')}
+        />
+      </Part>
+    </Sheet>
+  )
+}
+
+/** What rules of thumb say, beside what was worked out. */
+const Rules = ({ view: { plan, words } }: Pick<ScreenProps, 'view'>) =>
+  plan && plan.surfaces.rules.length > 0 ? (
+    <PartBlock title={labelOf('heading.rules')}>
+      <Ledger
+        caption={labelOf('heading.rules')}
+        columns={[
+          { key: 'rule', label: labelOf('boat.rule'), phone: 'first' },
+          { key: 'area', label: labelOf('boat.ruleArea'), align: 'right', phone: 'side' },
+          { key: 'worked', label: labelOf('boat.workedArea'), align: 'right', phone: 'second' },
+        ]}
+        rows={plan.surfaces.rules.map((rule) => ({
+          id: rule.id,
+          cells: {
+            rule: labelOf(`rule.${rule.id}`),
+            area: words.figure('areaM2', rule.area),
+            worked: words.figure('areaM2', rule.workedArea),
+          },
+        }))}
+      />
+    </PartBlock>
+  ) : null
+
+function titleOf({ plan, words }: ScreenProps['view']): string {
+  if (!plan) return labelOf('room.boat')
+  const painted = new Set(plan.buildUps.layers.map(({ zone }) => zone))
+  const all = [...plan.surfaces.zones, ...plan.marks.zones].filter(({ id }) => painted.has(id))
+  return words.sentence('boat.title', {
+    areaM2: all.reduce((sum, zone) => sum + zone.areaM2, 0),
+    zones: all.length,
+    mixedL: plan.quantities.sheets.reduce((sum, sheet) => sum + sheet.mixedM3, 0) * 1000,
+  })
+}
+
+function sayOf({ plan, words }: ScreenProps['view']): string | undefined {
+  const unsure = plan?.surfaces.zones.filter(({ certainty }) => certainty === 'assumed').length ?? 0
+  return unsure > 0 ? words.sentence('boat.unsure', { count: unsure }) : undefined
+}

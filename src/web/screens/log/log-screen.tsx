@@ -1,0 +1,93 @@
+/** Log: what really happened, the newest first. Entries stay as they are; a correction is a new one. */
+import { useState } from 'react'
+import { describeStep } from '#plan'
+import { labelOf } from '#words'
+import type { JobView, LogLine } from '../../job/job-view.ts'
+import { localDate, localInstant } from '../../job/local-date.ts'
+import { Button, Ghost, Ledger, Part, Sheet, TextField } from '../../parts/index.ts'
+import type { ScreenProps } from '../screen.ts'
+
+export const LogScreen = ({ view, head, block }: ScreenProps) => {
+  const { log, words, kept } = view
+  const days = byDay(view)
+  return (
+    <Sheet
+      head={head}
+      block={block}
+      title={words.sentence('log.title', { count: log.length })}
+      say={words.sentence('log.say', { waiting: kept.online ? 0 : kept.waiting })}
+    >
+      <Part title={labelOf('log.write')}>
+        <NewNote view={view} />
+      </Part>
+      {days.map(([date, entries]) => (
+        <Part key={date} title={words.date(date)}>
+          <Ledger
+            caption={words.date(date)}
+            bare
+            columns={[
+              { key: 'time', label: labelOf('log.time'), phone: 'side', width: '112px' },
+              { key: 'what', label: labelOf('log.what'), phone: 'first' },
+              { key: 'who', label: labelOf('log.who'), phone: 'second' },
+              { key: 'sent', label: labelOf('log.sent'), align: 'right', phone: 'second' },
+            ]}
+            rows={entries.map((entry) => ({
+              id: entry.id,
+              cells: {
+                time: words.time(Date.parse(entry.cells.at ?? ''), view.timeZone),
+                what: whatOf(view, entry),
+                who: entry.cells.by ?? '',
+                sent: entry.sent ? '' : labelOf('log.notSent'),
+              },
+            }))}
+          />
+        </Part>
+      ))}
+      {days.length === 0 ? (
+        <Part label={labelOf('room.log')}>
+          <Ghost kind="table">{words.sentence('log.none')}</Ghost>
+        </Part>
+      ) : null}
+    </Sheet>
+  )
+}
+
+const NewNote = ({ view }: { readonly view: JobView }) => {
+  const [text, setText] = useState('')
+  const write = (): void => {
+    if (text.trim() === '') return
+    view.addEntry({ at: localInstant(Date.now(), view.timeZone), kind: 'note', text: text.trim() })
+    setText('')
+  }
+  return (
+    <>
+      <TextField label={labelOf('log.note')} value={text} onCommit={setText} onType={setText} lines />
+      <Button next onClick={write} disabled={text.trim() === ''}>
+        {labelOf('log.keep')}
+      </Button>
+    </>
+  )
+}
+
+/** Entries whose time cannot be read stand under the day they were found. */
+function byDay({ log, timeZone, nowMs }: JobView): readonly (readonly [string, readonly LogLine[]])[] {
+  const days = new Map<string, LogLine[]>()
+  const at = (entry: LogLine): number => {
+    const ms = Date.parse(entry.cells.at ?? '')
+    return Number.isNaN(ms) ? nowMs : ms
+  }
+  for (const entry of [...log].sort((a, b) => at(b) - at(a))) {
+    const day = localDate(Math.floor(at(entry) / 60_000), timeZone)
+    days.set(day, [...(days.get(day) ?? []), entry])
+  }
+  return [...days]
+}
+
+function whatOf({ plan, words }: JobView, { cells }: LogLine): string {
+  const { kind = '', step, text = '', air, humidity } = cells
+  const described = step && plan ? describeStep(plan, step) : undefined
+  const named = described ? words.sentence(described.code, described.data) : (step ?? '')
+  const readings = [air, humidity].filter((reading) => reading !== undefined).join(', ')
+  const what = [named, readings, text].filter((part) => part !== '').join('. ')
+  return `${labelOf(`logKind.${kind}`)}${what === '' ? '' : `: ${what}`}`
+}

@@ -1,0 +1,87 @@
+/** Marks: the boot stripe with the numbers to strike it, and the non-skid panels. */
+import { labelOf } from '#words'
+import { Collection } from '../../fields/collection.tsx'
+import { itemsOf } from '../../fields/items.ts'
+import { notesOf } from '../../job/notes-of.ts'
+import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
+import type { ScreenProps } from '../screen.ts'
+import { SheetNotes } from '../sheet-notes.tsx'
+import { PanelDrawing } from './panel-drawing.tsx'
+
+const marks = { part: 'work', section: 'marks' } as const
+
+export const MarksScreen = ({ view, head, block }: ScreenProps) => {
+  const { plan, words } = view
+  return (
+    <Sheet
+      head={head}
+      block={block}
+      title={plan ? words.sentence('marks.title', { tapeM: plan.marks.tapeM }) : labelOf('room.marks')}
+    >
+      {plan?.marks.stripes.map((stripe) => (
+        <Part
+          key={stripe.id}
+          title={stripe.name}
+          aside={words.sentence('marks.stripe', { areaM2: stripe.table.areaM2, tapeM: stripe.table.tapeM })}
+          notes={<SheetNotes words={words} notes={notesOf(plan, /^(marks|marking|stripe)\./)} />}
+        >
+          <Ledger
+            caption={stripe.name}
+            columns={(['fromStern', 'lower', 'upper', 'girth'] as const).map((key) => ({
+              key,
+              label: labelOf(`column.${key}`),
+              align: 'right',
+              phone: key === 'fromStern' ? 'first' : key === 'girth' ? 'second' : 'side',
+            }))}
+            rows={stripe.table.rows.map((row, at) => ({
+              id: String(at),
+              cells: {
+                fromStern: words.figure('xM', row.xM),
+                lower: words.figure('lowerMm', row.lowerM * 1000),
+                upper: words.figure('upperMm', row.upperM * 1000),
+                girth: words.figure('girthMm', row.girthM * 1000),
+              },
+            }))}
+          />
+        </Part>
+      ))}
+      {plan?.marks.panels.map((panel) => (
+        <Part key={panel.id} title={panel.name}>
+          <p>
+            {words.sentence('marks.panel', {
+              name: panel.name,
+              count: panel.count,
+              lengthM: panel.lengthM,
+              widthM: panel.widthM,
+              borderM: panel.borderM,
+              cornerRadiusM: panel.cornerRadiusM,
+              areaM2: panel.count * panel.panelAreaM2,
+            })}
+          </p>
+          <PanelDrawing panel={panel} words={words} />
+        </Part>
+      ))}
+      {plan && plan.marks.stripes.length + plan.marks.panels.length === 0 ? (
+        <Part label={labelOf('room.marks')}>
+          <Ghost kind="sheet">{words.sentence('marks.none')}</Ghost>
+        </Part>
+      ) : null}
+      <Part title={labelOf('marks.edit')}>
+        <PartBlock>
+          <Collection
+            view={view}
+            place={marks}
+            keys={['name', 'kind', 'zone']}
+            fresh={{
+              name: labelOf('marks.newMark'),
+              kind: 'boot stripe',
+              zone: itemsOf(view, { part: 'work', section: 'zones' })[0]?.id ?? '',
+            }}
+            add={labelOf('marks.addMark')}
+            aside={({ cells }) => String(cells.kind ?? '')}
+          />
+        </PartBlock>
+      </Part>
+    </Sheet>
+  )
+}

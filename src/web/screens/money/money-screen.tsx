@@ -1,0 +1,197 @@
+/** Money: the estimate by groups, what it is made of, and the change orders. */
+import type { RawCells } from '#job'
+import type { Estimate, MoneyLine } from '#plan'
+import { labelOf } from '#words'
+import { Cells, Fold } from '../../fields/cells.tsx'
+import { Collection } from '../../fields/collection.tsx'
+import type { JobView } from '../../job/job-view.ts'
+import { notesOf } from '../../job/notes-of.ts'
+import { Ghost, Ledger, MovedFigure, Part, Sheet } from '../../parts/index.ts'
+import type { ScreenProps } from '../screen.ts'
+import { SheetNotes } from '../sheet-notes.tsx'
+import { lineName, lineQuantity } from './line-words.ts'
+import { StartMoney } from './start-money.tsx'
+
+const money = (section: string) => ({ part: 'money', section }) as const
+const groups = ['labour', 'materials', 'consumables', 'costs', 'changes'] as const
+const sums = ['margin', 'net', 'tax', 'total', 'deposit'] as const
+
+export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
+  const { plan, words, sees, raw } = view
+  const estimate = plan?.money
+  if (sees === 'work') {
+    return (
+      <Sheet head={head} block={block} title={labelOf('room.money')}>
+        <Part>
+          <Ghost kind="table">{words.sentence('money.notShown')}</Ghost>
+        </Part>
+      </Sheet>
+    )
+  }
+  return (
+    <Sheet
+      head={head}
+      block={block}
+      title={
+        estimate
+          ? words.sentence('money.title', {
+              total: words.figure('coins', estimate.totalCoins, { currency: estimate.currency }),
+              net: words.figure('coins', estimate.netCoins, { currency: estimate.currency }),
+            })
+          : labelOf('room.money')
+      }
+      say={estimate && !estimate.complete ? words.sentence('money.incomplete') : undefined}
+    >
+      {raw.money === undefined ? (
+        <Part>
+          <StartMoney view={view} />
+        </Part>
+      ) : (
+        <>
+          {estimate && plan ? (
+            <Part
+              title={labelOf('heading.money')}
+              notes={<SheetNotes words={words} notes={notesOf(plan, /^money\./)} />}
+            >
+              {groups.map((group) => (
+                <Group key={group} group={group} view={view} estimate={estimate} />
+              ))}
+              <Sums view={view} estimate={estimate} />
+            </Part>
+          ) : null}
+          <Part title={labelOf('money.terms')}>
+            <Cells
+              view={view}
+              place={money('terms')}
+              keys={['currency', 'margin', 'tax', 'deposit', 'validDays']}
+              helped
+            />
+          </Part>
+          {(['rates', 'prices', 'costs'] as const).map((section) => (
+            <Part key={section} title={labelOf(`money.${section}`)}>
+              <Fold title={labelOf('money.change')}>
+                <Collection
+                  view={view}
+                  place={money(section)}
+                  keys={keys[section]}
+                  fresh={freshOf(section, view)}
+                  add={labelOf(`money.add.${section}`)}
+                  name={({ id, cells }) =>
+                    String(cells.name ?? cells.pack ?? cells.role ?? cells.consumable ?? id)
+                  }
+                  aside={({ cells }) => String(cells.price ?? cells.hourly ?? cells.amount ?? '')}
+                />
+              </Fold>
+            </Part>
+          ))}
+        </>
+      )}
+      <Part title={labelOf('heading.changes')}>
+        <Collection
+          view={view}
+          place={{ part: 'work', section: 'changes' }}
+          keys={['name', 'found', 'zone', 'hours', 'sheet', 'volume', 'date']}
+          fresh={{ name: labelOf('money.newChange'), hours: '1 h' }}
+          add={labelOf('money.addChange')}
+          aside={({ id }) => {
+            const change = estimate?.changes.find((one) => one.id === id)
+            return change && estimate
+              ? words.figure('coins', change.totalCoins, { currency: estimate.currency })
+              : ''
+          }}
+        />
+      </Part>
+    </Sheet>
+  )
+}
+
+const keys = {
+  rates: ['role', 'hourly'],
+  prices: ['pack', 'price'],
+  costs: ['name', 'amount'],
+} as const
+
+const freshOf = (section: keyof typeof keys, { raw }: JobView): RawCells => {
+  if (section === 'rates') return { role: 'helper', hourly: '0' }
+  if (section === 'costs') return { name: labelOf('money.newCost'), amount: '0' }
+  return { pack: Object.keys(raw.work.packs ?? {})[0] ?? '', price: '0' }
+}
+
+type GroupProps = {
+  readonly group: MoneyLine['group']
+  readonly view: JobView
+  readonly estimate: Estimate
+}
+
+const Group = ({ group, view, estimate }: GroupProps) => {
+  const { words, plan } = view
+  const lines = estimate.lines.filter((line) => line.group === group)
+  if (lines.length === 0 || !plan) return null
+  const coins = (value: number | undefined): string =>
+    value === undefined
+      ? labelOf('money.noPrice')
+      : words.figure('coins', value, { currency: estimate.currency })
+  return (
+    <Ledger
+      caption={labelOf(`moneyGroup.${group}`)}
+      captionShown
+      columns={[
+        { key: 'name', label: labelOf('stores.what'), phone: 'first' },
+        { key: 'quantity', label: labelOf('stores.amount'), align: 'right', phone: 'second' },
+        { key: 'unit', label: labelOf('money.each'), align: 'right', phone: 'hide' },
+        { key: 'sum', label: labelOf('money.sum'), align: 'right', phone: 'side' },
+      ]}
+      rows={[
+        ...lines.map((line) => ({
+          id: line.id,
+          cells: {
+            name: lineName(plan, line, words),
+            quantity: lineQuantity(line, words),
+            unit: line.unitCoins === undefined ? '' : coins(line.unitCoins),
+            sum: coins(line.coins),
+          },
+        })),
+        {
+          id: 'subtotal',
+          total: true,
+          cells: { name: labelOf('money.subtotal'), sum: coins(estimate.subtotals[group]) },
+        },
+      ]}
+    />
+  )
+}
+
+const Sums = ({ view, estimate }: Omit<GroupProps, 'group'>) => {
+  const { words, before, change } = view
+  const key = (name: (typeof sums)[number]) => `${name}Coins` as const
+  const coins = (value: number): string => words.figure('coins', value, { currency: estimate.currency })
+  return (
+    <Ledger
+      caption={labelOf('money.total')}
+      bare
+      columns={[
+        { key: 'name', label: labelOf('stores.what'), phone: 'first' },
+        { key: 'sum', label: labelOf('money.sum'), align: 'right', phone: 'side' },
+      ]}
+      rows={sums.map((name) => {
+        const was = before?.money?.[key(name)]
+        return {
+          id: name,
+          total: name === 'total',
+          cells: {
+            name: labelOf(`money.${name}`),
+            sum: (
+              <MovedFigure
+                text={coins(estimate[key(name)])}
+                was={was === undefined ? undefined : coins(was)}
+                change={change.number}
+                certainty="worked"
+                label={labelOf(`money.${name}`)}
+              />
+            ),
+          },
+        }
+      })}
+    />
+  )
+}

@@ -1,0 +1,20 @@
+/** A pour made from its pot, for a pot whose pour the plan has no more. */
+import type { Pour } from '#plan'
+import type { Pot } from './pot-clock.ts'
+
+export const pourOf = ({ step, nr, of, mixedMs, standMinutes, lifeMinutes, airC }: Pot): Pour => {
+  const mixAtMinute = Math.floor(mixedMs / 60_000)
+  return {
+    ...{ step, nr, of, airC, mixAtMinute },
+    zone: '',
+    sheet: '',
+    areaM2: 0,
+    readyM3: 0,
+    partsM3: [],
+    thinnerM3: 0,
+    additiveM3: 0,
+    useFromMinute: mixAtMinute + standMinutes,
+    ...(lifeMinutes === undefined ? {} : { useUntilMinute: mixAtMinute + lifeMinutes }),
+    certainty: 'worked',
+  }
+}

@@ -1,0 +1,98 @@
+/** One mishap: cautions first, the steps of this minute with a tick each, what comes after, what never, and the log. */
+import { type ReactNode, useState } from 'react'
+import { type MishapId, mishapActs, mishaps } from '#catalogue'
+import { labelOf } from '#words'
+import type { JobView } from '../../job/job-view.ts'
+import {
+  Button,
+  CautionPanel,
+  Icon,
+  Part,
+  PartBlock,
+  Sheet,
+  type Signal,
+  YesField,
+} from '../../parts/index.ts'
+import { mishapFigures } from './mishap-data.ts'
+import { WriteInLog } from './write-in-log.tsx'
+
+export type MishapSheetProps = {
+  readonly id: MishapId
+  readonly view: JobView
+  readonly block: ReactNode
+  readonly go: (href: string) => void
+  readonly onBack: () => void
+}
+
+export const MishapSheet = ({ id, view, block, go, onBack }: MishapSheetProps) => {
+  const { see, now, after, never } = mishapActs[id]
+  const figures = mishapFigures(id)
+  const say = (code: string): string => view.words.sentence(code, figures)
+  const signal = mishaps[id].cells.signal as Signal | undefined
+  return (
+    <Sheet
+      title={labelOf(`mishapName.${id}`)}
+      say={say(see)}
+      head={{ title: labelOf('whatNow.name') }}
+      action={<Button onClick={onBack}>{labelOf('whatNow.other')}</Button>}
+      block={block}
+    >
+      <Part
+        raised
+        title={labelOf('whatNow.now')}
+        notes={
+          <PartBlock title={labelOf('whatNow.never')}>
+            <ul className="what-now-never">
+              {never.map((code) => (
+                <li key={code}>
+                  <Icon kind="cross" />
+                  <span>{say(code)}</span>
+                </li>
+              ))}
+            </ul>
+          </PartBlock>
+        }
+      >
+        <div className="what-now-caution">
+          <CautionPanel signal={signal ?? 'caution'}>
+            <p>
+              {view.words.sentence(signal === undefined ? 'whatnow.cautionWork' : 'whatnow.cautionPeople')}
+            </p>
+          </CautionPanel>
+        </div>
+        <ol className="what-now-steps">
+          {now.map((code, index) => (
+            <Tick key={code} number={index + 1} text={say(code)} />
+          ))}
+        </ol>
+      </Part>
+      <Part title={labelOf('whatNow.after')}>
+        <ul className="what-now-after">
+          {after.map((code) => (
+            <li key={code}>{say(code)}</li>
+          ))}
+        </ul>
+      </Part>
+      <WriteInLog id={id} view={view} go={go} />
+    </Sheet>
+  )
+}
+
+const Tick = ({ number, text }: { readonly number: number; readonly text: string }) => {
+  const [done, setDone] = useState(false)
+  return (
+    <li>
+      <YesField
+        boxLast
+        label={
+          <span className="what-now-step">
+            <span className="what-now-number">{number}</span>
+            <span className={done ? 'what-now-done' : undefined}>{text}</span>
+          </span>
+        }
+        value={done}
+        onChange={setDone}
+      />
+    </li>
+  )
+}

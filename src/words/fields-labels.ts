@@ -1,0 +1,12 @@
+/** Words of editing: what is done to the items of a job. */
+export const fieldsLabels: Readonly<Record<string, string>> = {
+  'fields.more': 'More of this',
+  'fields.up': 'Move up',
+  'fields.down': 'Move down',
+  'fields.remove': 'Take away',
+  'cell.lengthOverall': 'Length of the hull',
+  'cell.lengthWaterline': 'Length on the water',
+  'cell.like': 'Like the generic',
+  'cell.inStock': 'On the shelf',
+  'cell.bagLabel': 'Bag',
+}

@@ -1,0 +1,26 @@
+/** Sentences of the sheets Survey, Marks, Stores, Money and Log. */
+export const sheetsWords: Readonly<Record<string, string>> = {
+  'survey.title':
+    '{count, plural, =0 {Nothing was found that has to be mended.} one {One finding, {hours} of repair.} other {# findings, {hours} of repair.}}',
+  'survey.off':
+    '{count, plural, one {One fitting comes off and goes} other {# fittings come off and go}} on again: {hours}.',
+  'survey.nothingLeft':
+    'Nothing is marked to be left alone. Identification number, builder’s plate, transducer and anodes always are: add them, so that somebody masks them.',
+  'survey.left': 'Masked and left alone: {names}.',
+  'marks.title': '{tapeM} of fine-line tape for every edge once.',
+  'marks.none': 'No stripe and no panel is marked yet.',
+  'stores.title':
+    'Buy {buyL} in {packs, plural, one {one pack} other {# packs}} of {products, plural, one {one product} other {# products}}.',
+  'stores.shortSay':
+    '{count, plural, one {For one product no pack is known: give a size.} other {For # products no pack is known: give their sizes.}}',
+  'money.title': '{total} with tax, {net} before it.',
+  'money.incomplete': 'Prices are missing, so the sum is too small.',
+  'money.notBegun':
+    'Nobody has reckoned this job yet. The plan runs without; a currency begins the estimate.',
+  'money.currencyWrong': 'Three letters, such as EUR or USD.',
+  'log.title':
+    '{count, plural, =0 {Nothing is written down yet.} one {One entry of what really happened.} other {# entries of what really happened.}}',
+  'log.say':
+    'An entry stays as it was written; a correction is a new one.{waiting, plural, =0 {} other { No server in reach: what is new waits on this device.}}',
+  'log.none': 'Ticks on the sheet Today, readings and notes are listed here.',
+}
