@@ -30,11 +30,11 @@ function start(options: ServeOptions): Served {
 
 async function up(options: ServeOptions): Promise<Served> {
   const served = start(options)
-  await until(served.output, () => served.output().includes('http://'), 25_000)
+  await until(served.output, () => served.output().includes('http://'), 60_000)
   return served
 }
 
-describe('hardstand serve', { timeout: 60_000 }, () => {
+describe('hardstand serve', { timeout: 180_000 }, () => {
   it('puts in the sample jobs once, and ends cleanly when it is told to', async () => {
     const folder = await newFolder()
     for (const signal of ['SIGTERM', 'SIGINT'] as const) {

@@ -83,7 +83,7 @@ function expectWhole(doc: Y.Doc, devices: readonly Device[]): void {
     for (const [item, text] of own) expect(found.get(item)?.[`by-${name}`]).toBe(text)
 }
 
-describe('two devices without a signal', () => {
+describe('two devices without a signal', { timeout: 180_000 }, () => {
   it('end in the same state in whatever order their edits arrive', () => {
     for (const seed of seeds) meet(seed)
   })
