@@ -76,7 +76,7 @@ function refusalOf(error: unknown, { tell }: RouteContext): Refusal {
 /** Undefined when it is not what was given that the store cannot take. */
 const statusOfGiven = ({ code }: StoreError): number | undefined => {
   if (code.endsWith('TooLarge')) return 413
-  return /^store\.bad/.test(code) ? 400 : undefined
+  return /^store\.bad(Name|Bytes|Cells|Cursor|Value)$/.test(code) ? 400 : undefined
 }
 
 const refused = (given: Refusal): Response =>

@@ -25,6 +25,7 @@ export type HardstandServer = {
   readonly close: () => Promise<void>
 }
 
+/** A server that is set up and does not listen yet; a wrong set-up fails here, with a `ServerError`. */
 export function createServer(options: ServerOptions): HardstandServer {
   checkOptions(options)
   const { passphrases, sessionKey, nowMs, limits } = options

@@ -42,11 +42,9 @@ const outcomes: Readonly<Record<string, string>> = {
   'cli.badPort': '“{text}” is not a port. Give a whole number from 0 to 65535; 0 takes any that is free.',
   'cli.folderInUse':
     'The data in {folder} is in use by another process. Stop that one, or name another folder with --data.',
-  'cli.storeFailed': 'The data in {folder} cannot be used: {text}.',
   'cli.noData': 'There are no jobs kept in {folder}. Check the folder, or start with hardstand serve.',
   'cli.dataRead':
     '{folder}: {documents, plural, one {# document} other {# documents}}, {entries, plural, one {# entry} other {# entries}} of the log and {series, plural, one {# weather file} other {# weather files}} were read.',
-  'cli.jobOf': 'Job {job}',
   'cli.weatherRead':
     '{file}: {hours, plural, one {# hour} other {# hours}} of weather from {fromAtMs} to {toAtMs}, universal time.',
   'cli.ownFault': 'The program made a mistake of its own, and your files are untouched. Please report this:',

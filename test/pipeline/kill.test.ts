@@ -29,7 +29,7 @@ afterEach(async () => {
 
 describe('a server that is killed while edits come in', () => {
   it(`has kept all that it acknowledged, ${kills} times over`, {
-    timeout: 60_000 + kills * 5000,
+    timeout: 60_000 + kills * 15_000,
   }, async () => {
     const random = xoroshiro128plus(seed)
     const folder = await mkdtemp(join(tmpdir(), 'hardstand-kill-'))
@@ -69,7 +69,13 @@ describe('a server that is killed while edits come in', () => {
 async function metAll(served: Served, writers: readonly Writer[]): Promise<void> {
   const before = writers.map((writer) => writer.keptTimes())
   const met = (): boolean => writers.every((writer, at) => writer.keptTimes() > before[at]!)
-  await until(`a server: ${served.output()}`, met, 20_000)
+  const state = (): string =>
+    writers
+      .map(({ name, shared: { provider, refusedWith, told } }) =>
+        [name, provider.isSynced, provider.unsyncedChanges, refusedWith(), told.at(-1)].join(' '),
+      )
+      .join('; ')
+  await until(() => `everything to be kept: ${state()}; server: ${served.output()}`, met, 60_000)
 }
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms))

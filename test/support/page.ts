@@ -75,10 +75,17 @@ function share(websocketProvider: HocuspocusProviderWebsocket, name: string, doc
 }
 
 /** Waits for a condition, and says which when it does not come. */
-export async function until(what: string, holds: () => boolean, mostMs = 15_000): Promise<void> {
+export async function until(
+  what: string | (() => string),
+  holds: () => boolean,
+  mostMs = 15_000,
+): Promise<void> {
   const endMs = performance.now() + mostMs
   while (!holds()) {
-    if (performance.now() > endMs) throw new Error(`wait: in vain for ${what}, expected within ${mostMs} ms`)
+    if (performance.now() > endMs)
+      throw new Error(
+        `wait: in vain for ${typeof what === 'string' ? what : what()}, expected within ${mostMs} ms`,
+      )
     await new Promise((resolve) => setTimeout(resolve, 3))
   }
 }

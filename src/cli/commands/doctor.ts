@@ -1,11 +1,13 @@
 /** `hardstand doctor`: re-reads what the program ships and the documents given to it, and says what is wrong. */
 import { readdir } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
-import type { Command } from '../command.ts'
+import { type Command, textFlag } from '../command.ts'
 import { CliFault } from '../fault.ts'
 import { problemLines, readJob } from '../load-job.ts'
 import { weatherFor } from '../load-weather.ts'
 import { plainWords } from '../plain-words.ts'
+import { dataFolder } from '../serving/data-folder.ts'
+import { doctorData } from './doctor-data.ts'
 
 export const samplesFolder = fileURLToPath(new URL('../../../samples/', import.meta.url))
 
@@ -13,8 +15,10 @@ export const doctor: Command = {
   name: 'doctor',
   summary: 're-read the sample jobs, or the document given, with their weather, and say what is wrong',
   argument: { name: '[job]', doc: 'job document; the sample jobs when left out' },
-  flags: [],
-  run: async ({ argument }) => {
+  flags: [{ flags: '--data <folder>', doc: 'examine what a server keeps there instead' }],
+  run: async ({ argument, flags }) => {
+    const data = textFlag(flags, 'data')
+    if (data !== undefined) return doctorData(dataFolder(data))
     const files = argument === '' ? await sampleFiles() : [argument]
     const reports = await Promise.all(files.map(examine))
     const bad = reports.filter((report) => report.faults.length > 0)

@@ -49,7 +49,7 @@ async function openFile(folder: string): Promise<SqliteStore> {
 export function storeFault(error: unknown, folder: string): unknown {
   if (!(error instanceof StoreError)) return error
   if (error.code === 'store.locked') return new CliFault([plainWords.sentence('cli.folderInUse', { folder })])
-  return new CliFault([plainWords.sentence('cli.storeFailed', { folder, text: error.message })])
+  return new CliFault([plainWords.sentence(error.code, error.data)])
 }
 
 /** Made once, so that those who signed in stay so when the server starts again. */

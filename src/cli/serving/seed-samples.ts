@@ -21,7 +21,7 @@ export async function seedSamples(store: Store, nowMs: number): Promise<void> {
     const raw = await readSample(id)
     await putSample(store, id, raw)
     // The list has the newest first; the samples keep their order.
-    putShopJob(shop, id, { name: cell(raw, 'job'), boatName: cell(raw, 'boat'), madeMs: nowMs - at })
+    putShopJob(shop, id, { name: cell(raw, 'name'), boatName: cell(raw, 'boatName'), madeMs: nowMs - at })
   }
   await store.append(shopDocument, Y.encodeStateAsUpdate(shop))
 }
@@ -50,7 +50,7 @@ function documentOf(part: RawPart): Uint8Array {
   return Y.encodeStateAsUpdate(doc)
 }
 
-function cell(raw: RawDocument, section: string): string {
-  const name = raw.work[section]?.name
-  return typeof name === 'string' ? name : ''
+function cell(raw: RawDocument, key: string): string {
+  const text = raw.work.job?.[key]
+  return typeof text === 'string' ? text : ''
 }

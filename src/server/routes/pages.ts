@@ -36,7 +36,7 @@ export const createPages = (folder: string): Pages => ({
     const isScreen = !path.slice(path.lastIndexOf('/')).includes('.')
     const file = isScreen ? start : path
     const bytes = await read(folder, file)
-    if (bytes === undefined) return refuse(404, isScreen ? 'server.pagesMissing' : 'server.notFound')
+    if (bytes === undefined) return refuse(404, file === start ? 'server.pagesMissing' : 'server.notFound')
     const tag = `"${createHash('sha256').update(bytes).digest('base64url')}"`
     const headers = {
       'Content-Type': types[extname(file)] ?? 'application/octet-stream',

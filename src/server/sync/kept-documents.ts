@@ -7,6 +7,7 @@ import type { Store } from '#store'
 import { Refused, refusal } from '../http/refusal.ts'
 import type { ServerLimits } from '../limits.ts'
 import type { Tell } from '../options.ts'
+import { joinedWrites } from './joined-writes.ts'
 
 export type KeptDocuments = {
   /** Applies everything that is kept of a document. */
@@ -23,7 +24,10 @@ type Counts = { updates: number; bytes: number; compacting: boolean }
 
 export type KeptOptions = {
   readonly store: Store
-  readonly limits: Pick<ServerLimits, 'documents' | 'documentBytes' | 'updates' | 'updatesAtRest'>
+  readonly limits: Pick<
+    ServerLimits,
+    'documents' | 'documentBytes' | 'updates' | 'updatesAtRest' | 'messageBytes'
+  >
   readonly tell: Tell
 }
 
@@ -41,7 +45,7 @@ export function createKeptDocuments(options: KeptOptions): KeptDocuments {
     counts.set(name, known)
     return known
   }
-  const append = async (name: string, update: Uint8Array): Promise<void> => {
+  const write = async (name: string, update: Uint8Array): Promise<void> => {
     const count = countsOf(name)
     if (count.updates === 0) await checkRoom(options)
     if (count.bytes + update.length > limits.documentBytes)
@@ -53,6 +57,7 @@ export function createKeptDocuments(options: KeptOptions): KeptDocuments {
     count.bytes += update.length
     if (count.updates > limits.updates && !count.compacting) void track(compactCounted(name, count, options))
   }
+  const append = joinedWrites(write, { mostBytes: limits.messageBytes })
   return {
     load: async (name, doc) => {
       const { updates } = await store.document(name)

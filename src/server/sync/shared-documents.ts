@@ -42,7 +42,10 @@ export function createSharedDocuments(
         throw { reason: 'server.storeFailed' }
       }
     },
-    connected: async ({ connection }) => {
+    connected: async ({ connection, context, documentName }) => {
+      // It was let go of while it was being opened: nothing that others edit would reach this page.
+      if (hocuspocus.documents.get(documentName) !== connection.document)
+        (context as SocketContext).socket.close(closing.tryAgain)
       connection.sendStateless(
         JSON.stringify({ kind: 'hello', protocol, app: options.app } satisfies SocketTold),
       )

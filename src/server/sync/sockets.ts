@@ -84,7 +84,7 @@ function share(
     readonly sees: Sees
   },
 ): void {
-  const socket = new GuardedSocket(webSocket, limits)
+  const socket = new GuardedSocket(webSocket, { limits, sees })
   const context: SocketContext = { sees, socket }
   documents.hocuspocus.handleConnection(socket as unknown as WebSocket, request, context)
 }

@@ -46,7 +46,7 @@ describe('a shared document', () => {
   })
 
   it('comes back from the store with everything after all pages left', async () => {
-    const { port, store } = await start()
+    const { port, store } = await start({ limits: { ...serverLimits, updatesAtRest: 1 } })
     const first = openPage(port)
     const one = first.share(name)
     await until('first', one.kept)

@@ -44,6 +44,9 @@ export function openConnection(place: Pick<Location, 'protocol' | 'host'>): Conn
       listeners.tell()
     },
   })
+  // What was edited while there was no socket goes with the meeting of each document. Sent once more from the queue,
+  // it would be acknowledged apart, and those acknowledgements be counted for edits that are still on their way.
+  socket.on('open', () => Object.assign(socket, { messageQueue: [] }))
   return {
     listen: listeners.listen,
     online: () => online,
