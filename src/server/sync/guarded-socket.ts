@@ -68,8 +68,8 @@ export class GuardedSocket extends EventEmitter {
     // A socket that is being closed still delivers what came before the other side heard of it.
     if (this.#socket.readyState !== this.#socket.OPEN) return
     const message = isBinary ? readMessage(data) : undefined
-    if (message === undefined || !this.#isAllowed(message)) return this.#refuse()
-    this.#pass(message, data)
+    if (message === undefined || !this.#isAllowed(message)) this.#refuse()
+    else this.#pass(message, data)
   }
 
   #refuse(): void {
