@@ -21,6 +21,8 @@ export const papersScreenLabels: Readonly<Record<string, string>> = {
   'paperKind.quote': 'Quote',
   'paperKind.change-order': 'Change orders',
   'paperKind.shopping-list': 'Shopping list',
+  'open.most': 'What moves the plan most',
+  'open.weighing': 'Trying each guess',
   'open.wrong': 'Cannot be read',
   'open.missing': 'Missing',
   'open.fault': 'Does not work as it stands',

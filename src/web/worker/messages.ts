@@ -22,6 +22,10 @@ export type ToWorker =
   | { readonly kind: 'ask'; readonly ask: number; readonly question: Question }
 
 export type Question =
+  /** The guesses that the plan rests on. */
+  | { readonly kind: 'candidates' }
+  /** How far one of them moves it. */
+  | { readonly kind: 'weigh'; readonly candidate: Candidate; readonly nowMs: number }
   /** The plan with everything in it, for papers. */
   | { readonly kind: 'whole' }
   /** Which limits failed in the hour that begins at a minute. */
@@ -29,7 +33,24 @@ export type Question =
   /** How the plan would move if these entries stood in the log too. */
   | { readonly kind: 'what if'; readonly entries: Entries; readonly nowMs: number }
 
+/** A cell that nobody has measured, and two texts to try in it. */
+export type Candidate = {
+  readonly place: {
+    readonly part: 'work' | 'money'
+    readonly section: string
+    readonly item?: string
+    readonly key: string
+  }
+  readonly low: string
+  readonly high: string
+}
+
+/** How far a guess moves the plan between its two texts. */
+export type Effect = { readonly days: number; readonly litres: number; readonly coins?: number }
+
 export type Answers = {
+  readonly candidates: readonly Candidate[]
+  readonly weigh: Effect
   readonly whole: { readonly plan: Plan; readonly work: PlanInput['work'] }
   readonly why: Failing
   readonly 'what if': Plan

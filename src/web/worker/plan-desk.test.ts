@@ -7,7 +7,7 @@ import { parseJob, project } from '#job'
 import { plan } from '#plan'
 import { fillPart, setCell } from '#replica'
 import { sampleBytes } from '../../../test/job-documents.ts'
-import type { PlannedMessage, ShownPlan } from './messages.ts'
+import type { Candidate, Effect, PlannedMessage, ShownPlan } from './messages.ts'
 import { createPlanDesk } from './plan-desk.ts'
 
 const raw = parseJob(sampleBytes('open-powerboat')).document!
@@ -127,6 +127,23 @@ describe('the desk', () => {
     expect(endOf(moved)).toBe(Date.parse(entry.at) / 60_000)
     expect(endOf(page() as ShownPlan)).not.toBe(endOf(moved))
     expect(Object.keys(next().stages)).toEqual(['stamp'])
+  })
+
+  it('finds the guesses the plan rests on, and how far each moves it', () => {
+    const { docs, desk, next } = sample()
+    setCell(docs.work, { section: 'boat', key: 'freeboardMid' }, undefined)
+    setCell(docs.work, { section: 'findings', item: 'soft-core', key: 'hours' }, 'about 16 h')
+    next()
+    const found = desk.answer({ kind: 'candidates' }) as readonly Candidate[]
+    const freeboard = found.find(({ place }) => place.key === 'freeboardMid')!
+    const effect = desk.answer({ kind: 'weigh', candidate: freeboard, nowMs }) as Effect
+    expect(effect.litres).toBeGreaterThan(0.5)
+    expect(effect.coins).toBeGreaterThan(0)
+    expect(Object.keys(next().stages)).toEqual(['stamp'])
+    setCell(docs.work, { section: 'boat', key: 'freeboardMid' }, '0.95 m')
+    next()
+    const left = desk.answer({ kind: 'candidates' }) as readonly Candidate[]
+    expect(left.map(({ place }) => place.key)).not.toContain('freeboardMid')
   })
 
   it('plans without money when it has none', () => {

@@ -10,6 +10,7 @@ import { createPlanner, type Plan, type PlanInput } from '#plan'
 import { partOf, versionOf } from '#replica'
 import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
 import { type Shown, showPlan, stagesSince } from './shown-plan.ts'
+import { candidatesOf, effectOf, withCell } from './weigh.ts'
 
 export type PlanDesk = {
   readonly update: (part: 'work' | 'money', update: Uint8Array) => void
@@ -29,6 +30,8 @@ type Weather =
 export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
   const docs = { work: new Y.Doc(), money: new Y.Doc() }
   const planner = createPlanner()
+  // A memory of its own, so that what is only tried does not push out what is.
+  const weigher = createPlanner()
   let entries: Entries = {}
   let weather: Weather | undefined
   let projected: Projected | undefined
@@ -88,6 +91,20 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
     answer: (question) => {
       if (!last || !projected) throw new Error('desk: no plan yet, got a question, expected a plan first')
       switch (question.kind) {
+        case 'candidates':
+          return candidatesOf(projected, last.plan)
+        case 'weigh': {
+          const { candidate, nowMs } = question
+          const raw = rawDocument(docs, entries)
+          const tried = (text: string): Plan => {
+            const supposed = project(withCell(raw, candidate.place, text), {
+              ...readOptions,
+              previous: projected!,
+            })
+            return weigher.plan(inputOf(supposed, nowMs)).plan
+          }
+          return effectOf(tried(candidate.low), tried(candidate.high))
+        }
         case 'whole':
           return { plan: last.plan, work: projected.work }
         case 'why':

@@ -29,7 +29,7 @@ export const NewJobScreen = ({ device, go }: NewJobScreenProps) => {
     try {
       const id = await createJob(device, raw)
       forget()
-      go(`/job/${id}/boat`)
+      go(`/job/${id}/open`)
     } catch (error) {
       setFault(error instanceof Error ? error.message : 'web.deviceFault')
     }

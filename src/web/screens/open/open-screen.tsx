@@ -2,6 +2,7 @@
 import { labelOf } from '#words'
 import { NoteList, Part, Progress, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
+import { MoveMost } from './move-most.tsx'
 
 const kinds = ['missing', 'fault', 'assumed', 'notice', 'uncovered'] as const
 
@@ -29,6 +30,7 @@ export const OpenScreen = ({ view, head, block }: ScreenProps) => {
           />
         </Part>
       )}
+      {plan ? <MoveMost view={view} /> : null}
       {plan ? null : (
         <Part>
           <Progress label={labelOf('frame.planning')} />
