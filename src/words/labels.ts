@@ -1,5 +1,6 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
 import { boatScreenLabels } from './boat-screen-labels.ts'
+import { daysScreenLabels } from './days-screen-labels.ts'
 import { fieldsLabels } from './fields-labels.ts'
 import { frameLabels } from './frame-labels.ts'
 import { jobsLabels } from './jobs-labels.ts'
@@ -13,6 +14,7 @@ import { quantityKey } from './quantity-key.ts'
 import { sheetsLabels } from './sheets-labels.ts'
 import { sumLabels } from './sum-labels.ts'
 import { sumScreenLabels } from './sum-screen-words.ts'
+import { todayScreenLabels } from './today-screen-labels.ts'
 import { whatNowLabels } from './what-now-words.ts'
 
 /** Every table of labels, by its name. */
@@ -30,6 +32,8 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   sheetsLabels,
   sumLabels,
   sumScreenLabels,
+  todayScreenLabels,
+  daysScreenLabels,
   whatNowLabels,
 }
 

@@ -5,6 +5,7 @@ import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
 import { databaseWords } from './database-words.ts'
+import { daysScreenPhrases, daysScreenWords } from './days-screen-words.ts'
 import { framePhrases } from './frame-phrases.ts'
 import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
@@ -21,6 +22,7 @@ import { sheetsWords } from './sheets-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
+import { todayScreenPhrases, todayScreenWords } from './today-screen-words.ts'
 import { unitsWords } from './units-words.ts'
 import { viewPhrases } from './view-phrases.ts'
 import { weatherProblems } from './weather-problems.ts'
@@ -51,6 +53,10 @@ export const tables: Readonly<Record<string, Table>> = {
   sumScreenPhrases,
   sheetsWords,
   sumsWords,
+  todayScreenWords,
+  todayScreenPhrases,
+  daysScreenWords,
+  daysScreenPhrases,
   unitsWords,
   viewPhrases,
   weatherProblems,

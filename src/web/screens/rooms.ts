@@ -13,6 +13,7 @@ const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<
   lazy(() => load().then((found) => ({ default: found })))
 
 export const rooms: readonly Room[] = [
+  { id: 'today', Screen: screen(async () => (await import('./today/today-screen.tsx')).TodayScreen) },
   { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
   { id: 'survey', Screen: screen(async () => (await import('./survey/survey-screen.tsx')).SurveyScreen) },
   {

@@ -1,0 +1,138 @@
+/** The step in hand: who and how long, cautions before it, its pour with clock and cup, and what can be told of it. */
+import { type ReactNode, useState } from 'react'
+import { describeStep } from '#plan'
+import { labelOf } from '#words'
+import { Fold } from '../../fields/cells.tsx'
+import type { JobView } from '../../job/job-view.ts'
+import { localInstant } from '../../job/local-date.ts'
+import { Button, Part } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
+import { PotClock, type Pots } from '../pot/index.ts'
+import { CautionOf } from '../sheet-cautions.tsx'
+import type { DayRow } from './day-rows.ts'
+import { PourCup } from './pour-cup.tsx'
+import { TakeReading } from './take-reading.tsx'
+import type { TodayState } from './today-state.ts'
+import { whoOf } from './who-of.ts'
+
+export type HandPartProps = {
+  readonly view: JobView
+  readonly plan: ShownPlan
+  readonly state: TodayState
+  readonly row: DayRow
+  readonly pots: Pots
+  /** The way to what to do when it goes wrong. */
+  readonly trouble: ReactNode
+}
+
+export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProps) => {
+  const [reading, setReading] = useState(false)
+  const { words, timeZone, readOnly } = view
+  const { code, data } = describeStep(plan, row.step)
+  const begun = state.begun.has(row.step)
+  const clock = (minute: number): string => words.time(minute * 60_000, timeZone)
+  const write = (kind: 'started' | 'done'): void => {
+    view.addEntry({ at: localInstant(Date.now(), timeZone), kind, step: row.step })
+  }
+  return (
+    <Part
+      raised
+      title={words.sentence(code, data)}
+      aside={words.sentence('todayscreen.fromTo', {
+        fromClock: clock(row.startMinute),
+        untilClock: clock(row.endMinute),
+      })}
+    >
+      <div className="today-hand">
+        <p>{whoOf(view, row)}</p>
+        <Cautions view={view} plan={plan} step={row.step} />
+        {row.pours.length === 0 ? null : <PourInHand key={row.step} {...{ view, state, row, pots }} />}
+        <div className="today-buttons">
+          {begun || row.pours.length > 0 ? null : (
+            <Button big next disabled={readOnly || row.done} onClick={() => write('started')}>
+              {labelOf('today.start')}
+            </Button>
+          )}
+          {begun ? (
+            <Button big next={row.pours.length === 0} disabled={readOnly} onClick={() => write('done')}>
+              {labelOf('today.doneNow')}
+            </Button>
+          ) : null}
+          <Button big disabled={readOnly} onClick={() => setReading(true)}>
+            {labelOf('today.reading')}
+          </Button>
+          {trouble}
+        </div>
+      </div>
+      {reading ? <TakeReading view={view} onClose={() => setReading(false)} /> : null}
+    </Part>
+  )
+}
+
+type CautionsProps = { readonly view: JobView; readonly plan: ShownPlan; readonly step: string }
+
+/** Dangers and warnings in full; what is milder behind a line, and its number said. */
+const Cautions = ({ view: { words }, plan, step }: CautionsProps) => {
+  const own = plan.cautions.cautions.filter(({ steps }) => steps.includes(step.replace(/^key:/, '')))
+  const strong = own.filter(({ severity }) => severity === 'danger' || severity === 'warning')
+  const shown = strong.length > 0 ? strong : own.slice(0, 1)
+  const rest = own.filter((caution) => !shown.includes(caution))
+  return (
+    <>
+      {shown.map((caution) => (
+        <CautionOf key={caution.code} caution={caution} words={words} />
+      ))}
+      {rest.length === 0 ? null : (
+        <Fold title={words.sentence('todayscreen.moreCautions', { count: rest.length })}>
+          <div className="today-hand">
+            {rest.map((caution) => (
+              <CautionOf key={caution.code} caution={caution} words={words} />
+            ))}
+          </div>
+        </Fold>
+      )}
+    </>
+  )
+}
+
+type PourInHandProps = Pick<HandPartProps, 'view' | 'state' | 'row' | 'pots'>
+
+const PourInHand = ({ view, state, row, pots }: PourInHandProps) => {
+  const { pours } = row
+  const running = pours.findIndex((pour) =>
+    pots.pots.some((pot) => pot.step === pour.step && pot.nr === pour.nr),
+  )
+  const late = state.isToday ? pours.findIndex((pour) => lastMinute(pour) > state.nowMinute) : 0
+  const [chosen, setChosen] = useState<number>()
+  const at = chosen ?? (running >= 0 ? running : Math.max(0, late))
+  const pour = pours[at]
+  if (pour === undefined) return null
+  const { words } = view
+  return (
+    <>
+      <div className="today-pours">
+        <div>
+          <PotClock
+            view={view}
+            pots={pots}
+            pour={pour}
+            title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { readyM3: pour.readyM3, areaM2: pour.areaM2 })}`}
+          />
+        </div>
+        <PourCup pour={pour} words={words} />
+      </div>
+      {pours.length < 2 ? null : (
+        <div className="today-buttons">
+          <Button disabled={at === 0} onClick={() => setChosen(at - 1)}>
+            {labelOf('today.earlierPour')}
+          </Button>
+          <Button disabled={at === pours.length - 1} onClick={() => setChosen(at + 1)}>
+            {labelOf('today.nextPour')}
+          </Button>
+        </div>
+      )}
+    </>
+  )
+}
+
+const lastMinute = (pour: DayRow['pours'][number]): number => pour.useUntilMinute ?? pour.mixAtMinute + 60

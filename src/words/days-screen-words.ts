@@ -1,0 +1,50 @@
+/** Sentences of the sheet Days. */
+export const daysScreenWords: Readonly<Record<string, string>> = {
+  'daysscreen.titleWish':
+    'Done {endDate}, afloat from {launchDate}: {spare, plural, =0 {on the day} one {one day before launch} other {# days before launch}}.',
+  'daysscreen.titleLate':
+    'Done {endDate}, afloat from {launchDate}: {late, plural, one {one day} other {# days}} after launch.',
+  'daysscreen.title': 'Done {endDate}, afloat from {launchDate}.',
+  'daysscreen.titleEnd': 'Done {endDate}. When slings may touch is not known.',
+  'daysscreen.titleOpen':
+    '{count, plural, =0 {Nothing is planned yet} one {One step finds no place} other {# steps find no place}}, so there is no last day.',
+  'daysscreen.say':
+    '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it.',
+  'daysscreen.none': 'No work stands on these days.',
+  'daysscreen.quiet': 'Nothing on these days: {names}.',
+  'daysscreen.noWeather':
+    'No weather reaches these days: clocks run at the air of the last week that is known.',
+  'daysscreen.unplaced': `{step}: {reason, select,
+    needs {a step it waits for has no place either}
+    clock {its waiting time never ends at the temperatures to come}
+    people {nobody who may do it works enough hours}
+    horizon {no run of suitable hours is long enough}
+    other {no reason is known}}.`.replaceAll(/\s+/g, ' '),
+  'daysscreen.anyHour': 'Any hour of a shift will do for it: no paint is open.',
+  'daysscreen.waitsFor': '{name} holds it back until {untilAtMs}.',
+  'daysscreen.free': 'Nothing holds it back but the hours of the crew.',
+  'daysscreen.keyed': 'The time to coat without sanding has run out, so the surface is keyed first.',
+  'daysscreen.whyFault': 'Why these hours were judged so cannot be looked up now.',
+  'daysscreen.doneAlready': 'It is done, by the log.',
+}
+
+/** Shorter than a sentence. */
+export const daysScreenPhrases: Readonly<Record<string, string>> = {
+  'daysscreen.bar':
+    '{name}, {fromAtMs} to {untilClock}, {names}{certainty, select, none {} other {, {certainty}}}',
+  'daysscreen.coatShort': 'C{coat, number}',
+  'daysscreen.strip': '{zone}: {hours} of hours that can take paint',
+  'daysscreen.handsDay': '{hours}',
+  'daysscreen.chart':
+    'Air {airLeastC} to {airMostC}, dew {dewLeastC} to {dewMostC}, skin {skinLeastC} to {skinMostC}',
+  'daysscreen.overDew': '{leastK} over dew',
+  'daysscreen.between': '{leastC} to {mostC}',
+  'daysscreen.atMost': 'at most {mostShare}',
+  'daysscreen.atLeast': 'at least {leastK}',
+  'daysscreen.until': 'until {untilAtMs}',
+  'daysscreen.from': 'from {fromAtMs}',
+  'daysscreen.begins': 'begins {fromAtMs}',
+  'daysscreen.weeks': '{fromDate} to {toDate}',
+  'daysscreen.shift': '{name}, {days} {from} to {until}',
+  'daysscreen.dayHours': '{people, plural, one {one person} other {# people}}, {hours}',
+}
