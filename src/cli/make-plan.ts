@@ -1,6 +1,7 @@
 /** From the arguments of a command to a plan: the job, its weather, the moment, the seed. */
 import { readFileSync } from 'node:fs'
 import { catalogue } from '#catalogue'
+import { noteText } from '#papers'
 import { type Plan, plan } from '#plan'
 import type { Flag, Flags } from './command.ts'
 import { textFlag } from './command.ts'
@@ -8,7 +9,6 @@ import { CliFault } from './fault.ts'
 import { type LoadedJob, loadJob } from './load-job.ts'
 import { type LoadedWeather, weatherFor } from './load-weather.ts'
 import { plainWords } from './plain-words.ts'
-import { noteText } from './views/note-text.ts'
 
 export const planFlags: readonly Flag[] = [
   { flags: '--weather <file>', doc: 'hourly weather (CSV) instead of the file the job names' },

@@ -17,6 +17,7 @@ export {
 export type { Ink } from './inks.ts'
 export { papersFor } from './node-papers.ts'
 export { nodePress } from './node-press.ts'
+export { noteText } from './note-text.ts'
 export { paperJob } from './paper-job.ts'
 export { changeOrders, daySheet, papersFrom, planSummary, quote, shoppingList } from './papers-for.ts'
 export { type Pen, type PenRule, penRule } from './pens.ts'

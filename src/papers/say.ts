@@ -4,10 +4,13 @@ import type { Plan } from '#plan'
 import { writeAs } from '#units'
 import { createWords, type WordsData } from '#words'
 import type { Figure } from './figure.ts'
+import { noteText } from './note-text.ts'
 import type { PaperJob } from './types.ts'
 
 export type Say = {
   readonly sentence: (code: string, data?: WordsData) => string
+  /** A note, with the steps it names in words. */
+  readonly note: (note: Plan['notes'][number]) => string
   readonly label: (key: string) => string
   /** The value with its unit by the suffix of its key. */
   readonly figure: (key: string, value: number) => string
@@ -46,6 +49,7 @@ export function createSay(plan: Plan, job: PaperJob): Say {
   return {
     sentence,
     figure,
+    note: (note) => noteText(plan, note, { sentence }),
     label: words.label,
     sure: (key, value, certainty) => ({ text: figure(key, value), certainty }),
     hours: (hours) => sentence('paper.workHours', { count: Math.round(hours * 100) / 100 }),

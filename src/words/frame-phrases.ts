@@ -1,6 +1,6 @@
 /** Short texts round every sheet: cells of the title block, counts on the stick, where edits are kept. */
 export const framePhrases: Readonly<Record<string, string>> = {
-  'frame.sheetOf': '{number, number} {name} of {of, number}',
+  'frame.sheetOf': '{number, plural, =0 {{name}} other {# {name} of {of, number}}}',
   'frame.changeNumber': 'No. {number, number}',
   'frame.changeAt': 'No. {number, number}, {changedAtMs}',
   'frame.weatherFromTo': '{fromDate} to {toDate}',

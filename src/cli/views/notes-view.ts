@@ -1,7 +1,8 @@
 /** Cautions and notes: what can hurt, what was assumed, what is missing, what is not covered yet. */
+
+import { noteText } from '#papers'
 import type { Plan } from '#plan'
 import type { Words } from '#words'
-import { noteText } from './note-text.ts'
 import { section, wrap } from './table.ts'
 
 export function cautionLines(plan: Plan, words: Words): readonly string[] {

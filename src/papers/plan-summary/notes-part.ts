@@ -28,7 +28,7 @@ export function notesPart(kit: Kit): readonly Flowing[] {
 function noteUnit(kit: Kit, note: Note, number: number): Unit {
   const { x, width } = measureOf(kit.page)
   const { say, setter } = kit
-  const words = `${say.label(`severity.${note.severity}`)}: ${say.sentence(note.code, note.data)}`
+  const words = `${say.label(`severity.${note.severity}`)}: ${say.note(note)}`
   const lines = paragraph(words, 'body', { x: x + flagWidth, width: width - flagWidth, setter })
   const [first, ...rest] = lines
   const flag = note.severity === 'missing' ? missingFlag : noteFlag

@@ -4,8 +4,9 @@ import { labelOf } from '#words'
 import { Cells, Fold } from '../../fields/cells.tsx'
 import { Collection } from '../../fields/collection.tsx'
 import { notesOf } from '../../job/notes-of.ts'
-import { Ghost, Ledger, NoteList, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
+import { Ghost, Ledger, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
+import { sheetNotes } from '../sheet-notes.tsx'
 import { LinesPlan } from './lines-plan.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -47,17 +48,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
                 <Progress label={labelOf('frame.planning')} />
               )}
             </PartBlock>
-            {notes.length === 0 ? null : (
-              <PartBlock title={labelOf('heading.notes')}>
-                <NoteList
-                  notes={notes.map((note, at) => ({
-                    kind: note.severity === 'missing' ? 'missing' : 'note',
-                    mark: at + 1,
-                    text: words.sentence(note.code, note.data),
-                  }))}
-                />
-              </PartBlock>
-            )}
+            {sheetNotes(view, notes)}
           </>
         }
       >

@@ -20,7 +20,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
         <Part
           title={labelOf('room.build-up')}
           aside={nameOf(stack)}
-          notes={sheetNotes(words, notesOf(plan, /^(buildUps|layers|coating|quantities)\./))}
+          notes={sheetNotes(view, notesOf(plan, /^(buildUps|layers|coating|quantities)\./))}
         >
           {stacks.length > 1 ? (
             <ChoiceField

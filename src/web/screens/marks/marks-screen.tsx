@@ -23,7 +23,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
           key={stripe.id}
           title={stripe.name}
           aside={words.sentence('marks.stripe', { areaM2: stripe.table.areaM2, tapeM: stripe.table.tapeM })}
-          notes={sheetNotes(words, notesOf(plan, /^(marks|marking|stripe)\./))}
+          notes={sheetNotes(view, notesOf(plan, /^(marks|marking|stripe)\./))}
         >
           <Ledger
             caption={stripe.name}

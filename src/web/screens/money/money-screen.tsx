@@ -49,7 +49,7 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
       ) : (
         <>
           {estimate && plan ? (
-            <Part title={labelOf('heading.money')} notes={sheetNotes(words, notesOf(plan, /^money\./))}>
+            <Part title={labelOf('heading.money')} notes={sheetNotes(view, notesOf(plan, /^money\./))}>
               {groups.map((group) => (
                 <Group key={group} group={group} view={view} estimate={estimate} />
               ))}

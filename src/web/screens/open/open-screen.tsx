@@ -1,4 +1,5 @@
 /** Open: everything that is assumed, missing or wrong, with the way to put it right. */
+import { noteText } from '#papers'
 import { labelOf } from '#words'
 import { NoteList, Part, Progress, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
@@ -44,7 +45,7 @@ export const OpenScreen = ({ view, head, block }: ScreenProps) => {
               notes={found.map((note, at) => ({
                 kind: kind === 'missing' ? 'missing' : 'note',
                 mark: at + 1,
-                text: words.sentence(note.code, note.data),
+                text: plan ? noteText(plan, note, words) : '',
               }))}
             />
           </Part>

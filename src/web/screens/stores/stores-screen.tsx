@@ -18,7 +18,7 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
     <Sheet head={head} block={block} title={titleOf(view)} say={sayOf(view)}>
       {plan ? (
         <>
-          <Part title={labelOf('heading.buy')} notes={sheetNotes(words, notesOf(plan, /^stores\./))}>
+          <Part title={labelOf('heading.buy')} notes={sheetNotes(view, notesOf(plan, /^stores\./))}>
             <BuyTable view={view} plan={plan} />
           </Part>
           <Part title={labelOf('heading.consumables')}>

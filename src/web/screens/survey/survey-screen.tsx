@@ -30,7 +30,7 @@ export const SurveyScreen = ({ view, head, block }: ScreenProps) => {
           plan ? (
             <>
               <SheetCautions view={view} kinds={kinds} />
-              {sheetNotes(words, notesOf(plan, /^(repairs|fittings|quantities\.repairs)/))}
+              {sheetNotes(view, notesOf(plan, /^(repairs|fittings|quantities\.repairs)/))}
             </>
           ) : undefined
         }

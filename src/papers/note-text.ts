@@ -1,6 +1,5 @@
 /** A note as a sentence, with the steps it names in words instead of ids. */
-import type { Plan } from '#plan'
-import { describeStep } from '#plan'
+import { describeStep, type Plan } from '#plan'
 import type { Words } from '#words'
 
 type Note = Plan['notes'][number]
@@ -8,7 +7,12 @@ type Note = Plan['notes'][number]
 /** Keys of note data that hold the id of a step. */
 const stepKeys = ['step', 'after']
 
-export function noteText(plan: Plan, note: Note, words: Words): string {
+/** The sentence of a note; works on any part of a plan that steps can be described from. */
+export function noteText(
+  plan: Parameters<typeof describeStep>[0],
+  note: Note,
+  words: Pick<Words, 'sentence'>,
+): string {
   const named = Object.entries(note.data).map(([key, value]) => {
     if (!stepKeys.includes(key) || typeof value !== 'string') return [key, value] as const
     const { code, data } = describeStep(plan, value)
