@@ -17,6 +17,7 @@ export const rooms: readonly Room[] = [
   { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
   { id: 'survey', Screen: screen(async () => (await import('./survey/survey-screen.tsx')).SurveyScreen) },
   { id: 'marks', Screen: screen(async () => (await import('./marks/marks-screen.tsx')).MarksScreen) },
+  { id: 'days', Screen: screen(async () => (await import('./days/days-screen.tsx')).DaysScreen) },
   { id: 'stores', Screen: screen(async () => (await import('./stores/stores-screen.tsx')).StoresScreen) },
   { id: 'money', Screen: screen(async () => (await import('./money/money-screen.tsx')).MoneyScreen) },
   { id: 'log', Screen: screen(async () => (await import('./log/log-screen.tsx')).LogScreen) },
