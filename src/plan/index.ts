@@ -1,6 +1,8 @@
 /** The road a job travels: from the document to days, stores, money and cautions. */
+export { limitNote } from '#core/climate'
 export { describeStep, type StepText } from './describe-step.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
 export type { TraceEntry } from './remember.ts'
 export { hashOf, shortHash } from './stamp.ts'
 export type * from './types.ts'
+export { type CoatWindow, coatWindows } from './windows.ts'

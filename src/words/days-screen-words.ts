@@ -1,9 +1,9 @@
 /** Sentences of the sheet Days. */
 export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.titleWish':
-    'Done {endDate}, afloat from {launchDate}: {spare, plural, =0 {on the day} one {one day before launch} other {# days before launch}}.',
+    'Done {endDate}, afloat from {launchDate}: {spare, plural, =0 {on the day of the launch} one {one day before the launch} other {# days before the launch}}.',
   'daysscreen.titleLate':
-    'Done {endDate}, afloat from {launchDate}: {late, plural, one {one day} other {# days}} after launch.',
+    'Done {endDate}, afloat from {launchDate}: {late, plural, one {one day} other {# days}} later than wanted.',
   'daysscreen.title': 'Done {endDate}, afloat from {launchDate}.',
   'daysscreen.titleEnd': 'Done {endDate}. When slings may touch is not known.',
   'daysscreen.titleOpen':

@@ -16,6 +16,7 @@ export const todayScreenWords: Readonly<Record<string, string>> = {
   'todayscreen.at':
     'Worked out from the weather for {atClock}. Measure before you mix; the product’s own sheet decides.',
   'todayscreen.read': 'Read at {atClock}: {text}.',
+  'todayscreen.ownSheet': 'What to do stands below in full; the product’s own safety sheet decides.',
   'todayscreen.readingWrong': 'Write it like 18 °C or 64 °F.',
   'todayscreen.humidityWrong': 'Write it like 65 %.',
 }
@@ -30,5 +31,5 @@ export const todayScreenPhrases: Readonly<Record<string, string>> = {
   'todayscreen.fromTo': '{fromClock} to {untilClock}',
   'todayscreen.needs': 'Margin, needs {leastK}',
   'todayscreen.tick': 'Done: {name}',
-  'todayscreen.moreCautions': '{count, plural, one {One more caution} other {# more cautions}}',
+  'todayscreen.moreCautions': '{count, plural, one {The caution in full} other {All # cautions in full}}',
 }

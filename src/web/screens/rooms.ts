@@ -21,6 +21,7 @@ export const rooms: readonly Room[] = [
     Screen: screen(async () => (await import('./build-up/build-up-screen.tsx')).BuildUpScreen),
   },
   { id: 'marks', Screen: screen(async () => (await import('./marks/marks-screen.tsx')).MarksScreen) },
+  { id: 'days', Screen: screen(async () => (await import('./days/days-screen.tsx')).DaysScreen) },
   { id: 'stores', Screen: screen(async () => (await import('./stores/stores-screen.tsx')).StoresScreen) },
   { id: 'money', Screen: screen(async () => (await import('./money/money-screen.tsx')).MoneyScreen) },
   { id: 'papers', Screen: screen(async () => (await import('./papers/papers-screen.tsx')).PapersScreen) },

@@ -5,7 +5,7 @@ import { labelOf } from '#words'
 import { Fold } from '../../fields/cells.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { localInstant } from '../../job/local-date.ts'
-import { Button, Part } from '../../parts/index.ts'
+import { Button, CautionPanel, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClock, type Pots } from '../pot/index.ts'
 import { CautionOf } from '../sheet-cautions.tsx'
@@ -71,17 +71,29 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
 
 type CautionsProps = { readonly view: JobView; readonly plan: ShownPlan; readonly step: string }
 
-/** Dangers and warnings in full; what is milder behind a line, and its number said. */
+/** Dangers in full; of the rest the first sentence of each, one panel a signal word, and all of them in full behind a line. */
 const Cautions = ({ view: { words }, plan, step }: CautionsProps) => {
   const own = plan.cautions.cautions.filter(({ steps }) => steps.includes(step.replace(/^key:/, '')))
-  const strong = own.filter(({ severity }) => severity === 'danger' || severity === 'warning')
-  const shown = strong.length > 0 ? strong : own.slice(0, 1)
-  const rest = own.filter((caution) => !shown.includes(caution))
+  const dangers = own.filter(({ severity }) => severity === 'danger')
+  const rest = own.filter(({ severity }) => severity !== 'danger')
   return (
     <>
-      {shown.map((caution) => (
+      {dangers.map((caution) => (
         <CautionOf key={caution.code} caution={caution} words={words} />
       ))}
+      {signals.map((signal) => {
+        const said = rest.filter(({ severity }) => severity === signal)
+        return said.length === 0 ? null : (
+          <CautionPanel key={signal} signal={signal}>
+            <ul className="today-cautions">
+              {said.map(({ code, data }) => (
+                <li key={code}>{firstSentence(words.sentence(code, data))}</li>
+              ))}
+            </ul>
+            <p>{words.sentence('todayscreen.ownSheet')}</p>
+          </CautionPanel>
+        )
+      })}
       {rest.length === 0 ? null : (
         <Fold title={words.sentence('todayscreen.moreCautions', { count: rest.length })}>
           <div className="today-hand">
@@ -94,6 +106,11 @@ const Cautions = ({ view: { words }, plan, step }: CautionsProps) => {
     </>
   )
 }
+
+const signals = ['warning', 'caution', 'notice'] as const
+
+/** Up to the first full stop that a space follows. */
+const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/s.exec(text)?.[0] ?? text
 
 type PourInHandProps = Pick<HandPartProps, 'view' | 'state' | 'row' | 'pots'>
 

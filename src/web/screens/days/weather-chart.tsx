@@ -1,0 +1,94 @@
+/** Air, dew and skin on one axis, the margin over dew hatched; every line carries its name. */
+import type { AirHours } from '#plan'
+import { labelOf } from '#words'
+import type { JobView } from '../../job/job-view.ts'
+import { useHatches } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
+import type { Minutes } from '../hour-spans.ts'
+import { areaPath, type Curve, curveOf, linePath, rangeOf } from './weather-curves.ts'
+
+export type WeatherChartProps = {
+  readonly view: JobView
+  readonly plan: ShownPlan
+  readonly within: Minutes
+  readonly width: number
+}
+
+const high = 176
+const edge = 14
+/** What most sheets ask for over the dew point. */
+const overDewK = 3
+
+export const WeatherChart = ({ view: { words }, plan, within, width }: WeatherChartProps) => {
+  const hatches = useHatches(['wait'])
+  const air = plan.conditions.air.find(({ key }) => key === 'boat')
+  const curves = air && curvesOf(air, within)
+  const range = curves && rangeOf([curves.air, curves.dew, curves.skin])
+  if (!curves || !range) return <p className="days-none">{words.sentence('daysscreen.noWeather')}</p>
+  const scale = { ...within, width, top: edge, bottom: high - edge, least: range.least, most: range.most }
+  const over = curves.dew.map(({ minute, value }) => ({ minute, value: value + overDewK }))
+  const label = words.sentence('daysscreen.chart', {
+    ...{ airLeastC: least(curves.air), airMostC: most(curves.air) },
+    ...{ dewLeastC: least(curves.dew), dewMostC: most(curves.dew) },
+    ...{ skinLeastC: least(curves.skin), skinMostC: most(curves.skin) },
+  })
+  const y = (value: number): number =>
+    scale.bottom - ((value - range.least) / (range.most - range.least)) * (scale.bottom - scale.top)
+  return (
+    <svg className="days-weather" width={width} height={high} role="img" aria-label={label}>
+      {hatches.defs}
+      {range.ticks.map((value) => (
+        <g key={value}>
+          <line x1="0" x2={width} y1={y(value)} y2={y(value)} stroke="var(--rule)" />
+          <text x="4" y={y(value) - 3} className="days-weather-tick">
+            {words.figure('airC', value)}
+          </text>
+        </g>
+      ))}
+      <path d={areaPath(curves.dew, over, scale)} fill={hatches.fill('wait')} />
+      <path d={linePath(curves.dew, scale)} className="days-line-dew" />
+      <path d={linePath(curves.skin, scale)} className="days-line-skin" />
+      <path d={linePath(curves.air, scale)} className="days-line-air" />
+      <Name curve={curves.skin} at={0.3} {...{ scale, y }} text={labelOf('daysScreen.skin')} dy={-8} />
+      <Name curve={curves.air} at={0.5} {...{ scale, y }} text={labelOf('daysScreen.air')} dy={-8} />
+      <Name curve={curves.dew} at={0.62} {...{ scale, y }} text={labelOf('daysScreen.dew')} dy={16} />
+      <Name
+        curve={over}
+        at={0.8}
+        {...{ scale, y }}
+        text={words.sentence('daysscreen.overDew', { leastK: overDewK })}
+        dy={-4}
+      />
+    </svg>
+  )
+}
+
+const least = (curve: Curve): number => Math.min(...curve.map(({ value }) => value))
+const most = (curve: Curve): number => Math.max(...curve.map(({ value }) => value))
+
+function curvesOf(air: AirHours, within: Minutes) {
+  const curve = (values: readonly number[]): Curve =>
+    curveOf({ firstMinute: air.firstMinute, values }, within)
+  return { air: curve(air.airC), dew: curve(air.dewC), skin: curve(air.surfaceC) }
+}
+
+type NameProps = {
+  readonly curve: Curve
+  /** Share of the curve's hours at which its name stands. */
+  readonly at: number
+  readonly text: string
+  readonly dy: number
+  readonly scale: Minutes & { readonly width: number }
+  readonly y: (value: number) => number
+}
+
+const Name = ({ curve, at, text, dy, scale, y }: NameProps) => {
+  const point = curve[Math.floor(curve.length * at)]
+  if (!point) return null
+  const x = ((point.minute - scale.fromMinute) / (scale.toMinute - scale.fromMinute)) * scale.width
+  return (
+    <text x={x} y={y(point.value) + dy} textAnchor="middle" className="days-weather-name">
+      {text}
+    </text>
+  )
+}

@@ -1,0 +1,109 @@
+/** Some days on one tape: the weather over it, and under it a row a zone with its hours, work, waits and windows. */
+import type { CoatWindow } from '#plan'
+import { labelOf } from '#words'
+import type { JobView } from '../../job/job-view.ts'
+import { HoursKey, NowLine, percent, shareOf, TimeTape } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
+import { ChartKey } from './chart-key.tsx'
+import { HandsRow } from './hands-row.tsx'
+import type { ShownDay } from './shown-days.ts'
+import { WeatherChart } from './weather-chart.tsx'
+import { type Bar, zoneDays } from './zone-days.ts'
+import { ZoneRow } from './zone-row.tsx'
+
+export type ZoneChartProps = {
+  readonly view: JobView
+  readonly plan: ShownPlan
+  readonly windows: readonly CoatWindow[]
+  readonly days: readonly ShownDay[]
+  readonly width: number
+  readonly chosen: Bar | undefined
+  readonly onChoose: (bar: Bar | undefined) => void
+}
+
+/** Width of the names, px. */
+export const nameWidth = 132
+
+export const ZoneChart = (props: ZoneChartProps) => {
+  const { view, plan, windows, days, width } = props
+  const { words, timeZone, locale, nowMs } = view
+  const within = { fromMinute: days[0]?.fromMinute ?? 0, toMinute: days.at(-1)?.toMinute ?? 0 }
+  const span = { fromMs: within.fromMinute * 60_000, toMs: within.toMinute * 60_000 }
+  const zones = [...plan.surfaces.zones, ...plan.marks.zones]
+  const rows = zoneDays({ plan, windows, within })
+  const busy = rows.filter(({ bars, lines }) => bars.length + lines.length > 0)
+  const quiet = rows.filter((row) => !busy.includes(row) && row.zone !== '')
+  const nameOf = (id: string): string =>
+    zones.find((zone) => zone.id === id)?.name ?? labelOf('daysScreen.wholeBoat')
+  const here = nowMs > span.fromMs && nowMs < span.toMs
+  return (
+    <div className="days-chart">
+      <div className="days-shade" aria-hidden="true">
+        <Nights days={days} span={span} />
+      </div>
+      {here ? (
+        <div className="days-now">
+          <NowLine {...span} nowMs={nowMs} />
+        </div>
+      ) : null}
+      <div className="days-row days-row-tape">
+        <span className="days-name" />
+        <TimeTape
+          {...span}
+          {...{ timeZone, locale }}
+          days
+          every={6}
+          nowMs={here ? nowMs : undefined}
+          label={words.sentence('daysscreen.weeks', {
+            fromDate: days[0]?.date ?? '',
+            toDate: days.at(-1)?.date ?? '',
+          })}
+        />
+      </div>
+      <div className="days-row">
+        <span className="days-name">{labelOf('daysScreen.weather')}</span>
+        <WeatherChart view={view} plan={plan} within={within} width={Math.max(200, width - nameWidth)} />
+      </div>
+      {busy.map((row) => (
+        <ZoneRow
+          key={row.zone}
+          {...props}
+          row={row}
+          name={nameOf(row.zone)}
+          area={zones.find(({ id }) => id === row.zone)?.areaM2}
+          within={within}
+        />
+      ))}
+      <HandsRow view={view} plan={plan} days={days} within={within} />
+      <div className="days-keys">
+        <HoursKey />
+        <ChartKey />
+      </div>
+      {quiet.length === 0 ? null : (
+        <p className="days-quiet">
+          {words.sentence('daysscreen.quiet', { names: quiet.map(({ zone }) => nameOf(zone)).join(', ') })}
+        </p>
+      )}
+    </div>
+  )
+}
+
+type NightsProps = {
+  readonly days: readonly ShownDay[]
+  readonly span: { readonly fromMs: number; readonly toMs: number }
+}
+
+/** Before six and after eight, and a line at each midnight. */
+const Nights = ({ days, span }: NightsProps) =>
+  days.flatMap(({ date, fromMinute, toMinute }) => {
+    const at = (minute: number): number => shareOf(minute * 60_000, span)
+    const block = (from: number, to: number) => ({
+      left: percent(at(from)),
+      width: percent(at(to) - at(from)),
+    })
+    return [
+      <div key={`${date} morning`} className="days-night" style={block(fromMinute, fromMinute + 360)} />,
+      <div key={`${date} evening`} className="days-night" style={block(toMinute - 240, toMinute)} />,
+      <div key={`${date} midnight`} className="days-midnight" style={{ left: percent(at(fromMinute)) }} />,
+    ]
+  })

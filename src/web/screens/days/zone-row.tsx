@@ -1,0 +1,139 @@
+/** One zone: its hours (height is permission), under them work as bars, waits hatched, windows with end stops. */
+import { describeStep } from '#plan'
+import { labelOf } from '#words'
+import type { JobView } from '../../job/job-view.ts'
+import { classes, HoursStrip, percent, shareOf, useHatches } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
+import { hourSpans, hoursOfZone, type Minutes } from '../hour-spans.ts'
+import { personName } from '../today/who-of.ts'
+import type { Bar, Line, ZoneDays } from './zone-days.ts'
+
+export type ZoneRowProps = {
+  readonly view: JobView
+  readonly plan: ShownPlan
+  readonly row: ZoneDays
+  readonly name: string
+  readonly area: number | undefined
+  readonly within: Minutes
+  readonly chosen: Bar | undefined
+  readonly onChoose: (bar: Bar | undefined) => void
+}
+
+export const ZoneRow = (props: ZoneRowProps) => {
+  const { view, plan, row, name, area, within } = props
+  const hours = row.zone === '' ? undefined : hoursOfZone(plan, row.zone, within.fromMinute)
+  const spans = hours ? hourSpans(hours, within) : []
+  const axis = { fromMs: within.fromMinute * 60_000, toMs: within.toMinute * 60_000 }
+  const open = spans
+    .filter(({ kind }) => kind === 'go')
+    .reduce((sum, { fromMs, toMs }) => sum + (toMs - fromMs) / 3_600_000, 0)
+  return (
+    <div className="days-row days-row-zone">
+      <div className="days-name">
+        <span>{name}</span>
+        {area === undefined ? null : <small>{view.words.figure('areaM2', area)}</small>}
+      </div>
+      <div className="days-track">
+        {hours ? (
+          <HoursStrip
+            {...axis}
+            spans={spans}
+            label={view.words.sentence('daysscreen.strip', { zone: name, hours: open })}
+          />
+        ) : (
+          <div className="days-no-hours" />
+        )}
+        <div className="days-bars">
+          <Lines lines={row.lines} within={within} />
+          {row.bars.map((bar) => (
+            <BarButton key={`${bar.step} ${bar.fromMinute}`} {...props} bar={bar} />
+          ))}
+        </div>
+      </div>
+    </div>
+  )
+}
+
+const BarButton = ({ view, plan, bar, within, chosen, onChoose }: ZoneRowProps & { readonly bar: Bar }) => {
+  const { words, timeZone } = view
+  const { left, width } = placeOf(bar, within)
+  const { code, data } = describeStep(plan, bar.step)
+  const isChosen = chosen?.step === bar.step && chosen.fromMinute === bar.fromMinute
+  const said = words.sentence('daysscreen.bar', {
+    name: words.sentence(code, data),
+    fromAtMs: bar.fromMinute * 60_000,
+    untilClock: words.time(bar.toMinute * 60_000, timeZone),
+    names: bar.people.map((id) => personName(view, id)).join(', '),
+    timeZone,
+    ...(bar.kind === 'coat' ? { certainty: labelOf(`paperVerdict.${bar.verdict}`) } : {}),
+  })
+  return (
+    <button
+      type="button"
+      className={classes(
+        'days-bar',
+        `days-bar-${bar.kind}`,
+        bar.people.length > 1 && 'days-bar-two',
+        bar.done && 'days-bar-done',
+      )}
+      style={{ left, width }}
+      aria-label={said}
+      aria-pressed={isChosen}
+      title={said}
+      onClick={() => onChoose(isChosen ? undefined : bar)}
+    >
+      {bar.coat === undefined || bar.kind !== 'coat' ? null : (
+        <span className="days-bar-text">{words.sentence('daysscreen.coatShort', { coat: bar.coat })}</span>
+      )}
+    </button>
+  )
+}
+
+function placeOf({ fromMinute, toMinute }: Minutes, within: Minutes) {
+  const axis = { fromMs: within.fromMinute, toMs: within.toMinute }
+  const from = shareOf(fromMinute, axis)
+  return {
+    from,
+    to: shareOf(toMinute, axis),
+    left: percent(from),
+    width: percent(shareOf(toMinute, axis) - from),
+  }
+}
+
+type LinesProps = { readonly lines: readonly Line[]; readonly within: Minutes }
+
+const Lines = ({ lines, within }: LinesProps) => {
+  const hatches = useHatches(['wait'])
+  return (
+    <svg className="days-lines" width="100%" height="32" aria-hidden="true">
+      {hatches.defs}
+      {lines.map((line) => (
+        <LineOf key={line.key} line={line} within={within} fill={hatches.fill('wait')} />
+      ))}
+    </svg>
+  )
+}
+
+type LineOfProps = { readonly line: Line; readonly within: Minutes; readonly fill: string }
+
+const LineOf = ({ line, within, fill }: LineOfProps) => {
+  const { from, to, left, width } = placeOf(line, within)
+  if (line.kind === 'wait')
+    return (
+      <rect x={left} y="10" width={width} height="12" fill={fill} stroke="var(--hair)" strokeWidth="0.75" />
+    )
+  const ends = line.toMinute <= within.toMinute
+  return (
+    <>
+      <line x1={percent(from)} x2={percent(to)} y1="16" y2="16" stroke="var(--ink)" strokeWidth="1.5" />
+      {line.fromMinute >= within.fromMinute ? (
+        <line x1={percent(from)} x2={percent(from)} y1="8" y2="24" stroke="var(--ink)" strokeWidth="2" />
+      ) : null}
+      {ends && line.shut ? (
+        <svg x={percent(to)} overflow="visible" aria-hidden="true">
+          <path d="M0 4l5 4-9 4 9 4-9 4 9 4-5 4" fill="none" stroke="var(--fault)" strokeWidth="2.2" />
+        </svg>
+      ) : null}
+    </>
+  )
+}
