@@ -81,12 +81,12 @@ const kinds: readonly HourKind[] = ['go', 'risky', 'no', 'unknown']
 
 /** The key of the hours: only those that the drawing above it uses. */
 export const HoursKey = ({ used = kinds }: { readonly used?: readonly HourKind[] | undefined }) => (
-  <ul className="hours-key">
+  <ul className="hours-strip-key">
     {kinds
       .filter((kind) => used.includes(kind))
       .map((kind) => (
         <li key={kind}>
-          <span className="hours-key-mark" aria-hidden="true">
+          <span className="hours-strip-key-mark" aria-hidden="true">
             <HoursStrip fromMs={0} toMs={1} spans={[{ kind, fromMs: 0, toMs: 1 }]} label="" />
           </span>
           {labelOf(`hourKind.${kind}`)}

@@ -23,7 +23,7 @@ export const TimeTape = (props: TimeTapeProps) => {
   const ticks = tapeTicks(props)
   const height = days ? 48 : 36
   return (
-    <div className="time-tape">
+    <div className={classes('time-tape', days && 'time-tape-days')}>
       <svg className="time-tape-strip" width="100%" height={height} role="img" aria-label={label}>
         <rect width="100%" height={height} fill="var(--stick)" />
         {ticks.map((tick) => (
@@ -59,7 +59,12 @@ const Tick = ({ tick, span, days, every, height }: TickProps) => {
     <>
       <line x1={x} x2={x} y1={y1} y2={y2} className={day ? 'time-tape-day' : 'time-tape-tick'} />
       {numbered ? (
-        <text x={x} y={days ? 32 : 29} textAnchor="middle" className="time-tape-hour">
+        <text
+          x={x}
+          y={days ? 32 : 29}
+          textAnchor="middle"
+          className={classes('time-tape-hour', tick.hour !== 12 && 'time-tape-hour-spare')}
+        >
           {String(tick.hour).padStart(2, '0')}
         </text>
       ) : null}
@@ -79,7 +84,7 @@ const DayNames = ({ ticks, ...span }: DayNamesProps) => {
   return named
     .filter((atMs) => atMs < span.toMs)
     .map((atMs) => (
-      <svg key={atMs} x={percent(shareOf(atMs, span))} overflow="visible">
+      <svg key={atMs} x={percent(shareOf(atMs, span))} overflow="visible" aria-hidden="true">
         <text x="7" y="16" className="time-tape-name">
           {write(atMs)}
         </text>
