@@ -1,5 +1,6 @@
 /** A dialog over the sheet: a question with its buttons, or a form. Escape and the outside close it; focus comes back. */
 import { type ReactNode, useId } from 'react'
+import { createPortal } from 'react-dom'
 import './dialog.css'
 import { useModal } from './use-modal.ts'
 
@@ -15,18 +16,10 @@ export type DialogProps = {
 
 /** Stands there while it is rendered: `{asking ? <Dialog …/> : null}`. */
 export const Dialog = ({ title, onClose, children, actions, wide = false }: DialogProps) => {
-  const dialog = useModal()
+  const dialog = useModal({ onClose })
   const heading = useId()
-  return (
-    <dialog
-      ref={dialog}
-      className={wide ? 'dialog dialog-wide' : 'dialog'}
-      aria-labelledby={heading}
-      onClose={onClose}
-      onClick={(event) => {
-        if (event.target === event.currentTarget) onClose()
-      }}
-    >
+  return createPortal(
+    <dialog ref={dialog} className={wide ? 'dialog dialog-wide' : 'dialog'} aria-labelledby={heading}>
       <div className="dialog-body">
         <h2 className="dialog-title" id={heading}>
           {title}
@@ -34,6 +27,7 @@ export const Dialog = ({ title, onClose, children, actions, wide = false }: Dial
         <div className="dialog-text">{children}</div>
         {actions === undefined ? null : <div className="dialog-actions">{actions}</div>}
       </div>
-    </dialog>
+    </dialog>,
+    document.body,
   )
 }

@@ -35,7 +35,8 @@ export const Dimension = ({ from, to, at, upright, extendFrom, text, certainty }
   const lines = fits ? `M${from} 0H${middle - half}M${middle + half} 0H${to}` : `M${from} 0H${to}`
   const turn = upright ? `translate(${at} 0) rotate(90) scale(1 -1)` : `translate(0 ${at})`
   return (
-    <g className="dimension" role="img" aria-label={`${text}, ${labelOf(`certainty.${certainty}`)}`}>
+    <g className="dimension">
+      <title>{`${text}, ${labelOf(`certainty.${certainty}`)}`}</title>
       <g transform={turn}>
         {extendFrom === undefined ? null : (
           <path

@@ -1,5 +1,6 @@
 /** The panel of an opened figure: value in both systems, formula, its parts with their own lines, source, what helps. */
 import type { ReactNode, RefObject } from 'react'
+import { createPortal } from 'react-dom'
 import { labelOf } from '#words'
 import './figure-panel.css'
 import { Button } from './button.tsx'
@@ -14,17 +15,10 @@ export type FigurePanelProps = FigureProps & {
 }
 
 export const FigurePanel = ({ text, certainty, label, detail, beside, onClose }: FigurePanelProps) => {
-  const dialog = useModal({ beside })
-  return (
-    <dialog
-      ref={dialog}
-      className="figure-panel"
-      aria-label={label ?? labelOf('screenPart.figure')}
-      onClose={onClose}
-      onClick={(event) => {
-        if (event.target === event.currentTarget) onClose()
-      }}
-    >
+  const dialog = useModal({ beside, onClose })
+  // A figure may stand in a paragraph, where no dialog may.
+  return createPortal(
+    <dialog ref={dialog} className="figure-panel" aria-label={label ?? labelOf('screenPart.figure')}>
       <div className="figure-panel-body">
         <p className="figure-panel-title">{label ?? labelOf('screenPart.figure')}</p>
         <p className="figure-panel-value">
@@ -42,7 +36,8 @@ export const FigurePanel = ({ text, certainty, label, detail, beside, onClose }:
         </dl>
         <Button onClick={onClose}>{labelOf('screenPart.close')}</Button>
       </div>
-    </dialog>
+    </dialog>,
+    document.body,
   )
 }
 

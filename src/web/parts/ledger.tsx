@@ -39,17 +39,25 @@ export type LedgerProps = {
   readonly bare?: boolean | undefined
 }
 
-// The roles are said again because a phone lays rows out as a grid, which would take them away.
+// Said again because a phone lays rows out as lines, which takes their roles away in some browsers.
+const roles = {
+  table: { role: 'table' },
+  rowgroup: { role: 'rowgroup' },
+  row: { role: 'row' },
+  columnheader: { role: 'columnheader' },
+  cell: { role: 'cell' },
+} as const
+
 export const Ledger = ({ caption, captionShown, columns, rows, bare }: LedgerProps) => (
-  <table className={classes('ledger', bare && 'ledger-bare')} role="table">
+  <table className={classes('ledger', bare && 'ledger-bare')} {...roles.table}>
     <caption className={captionShown ? 'ledger-caption' : 'unseen'}>{caption}</caption>
-    <thead className={bare ? 'unseen' : 'ledger-heads'} role="rowgroup">
-      <tr role="row">
+    <thead className={bare ? 'unseen' : 'ledger-heads'} {...roles.rowgroup}>
+      <tr {...roles.row}>
         {columns.map(({ key, label, align, width }) => (
           <th
             key={key}
             scope="col"
-            role="columnheader"
+            {...roles.columnheader}
             className={classes(align === 'right' && 'ledger-right')}
             style={{ width }}
           >
@@ -58,7 +66,7 @@ export const Ledger = ({ caption, captionShown, columns, rows, bare }: LedgerPro
         ))}
       </tr>
     </thead>
-    <tbody role="rowgroup">
+    <tbody {...roles.rowgroup}>
       {rows.map((row) => (
         <Row key={row.id} row={row} columns={columns} />
       ))}
@@ -70,7 +78,7 @@ type RowProps = { readonly row: LedgerRow; readonly columns: readonly LedgerColu
 
 const Row = ({ row, columns }: RowProps) => (
   <tr
-    role="row"
+    {...roles.row}
     className={classes(
       'ledger-row',
       row.selected && 'ledger-selected',
@@ -79,8 +87,8 @@ const Row = ({ row, columns }: RowProps) => (
     )}
   >
     {columns.map((column, index) => (
-      <td key={column.key} role="cell" className={cellClass(column, index)}>
-        {column.named ? (
+      <td key={column.key} {...roles.cell} className={cellClass(column, index)}>
+        {column.named && isSaid(row.cells[column.key]) ? (
           <span className="ledger-name" aria-hidden="true">
             {column.label}{' '}
           </span>
@@ -90,6 +98,8 @@ const Row = ({ row, columns }: RowProps) => (
     ))}
   </tr>
 )
+
+const isSaid = (cell: ReactNode): boolean => cell !== undefined && cell !== null && cell !== ''
 
 const cellClass = ({ align, phone }: LedgerColumn, index: number): string =>
   classes(

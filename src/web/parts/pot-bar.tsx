@@ -1,5 +1,5 @@
 /** The pot life of a mix as a bar: what is used hatched, now as a line, the last tenth risky. */
-import { percent } from './time-axis.ts'
+import { bounded, percent } from './time-axis.ts'
 import { useHatches } from './use-hatches.tsx'
 
 export type PotBarProps = {
@@ -13,18 +13,9 @@ const lastShare = 0.1
 
 export const PotBar = ({ usedShare, label }: PotBarProps) => {
   const hatches = useHatches(['wait', 'risky'])
-  const used = Math.min(1, Math.max(0, usedShare))
+  const used = bounded(usedShare)
   return (
-    <svg
-      className="pot-bar"
-      width="100%"
-      height="20"
-      role="meter"
-      aria-label={label}
-      aria-valuemin={0}
-      aria-valuemax={100}
-      aria-valuenow={Math.round(used * 100)}
-    >
+    <svg className="pot-bar" width="100%" height="20" role="img" aria-label={label}>
       {hatches.defs}
       <rect
         x={percent(1 - lastShare)}
@@ -34,7 +25,7 @@ export const PotBar = ({ usedShare, label }: PotBarProps) => {
         fill={hatches.fill('risky')}
       />
       <rect x="0" y="1" width={percent(used)} height="18" fill={hatches.fill('wait')} />
-      <svg x={percent(1 - lastShare)} overflow="visible">
+      <svg x={percent(1 - lastShare)} overflow="visible" aria-hidden="true">
         <path d="M0 1V19" stroke="var(--ink)" strokeWidth="1.5" />
       </svg>
       <rect
@@ -46,7 +37,7 @@ export const PotBar = ({ usedShare, label }: PotBarProps) => {
         strokeWidth="2"
         style={{ width: 'calc(100% - 2px)' }}
       />
-      <svg x={percent(used)} overflow="visible">
+      <svg x={percent(used)} overflow="visible" aria-hidden="true">
         <path d="M0 0V20" stroke="var(--act)" strokeWidth="4" />
       </svg>
     </svg>

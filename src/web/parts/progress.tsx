@@ -1,6 +1,7 @@
 /** Long work: a rule that fills, with ticks at every tenth, and what has been found so far. */
 import type { ReactNode } from 'react'
 import './progress.css'
+import { bounded } from './time-axis.ts'
 
 export type ProgressProps = {
   readonly label: string
@@ -13,7 +14,7 @@ export type ProgressProps = {
 const tenths = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10]
 
 export const Progress = ({ label, share, found }: ProgressProps) => {
-  const done = share === undefined ? undefined : Math.round(Math.min(1, Math.max(0, share)) * 100)
+  const done = share === undefined ? undefined : Math.round(bounded(share) * 100)
   return (
     <div className="progress">
       <p className="progress-label">{label}</p>

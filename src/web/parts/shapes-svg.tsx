@@ -19,7 +19,13 @@ export const ShapesSvg = ({ drawing, width, height, label }: ShapesSvgProps) => 
     'mm',
   )
   return (
-    <svg className="shapes-svg" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
+    <svg
+      className="shapes-svg"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={label}
+      style={{ maxWidth: `${width * mostScale}mm` }}
+    >
       {hatches.defs}
       {drawing.map((shape, index) => (
         // A drawing is made anew as a whole: the place in it is the only name a shape has.
@@ -28,6 +34,9 @@ export const ShapesSvg = ({ drawing, width, height, label }: ShapesSvgProps) => 
     </svg>
   )
 }
+
+/** Larger, and its letters would shout beside the text of the screen. */
+const mostScale = 1.4
 
 const ShapeSvg = ({ shape, hatches }: { readonly shape: Shape; readonly hatches: Hatches }) => {
   switch (shape.kind) {

@@ -12,9 +12,9 @@ export type StickPanelProps = {
 }
 
 export const StickPanel = ({ onClose, more, children }: StickPanelProps) => {
-  const dialog = useModal()
+  const dialog = useModal({ onClose })
   return (
-    <dialog ref={dialog} className="stick-panel" aria-label={labelOf('screenPart.rooms')} onClose={onClose}>
+    <dialog ref={dialog} className="stick-panel" aria-label={labelOf('screenPart.rooms')}>
       <div className="stick-panel-stick">{children}</div>
       <div className="stick-panel-more">
         {more}

@@ -9,6 +9,9 @@ export function shareOf(atMs: number, { fromMs, toMs }: TimeSpan): number {
   return toMs > fromMs ? Math.min(1, Math.max(0, (atMs - fromMs) / (toMs - fromMs))) : 0
 }
 
+/** A share that is one: what is no number is nothing yet. */
+export const bounded = (share: number): number => (share > 0 ? Math.min(1, share) : 0)
+
 /** As SVG and CSS take it, cut to a length that differs by less than a tenth of a pixel. */
 export const percent = (share: number): string => `${Math.round(share * 100_000) / 1000}%`
 
@@ -26,6 +29,7 @@ const mostHours = 24 * 366
 
 /** Every full local hour; zones that are off by a half or a quarter hour get theirs. */
 export function tapeTicks({ fromMs, toMs, timeZone }: TapeTicksOptions): readonly TapeTick[] {
+  if (!isTime(fromMs) || !isTime(toMs)) return []
   const clock = clockOf(timeZone)
   const quarter = hourMs / 4
   const start = Math.ceil(fromMs / quarter) * quarter
@@ -37,6 +41,9 @@ export function tapeTicks({ fromMs, toMs, timeZone }: TapeTicksOptions): readonl
     return { atMs, hour, size: sizeOf(hour) }
   })
 }
+
+/** SOURCE: the range of ECMAScript's time values, 100 million days around 1970. */
+const isTime = (atMs: number): boolean => Math.abs(atMs) <= 8.64e15
 
 const sizeOf = (hour: number): TapeTick['size'] =>
   hour === 0 ? 'day' : hour % 6 === 0 ? 'sixth' : hour % 3 === 0 ? 'third' : 'hour'

@@ -2,6 +2,7 @@
 import { labelOf } from '#words'
 import './time-tape.css'
 import { classes } from './classes.ts'
+import { dayWriter } from './day-writer.ts'
 import { percent, shareOf, type TapeTick, type TimeSpan, tapeTicks } from './time-axis.ts'
 
 export type TimeTapeProps = TimeSpan & {
@@ -23,14 +24,15 @@ export const TimeTape = (props: TimeTapeProps) => {
   const ticks = tapeTicks(props)
   const height = days ? 48 : 36
   return (
-    <div className="time-tape">
-      <svg className="time-tape-strip" width="100%" height={height} role="img" aria-label={label}>
-        <rect width="100%" height={height} fill="var(--stick)" />
+    <div className={classes('time-tape', days && 'time-tape-days')}>
+      <svg className="time-tape-strip" width="100%" height={rem(height)} role="img" aria-label={label}>
+        <rect width="100%" height="100%" fill="var(--stick)" />
         {ticks.map((tick) => (
           <Tick key={tick.atMs} tick={tick} span={props} days={days} every={every} height={height} />
         ))}
         {days ? <DayNames ticks={ticks} {...props} /> : null}
-        <path className="time-tape-edge" d={`M0 1H9999M0 ${height - 1}H9999`} />
+        <line className="time-tape-edge" x1="0" x2="100%" y1="1" y2="1" />
+        <line className="time-tape-edge time-tape-foot" x1="0" x2="100%" y1="100%" y2="100%" />
       </svg>
       {nowMs === undefined ? null : <Now share={shareOf(nowMs, props)} label={nowLabel} />}
     </div>
@@ -45,21 +47,30 @@ type TickProps = {
   readonly height: number
 }
 
+/** Grows with the letters on it. */
+const rem = (px: number): string => `${px / 16}rem`
+
 const lengths = { hour: 6, third: 9, sixth: 13, day: 13 } as const
 
 const Tick = ({ tick, span, days, every, height }: TickProps) => {
   const x = percent(shareOf(tick.atMs, span))
   const day = days && tick.size === 'day'
   // On a day's tape ticks hang from the top edge and figures stand under them; on a week's it is the other way round.
-  const [y1, y2] = day ? [0, height] : days ? [height - lengths[tick.size], height] : [0, lengths[tick.size]]
+  const reach = lengths[tick.size]
+  const [y1, y2] = day ? [0, height] : days ? [height - reach, height] : [0, reach]
   const share = shareOf(tick.atMs, span)
   // A number at either end would be cut in half.
   const numbered = tick.hour % every === 0 && !day && share > 0.01 && share < 0.99
   return (
     <>
-      <line x1={x} x2={x} y1={y1} y2={y2} className={day ? 'time-tape-day' : 'time-tape-tick'} />
+      <line x1={x} x2={x} y1={rem(y1)} y2={rem(y2)} className={day ? 'time-tape-day' : 'time-tape-tick'} />
       {numbered ? (
-        <text x={x} y={days ? 32 : 29} textAnchor="middle" className="time-tape-hour">
+        <text
+          x={x}
+          y={rem(days ? 32 : 29)}
+          textAnchor="middle"
+          className={classes('time-tape-hour', tick.hour !== 12 && 'time-tape-hour-spare')}
+        >
           {String(tick.hour).padStart(2, '0')}
         </text>
       ) : null}
@@ -79,26 +90,12 @@ const DayNames = ({ ticks, ...span }: DayNamesProps) => {
   return named
     .filter((atMs) => atMs < span.toMs)
     .map((atMs) => (
-      <svg key={atMs} x={percent(shareOf(atMs, span))} overflow="visible">
-        <text x="7" y="16" className="time-tape-name">
+      <svg key={atMs} x={percent(shareOf(atMs, span))} overflow="visible" aria-hidden="true">
+        <text x="7" y="1rem" className="time-tape-name">
           {write(atMs)}
         </text>
       </svg>
     ))
-}
-
-function dayWriter({
-  timeZone,
-  locale,
-}: Pick<TimeTapeProps, 'timeZone' | 'locale'>): (atMs: number) => string {
-  const options = { weekday: 'short', day: 'numeric' } as const
-  try {
-    const format = new Intl.DateTimeFormat(locale, { ...options, timeZone })
-    return (atMs) => format.format(atMs).replace(',', '')
-  } catch {
-    const format = new Intl.DateTimeFormat('en', { ...options, timeZone: 'UTC' })
-    return (atMs) => format.format(atMs)
-  }
 }
 
 type NowProps = { readonly share: number; readonly label: string }

@@ -1,20 +1,53 @@
 /** Opens a native dialog as soon as it stands there: it keeps the focus inside, closes on Escape and gives it back. */
-import { type RefObject, useEffect, useRef } from 'react'
+import { type RefObject, useEffect, useLayoutEffect, useRef } from 'react'
 
-export type ModalBeside = { readonly beside?: RefObject<HTMLElement | null> }
+export type ModalOptions = {
+  /** Escape, a click outside, or the dialog's own close. */
+  readonly onClose: () => void
+  /** It stands under this element, or over it where there is no room below. */
+  readonly beside?: RefObject<HTMLElement | null>
+}
 
-/** With `beside`, it stands under that element, or over it where there is no room below. */
-export function useModal({ beside }: ModalBeside = {}): RefObject<HTMLDialogElement | null> {
+export function useModal({ onClose, beside }: ModalOptions): RefObject<HTMLDialogElement | null> {
   const dialog = useRef<HTMLDialogElement>(null)
+  const latest = useRef(onClose)
   useEffect(() => {
+    latest.current = onClose
+  })
+  // Before it is taken away: a dialog that is removed while open does not give the focus back.
+  useLayoutEffect(() => {
     const shown = dialog.current
     if (shown === null) return
-    if (!shown.open) shown.showModal()
-    const anchor = beside?.current
-    if (anchor) place(shown, anchor.getBoundingClientRect())
-    return () => shown.close()
+    shown.showModal()
+    if (beside?.current) place(shown, beside.current.getBoundingClientRect())
+    const stop = listen(shown, () => latest.current())
+    return () => {
+      stop()
+      shown.close()
+    }
   }, [beside])
   return dialog
+}
+
+function listen(dialog: HTMLDialogElement, onClose: () => void): () => void {
+  // The event comes late: by then the dialog may have been opened anew.
+  const closed = (): void => {
+    if (!dialog.open) onClose()
+  }
+  const clicked = (event: MouseEvent): void => {
+    if (event.target === dialog && isOutside(dialog, event)) dialog.close()
+  }
+  dialog.addEventListener('close', closed)
+  dialog.addEventListener('click', clicked)
+  return () => {
+    dialog.removeEventListener('close', closed)
+    dialog.removeEventListener('click', clicked)
+  }
+}
+
+function isOutside(dialog: HTMLDialogElement, { clientX, clientY }: MouseEvent): boolean {
+  const { left, right, top, bottom } = dialog.getBoundingClientRect()
+  return clientX < left || clientX > right || clientY < top || clientY > bottom
 }
 
 const edge = 8
@@ -24,7 +57,7 @@ function place(dialog: HTMLDialogElement, anchor: DOMRect): void {
   const { innerWidth, innerHeight } = window
   const left = Math.max(edge, Math.min(anchor.left, innerWidth - width - edge))
   const below = anchor.bottom + edge
-  const top = below + height + edge <= innerHeight ? below : Math.max(edge, anchor.top - height - edge)
+  const above = Math.max(edge, anchor.top - height - edge)
   dialog.style.setProperty('--beside-left', `${left}px`)
-  dialog.style.setProperty('--beside-top', `${Math.min(top, Math.max(edge, innerHeight - height - edge))}px`)
+  dialog.style.setProperty('--beside-top', `${below + height + edge <= innerHeight ? below : above}px`)
 }

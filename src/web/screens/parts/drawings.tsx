@@ -1,6 +1,8 @@
 /** Hatches, a drawing of the papers, dimensions. */
 import {
   Dimension,
+  Disc,
+  type DiscKind,
   HatchDefs,
   type HatchName,
   hatchFor,
@@ -28,6 +30,8 @@ const families: readonly (readonly [string, HatchName | undefined])[] = [
   ['Unknown', hatchFor('nobody knows', 'finish')],
 ]
 
+const discs: readonly DiscKind[] = ['suppliedAir', 'mask', 'gloves', 'eyes', 'ears', 'must']
+
 const icons: readonly IconKind[] = [
   'tick',
   'cross',
@@ -50,7 +54,14 @@ export const Drawings = () => (
         <PartBlock title="As on paper">
           <ShapesSvg drawing={paperDrawing} width={90} height={36} label="Section of three layers" />
         </PartBlock>
-        <PartBlock title="Icons">
+        <PartBlock title="Must be worn" level={3}>
+          <div className="parts-page-row">
+            {discs.map((kind) => (
+              <Disc key={kind} kind={kind} />
+            ))}
+          </div>
+        </PartBlock>
+        <PartBlock title="Icons" level={3}>
           <div className="parts-page-row">
             {icons.map((kind) => (
               <Icon key={kind} kind={kind} />

@@ -20,7 +20,7 @@ export const Fields = () => (
       <Choices />
       <Wrongs />
     </div>
-    <div className="part-main parts-page-row">
+    <div className="parts-page-row parts-page-after">
       <Button big next>
         Mixed now
       </Button>

@@ -1,5 +1,15 @@
 /** Tapes, hours, pot bar. */
-import { HoursKey, HoursStrip, NowLine, Part, PartBlock, PotBar, TimeTape } from '../../parts/index.ts'
+import {
+  HoursKey,
+  HoursStrip,
+  NowLine,
+  Part,
+  PartBlock,
+  PotBar,
+  TimeTape,
+  UprightTape,
+  uprightHeight,
+} from '../../parts/index.ts'
 import { nowMs, portHours, week, workday } from './sample.ts'
 
 const zone = { timeZone: 'UTC', locale: 'en-GB' }
@@ -32,9 +42,17 @@ export const Hours = () => (
       title="One day"
       raised
       notes={
-        <PartBlock title="Pot life" aside="port, st 7 to 4">
-          <PotBar usedShare={0.36} label="38 min left of 60 min" />
-        </PartBlock>
+        <>
+          <PartBlock title="Pot life" aside="port, st 7 to 4">
+            <PotBar usedShare={0.36} label="38 min left of 60 min" />
+          </PartBlock>
+          <PartBlock title="The same, on a phone">
+            <div className="parts-page-upright" style={{ height: uprightHeight(workday) }}>
+              <UprightTape {...workday} {...zone} label="06:00 to 20:00" nowMs={nowMs} />
+              <HoursStrip {...workday} spans={portHours} label={label} height={48} upright />
+            </div>
+          </PartBlock>
+        </>
       }
     >
       <div className="parts-page-now">
