@@ -1,0 +1,92 @@
+// Without a signal: what is changed stays, through a reload too, and goes to the others when the signal is back.
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+import { labelOf } from '#words'
+import { describeInBrowser, drawn, open } from './support/app.ts'
+import { beamBox, keptIs, onServer, setBeam, titleOf, titleOtherThan } from './support/boat.ts'
+import { jobPath } from './support/screens.ts'
+
+/** The service worker has everything and answers for this page. */
+async function readyForTheShed(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined))
+  await page.reload()
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null)
+}
+
+describeInBrowser('without a signal', (app) => {
+  it('keeps a change through a reload, and gives it to another device afterwards', async () => {
+    const shed = await app().device()
+    const page = await shed.newPage()
+    await open(page, jobPath('boat'))
+    await readyForTheShed(page)
+    await drawn(page)
+    await onServer(page)
+    const first = await titleOf(page)
+
+    await shed.setOffline(true)
+    await setBeam(page, '2.82 m')
+    const changed = await titleOtherThan(page, first)
+    await keptIs(page, 'device')
+    await page.reload()
+    await drawn(page)
+    expect(await beamBox(page).inputValue()).toBe('2.82 m')
+    expect(await titleOf(page)).toBe(changed)
+
+    await shed.setOffline(false)
+    await onServer(page)
+    const office = await app().device()
+    const other = await office.newPage()
+    await open(other, jobPath('boat'))
+    await other.waitForFunction((title) => document.querySelector('main h1')?.textContent === title, changed)
+    expect(await beamBox(other).inputValue()).toBe('2.82 m')
+    await Promise.all([shed.close(), office.close()])
+  })
+
+  it('works a quick sum on a phone', async () => {
+    const phone = await app().device({
+      viewport: { width: 360, height: 740 },
+      hasTouch: true,
+      isMobile: true,
+    })
+    const page = await phone.newPage()
+    await open(page, '/')
+    await readyForTheShed(page)
+    await phone.setOffline(true)
+    await page.goto('/sums/spread')
+    await drawn(page)
+    const boxes = page.locator('main input[type=text], main input:not([type])')
+    const before = await page.locator('main').textContent()
+    await boxes.first().fill('30 m²')
+    await page.waitForFunction((text) => document.querySelector('main')?.textContent !== text, before)
+    expect(await page.locator('main').textContent()).toMatch(/\d/)
+    await phone.close()
+  })
+
+  it('prints a paper, with a signal and without', async () => {
+    const shed = await app().device()
+    const page = await shed.newPage()
+    await open(page, jobPath('papers'))
+    await readyForTheShed(page)
+    for (const offline of [false, true]) {
+      await shed.setOffline(offline)
+      await page.reload()
+      await drawn(page)
+      expect(await firstPaper(page)).toMatch(/^%PDF-1\./)
+    }
+    await shed.close()
+  })
+})
+
+/** The first bytes of the paper that the first button makes. */
+async function firstPaper(page: Page): Promise<string> {
+  await page
+    .getByRole('button', { name: labelOf('papers.print') })
+    .first()
+    .click()
+  const link = page.locator('.papers-made a[download]').first()
+  await link.waitFor({ timeout: 60_000 })
+  return link.evaluate(async (made) => {
+    const bytes = await (await fetch((made as HTMLAnchorElement).href)).arrayBuffer()
+    return new TextDecoder('latin1').decode(bytes.slice(0, 8))
+  })
+}

@@ -1,0 +1,115 @@
+// Every screen: readable by everyone, within its width, large enough to hit, and without a request to elsewhere.
+import { AxeBuilder } from '@axe-core/playwright'
+import type { BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { describeInBrowser, open } from './support/app.ts'
+import { screens } from './support/screens.ts'
+
+const targetPx = 48
+
+describeInBrowser('every screen', (app) => {
+  let context: BrowserContext
+  let page: Page
+  const elsewhere: string[] = []
+  const broken: string[] = []
+
+  beforeAll(async () => {
+    context = await app().device({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce' })
+    page = await context.newPage()
+    context.on('request', (request) => {
+      const { protocol, host } = new URL(request.url())
+      const ours = protocol === 'blob:' || protocol === 'data:' || host === new URL(app().origin).host
+      if (!ours) elsewhere.push(request.url())
+    })
+    page.on('pageerror', (error) => void broken.push(`${page.url()}: ${error.message}`))
+  })
+  afterAll(() => context.close())
+
+  it.each(screens)('%s can be read, fits its width, and is large enough to hit', async (path) => {
+    await page.setViewportSize({ width: 1280, height: 900 })
+    await open(page, path)
+    const found = [...(await violationsByDayAndNight(page))]
+    for (const width of [1600, 900, 360]) {
+      await page.setViewportSize({ width, height: 800 })
+      found.push(...(await over(page, `${width} px`)))
+    }
+    found.push(...(await tooSmall(page)))
+    await page.setViewportSize({ width: 1280, height: 900 })
+    await page.evaluate(() => document.documentElement.style.setProperty('font-size', '32px'))
+    found.push(...(await over(page, 'text twice as large')))
+    expect(found).toEqual([])
+  })
+
+  it('asked nothing of any other machine, and broke nowhere', () => {
+    expect(elsewhere).toEqual([])
+    expect(broken).toEqual([])
+  })
+})
+
+async function violationsByDayAndNight(page: Page): Promise<readonly string[]> {
+  const day = await violations(page, 'light')
+  await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' })
+  const night = await violations(page, 'dark')
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' })
+  return [...day, ...night]
+}
+
+/** Night changes nothing but colours. */
+async function violations(page: Page, colorScheme: 'light' | 'dark'): Promise<readonly string[]> {
+  const axe = new AxeBuilder({ page }).setLegacyMode()
+  const { violations: found } = await (colorScheme === 'dark'
+    ? axe.withRules('color-contrast')
+    : axe
+  ).analyze()
+  return found.flatMap(({ id, nodes }) =>
+    nodes.slice(0, 3).map(({ target, any, all, none }) => {
+      const why = [...any, ...all, ...none][0]?.message ?? ''
+      return `${colorScheme}: ${id} at ${target.join(' ')}: ${why}`
+    }),
+  )
+}
+
+/** What reaches over the right side, when anything makes the page scroll sideways. */
+const over = (page: Page, at: string): Promise<string[]> =>
+  page.evaluate(async (when) => {
+    // What follows the width by itself has done so two frames later.
+    await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)))
+    const { scrollWidth, clientWidth } = document.documentElement
+    if (scrollWidth <= clientWidth) return []
+    const wide = [...document.querySelectorAll('body *')].filter(
+      (element) => element.getBoundingClientRect().right > clientWidth + 1,
+    )
+    const names = wide.slice(-3).map((element) => `${element.tagName}.${element.getAttribute('class')}`)
+    return [`${when}: ${scrollWidth} of ${clientWidth} px: ${names.join(', ')}`]
+  }, at)
+
+/** Controls that a finger misses; a link in running text is as high as its line. */
+const tooSmall = (page: Page): Promise<string[]> =>
+  page.evaluate((least) => {
+    const isHit = (element: Element): boolean => {
+      const { width, height } = element.getBoundingClientRect()
+      return width > 1 && height > 1 && element.checkVisibility({ visibilityProperty: true })
+    }
+    const inText = (element: Element): boolean =>
+      element.tagName === 'A' &&
+      element.closest('p, li, dd, td, .sheet-say') !== null &&
+      getComputedStyle(element).display === 'inline'
+    /** A box with a label around it, or a face beside it, is hit through the label. */
+    const hitPlace = (element: Element): Element => {
+      const isBox = element.matches('input[type=radio], input[type=checkbox]')
+      return (isBox ? element.closest('label') : element.closest('.field-box')) ?? element
+    }
+    const all = [
+      ...document.querySelectorAll('a[href], button, input, select, textarea, summary, [role=button]'),
+    ]
+    const small = all
+      .filter((element) => isHit(element) && !inText(element))
+      .map(hitPlace)
+      .filter((element) => element.getBoundingClientRect().height < least - 0.5)
+    const lines = small.map((element) => {
+      const { width, height } = element.getBoundingClientRect()
+      const what = `${element.tagName}.${element.getAttribute('class')} "${element.textContent?.trim().slice(0, 24)}"`
+      return `too small: ${what} ${Math.round(width)} × ${Math.round(height)}`
+    })
+    return [...new Set(lines)].slice(0, 12)
+  }, targetPx)
