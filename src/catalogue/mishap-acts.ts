@@ -51,13 +51,14 @@ export const mishapActs: Readonly<Record<MishapId, MishapActs>> = {
   potKicks: acts('mishap.potKicks', {
     now: [
       'mishap.putDown',
+      'mishap.smokesLeave',
       'mishap.potOutside',
       'mishap.spreadThin',
       'mishap.keepAway',
       'mishap.nextPotSmaller',
     ],
     after: ['mishap.binWhenCold', 'mishap.finishAtCorner'],
-    never: ['mishap.neverLid', 'mishap.neverThinHotPot', 'mishap.neverHold'],
+    never: ['mishap.neverLid', 'mishap.neverWaterInPot', 'mishap.neverThinHotPot', 'mishap.neverHold'],
   }),
   potOnHull: acts('mishap.potOnHull', {
     now: ['mishap.stopRolling', 'mishap.wipeFresh', 'mishap.freshTools', 'mishap.nextPotSmaller'],
@@ -94,6 +95,11 @@ export const mishapActs: Readonly<Record<MishapId, MishapActs>> = {
     after: ['mishap.wetSandNibs'],
     never: ['mishap.neverBlow'],
   }),
+  rollerBits: acts('mishap.rollerBits', {
+    now: ['mishap.pickWet', 'mishap.newRoller', 'mishap.freshPaintOnly', 'mishap.leaveTacky'],
+    after: ['mishap.blockSpots'],
+    never: ['mishap.neverStretch'],
+  }),
   rain: acts('mishap.rain', {
     now: ['mishap.stopRolling', 'mishap.coverClear', 'mishap.potLid', 'mishap.letDropsDry'],
     after: ['mishap.judgeDry', 'mishap.sandThenAgain', 'mishap.dryBeforeNext'],
@@ -103,6 +109,21 @@ export const mishapActs: Readonly<Record<MishapId, MishapActs>> = {
     now: ['mishap.stopRolling', 'mishap.keepAirMoving', 'mishap.letDropsDry'],
     after: ['mishap.washBlush', 'mishap.polishOrSand', 'mishap.dryBeforeNext'],
     never: ['mishap.neverFlame', 'mishap.neverSolventBlush'],
+  }),
+  soft: acts('mishap.soft', {
+    now: ['mishap.noCoatYet', 'mishap.whySoft', 'mishap.warmThrough', 'mishap.tryNail'],
+    after: ['mishap.wrongMixOff', 'mishap.sandAllThenCoat', 'mishap.airThenAgain'],
+    never: ['mishap.neverHardenerOnTop', 'mishap.neverPaintOver'],
+  }),
+  blisters: acts('mishap.blisters', {
+    now: ['mishap.stopRolling', 'mishap.coolSide', 'mishap.leaveTacky'],
+    after: ['mishap.openBlisters', 'mishap.sandThenAgain', 'mishap.thinAndLater'],
+    never: ['mishap.neverPaintOver'],
+  }),
+  peeling: acts('mishap.peeling', {
+    now: ['mishap.noCoatYet', 'mishap.tapeTest', 'mishap.photo'],
+    after: ['mishap.backToSound', 'mishap.cleanAgain', 'mishap.primeBare'],
+    never: ['mishap.neverFillEdge'],
   }),
   missedSpot: acts('mishap.missedSpot', {
     now: ['mishap.insideWetEdge', 'mishap.elseMark'],

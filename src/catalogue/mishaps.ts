@@ -4,7 +4,7 @@
  */
 import { assumed, from, guessedFrom, type MishapFields, row } from './mishap-fields.ts'
 import type { Table } from './row.ts'
-import { applicationGuides, epoxyGuides, magazines, refitLogs } from './sources.ts'
+import { applicationGuides, epoxyGuides, magazines, refitLogs, tradeArticles } from './sources.ts'
 
 const eyewash = 'ANSI/ISEA Z358.1, flow of an eyewash'
 const flow = 'magazine, brush marks at 20 °C'
@@ -78,6 +78,10 @@ const wet = {
     from(refitLogs, { films: 'stands, sanded off' }),
     assumed({ group: 'wet film', sandWait: '16 h', sandGrit: 'P320', spotGrit: 'P400', spotShare: '10 %' }),
   ),
+  rollerBits: row(
+    from(refitLogs, { films: 'stands, sanded off' }),
+    assumed({ group: 'wet film', sandWait: '16 h', sandGrit: 'P320', spotGrit: 'P320', spotShare: '5 %' }),
+  ),
   rain: row(
     assumed({
       group: 'wet film',
@@ -97,6 +101,25 @@ const wet = {
 }
 
 const dry = {
+  soft: row(
+    assumed({
+      group: 'dry film',
+      films: 'stands, wiped off, sanded off',
+      wipedWait: '60 min',
+      sandWait: '48 h',
+      sandGrit: 'P120',
+      spotGrit: 'P320',
+      spotShare: '100 %',
+    }),
+  ),
+  blisters: row(
+    from(tradeArticles, { films: 'sanded off, stands' }),
+    assumed({ group: 'dry film', sandWait: '24 h', sandGrit: 'P220', spotGrit: 'P320', spotShare: '10 %' }),
+  ),
+  peeling: row(
+    from(applicationGuides, { films: 'sanded off, stands' }),
+    assumed({ group: 'dry film', sandGrit: 'P120', sandWait: '24 h', spotGrit: 'P120', spotShare: '10 %' }),
+  ),
   missedSpot: row(
     assumed({ group: 'dry film', within: '90 s', films: 'stands', spotGrit: 'P320', spotShare: '5 %' }),
   ),

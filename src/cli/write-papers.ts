@@ -3,7 +3,7 @@ import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { catalogue, catalogueFields, type FinishStandard } from '#catalogue'
 import { type Figure, readCell } from '#job'
-import type { PaperInput } from '#papers'
+import { type PaperInput, paperJob } from '#papers'
 import type { MadePlan } from './make-plan.ts'
 import { asFault } from './read-bytes.ts'
 
@@ -46,32 +46,17 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
 
 function paperInput({ plan, job }: MadePlan, { page, date }: PaperOptions): PaperInput {
   const { work } = job.projected
-  const cell = <K extends string>(key: K, value: string | undefined) =>
-    (value === undefined ? {} : { [key]: value }) as { readonly [P in K]?: string }
   return {
     plan,
-    job: {
-      name: work.job.name,
-      boatName: work.job.boatName ?? work.job.name,
-      owner: work.job.owner ?? '',
-      shop: work.job.shop ?? '',
-      place: work.place.name ?? '',
-      ...cell('launchDate', work.job.launch),
-      finishWords: work.job.finishWords ?? '',
-      // Words agreed with the owner say how it is judged; the standard's distance only stands in for them.
-      ...(work.job.finishWords === undefined ? judgedFrom(work.job.finish ?? 'tidy') : {}),
-      people: work.people.map(({ id, name }) => ({ id, name })),
-      units: work.job.units ?? 'metric',
-      locale: work.job.locale ?? 'en-GB',
-    },
+    job: paperJob(work, { judgedFromM: judgedFrom(work.job.finish ?? 'tidy') }),
     page,
-    ...cell('date', date),
+    ...(date === undefined ? {} : { date }),
   }
 }
 
 /** How far off the finish is judged, by the standard the owner chose. */
-function judgedFrom(finish: FinishStandard): Pick<PaperInput['job'], 'inspectionDistanceM'> {
+function judgedFrom(finish: FinishStandard): number | undefined {
   const text = catalogue.finishStandards[finish].cells.judgedFrom ?? ''
   const reading = readCell(catalogueFields.finishStandards.judgedFrom, text, { currency: undefined })
-  return reading.ok ? { inspectionDistanceM: (reading.value as Figure).value } : {}
+  return reading.ok ? (reading.value as Figure).value : undefined
 }

@@ -25,6 +25,7 @@ const angles: Readonly<Record<HatchFamily, readonly number[]>> = {
 }
 const gaps: Readonly<Record<HatchKind, number>> = { primer: 1.85, finish: 1.2, filler: 1.85 }
 
+/** How a hatch is drawn: its lines, their angle and distance. */
 export function hatchRule(name: HatchName): HatchRule {
   if (name === 'glass') return { kind: 'weave' }
   if (name === 'risky') return lines([45], 1)

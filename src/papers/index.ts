@@ -1,4 +1,9 @@
 /** The door of the room: papers of a plan, as PDF and CSV, and what screens share with them to draw alike. */
+
+export { type Bands, bandsOf } from './build-up/bands.ts'
+export { bondLine } from './build-up/bond-line.ts'
+export { type Section, section } from './build-up/section.ts'
+export { type Stack, type StackLayer, stacksOf } from './build-up/stacks.ts'
 export { figurePieces } from './figure.ts'
 export {
   type HatchFamily,
@@ -12,6 +17,7 @@ export {
 export type { Ink } from './inks.ts'
 export { papersFor } from './node-papers.ts'
 export { nodePress } from './node-press.ts'
+export { paperJob } from './paper-job.ts'
 export { changeOrders, daySheet, papersFrom, planSummary, quote, shoppingList } from './papers-for.ts'
 export { type Pen, type PenRule, penRule } from './pens.ts'
 export type { PaperFonts, PdfWriter, Press } from './press.ts'

@@ -28,4 +28,5 @@ export const pens = {
 
 export type Pen = keyof typeof pens
 
+/** Width and dashes of a pen, millimetres. */
 export const penRule = (pen: Pen): PenRule => pens[pen]

@@ -33,6 +33,7 @@ export const typeStyles = {
 
 export type StyleName = keyof typeof typeStyles
 
+/** Face, size and lead of a step of type. */
 export const typeStyle = (name: StyleName): TypeStyle => typeStyles[name]
 
 /** Millimetres of one point. */

@@ -161,5 +161,5 @@ describe('a log of mishaps', () => {
     expect(remembered).toEqual(plan({ ...now, log }))
     expect(plan({ ...now, log: [...log].reverse() }).days).toEqual(remembered.days)
     expect(planner.plan({ ...now, log: upToSecond }).plan).toEqual(plan({ ...now, log: upToSecond }))
-  })
+  }, 30_000)
 })

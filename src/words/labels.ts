@@ -5,6 +5,7 @@ import { frameLabels } from './frame-labels.ts'
 import { jobsLabels } from './jobs-labels.ts'
 import { mishapLabels } from './mishap-words.ts'
 import { paperLabels } from './paper-labels.ts'
+import { papersScreenLabels } from './papers-screen-labels.ts'
 import { partLabels } from './part-labels.ts'
 import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
@@ -23,6 +24,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   mishapLabels,
   paperLabels,
   partLabels,
+  papersScreenLabels,
   planLabels,
   protectionLabels,
   sheetsLabels,

@@ -14,6 +14,7 @@ import { mishapWords } from './mishap-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
+import { papersScreenWords } from './papers-screen-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
 import { sheetsWords } from './sheets-words.ts'
@@ -42,6 +43,7 @@ export const tables: Readonly<Record<string, Table>> = {
   moneyWords,
   paperPhrases,
   paperWords,
+  papersScreenWords,
   planWords,
   serverWords,
   databaseWords,

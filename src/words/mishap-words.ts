@@ -62,14 +62,17 @@ const fire: Readonly<Record<string, string>> = {
 const pot: Readonly<Record<string, string>> = {
   'mishap.potKicks': 'The pot gets hot, thick, smokes or strings.',
   'mishap.putDown': 'Stop, and put it down on something that does not burn.',
+  'mishap.smokesLeave':
+    'Smoke or flame already: leave it, everybody out, and call the fire brigade if it burns.',
   'mishap.potOutside':
-    'Carry it outside by the rim or on a tray, within {withinMinutes}, with mask and gloves on.',
+    'Else carry it outside by the rim or on a tray, within {withinMinutes}, with mask and gloves on.',
   'mishap.spreadThin': 'If it still pours, spread it thin in a metal tray: thin layers stay cool.',
   'mishap.keepAway': 'Stay upwind, people and things that burn kept away.',
   'mishap.nextPotSmaller': 'Mix the next pot half as large, and set its clock when the parts meet.',
   'mishap.binWhenCold': 'Into the bin only when it is cold and hard all through.',
   'mishap.finishAtCorner': 'Go on only to the nearest corner or stripe, with a fresh pot.',
-  'mishap.neverLid': 'Never put a lid on it.',
+  'mishap.neverLid': 'Never put a lid on it, and never put it in a bin: the heat stays in.',
+  'mishap.neverWaterInPot': 'Never pour water into it: hot resin spits, and two-part paint gives off gas.',
   'mishap.neverThinHotPot': 'Never thin a pot that goes off, nor add fresh paint to it.',
   'mishap.neverHold': 'Never hold it in the hand to see how hot it gets.',
   'mishap.potOnHull':
@@ -123,6 +126,8 @@ const wet: Readonly<Record<string, string>> = {
   'mishap.wetSandNibs':
     'When hard, after {sandWaitHours} or more, wet-sand the nibs with {spotGrit}, rinse, dry, tack, and coat.',
   'mishap.neverBlow': 'Never blow compressed air over a wet film.',
+  'mishap.rollerBits': 'Crumbs of foam, lint or dry skin from the roller lie in the film.',
+  'mishap.freshPaintOnly': 'Clean tray, paint through a strainer, and more of it on the roller.',
   'mishap.rain': 'Drops fall on a coat that is still wet or soft.',
   'mishap.coverClear':
     'Shelter over it that hangs clear of the film, if that takes less than {withinMinutes}.',
@@ -147,6 +152,22 @@ const wet: Readonly<Record<string, string>> = {
 }
 
 const dry: Readonly<Record<string, string>> = {
+  'mishap.soft': 'The film stays soft or sticky long after the hours of its sheet.',
+  'mishap.whySoft': 'Find out why: cold, too thick, too little hardener, or not stirred to the bottom.',
+  'mishap.warmThrough': 'Cold or thick: give it warmth without a flame, moving air, and time.',
+  'mishap.tryNail': 'Press a finger nail into it in three places, morning and evening, and write it down.',
+  'mishap.wrongMixOff':
+    'Hardener wrong or forgotten: it never gets hard. Scrape it off and wipe with the thinner of the sheet.',
+  'mishap.neverHardenerOnTop': 'Never brush hardener or catalyst on top.',
+  'mishap.blisters': 'Small blisters or craters that burst open as the film dries.',
+  'mishap.openBlisters': 'Press a few: hollow ones are opened, none is left closed.',
+  'mishap.thinAndLater': 'Next time thinner coats, the full wait between them, and a skin out of the sun.',
+  'mishap.peeling': 'The film comes off in flakes or sheets, with a clean side below.',
+  'mishap.tapeTest': 'Press tape on around it and pull: everything that comes along has to go.',
+  'mishap.backToSound':
+    'Scrape back to where it holds, and feather that edge with {spotGrit}; where it comes off all over, take all of it off.',
+  'mishap.primeBare': 'Bare places get the whole stack again, from the first primer.',
+  'mishap.neverFillEdge': 'Never fill over an edge that lifts.',
   'mishap.missedSpot': 'A place was missed or shows through.',
   'mishap.insideWetEdge': 'Inside the wet edge, within {withinSeconds}: roll and tip it once more.',
   'mishap.elseMark': 'Beyond it: leave it, and mark the place on tape outside the film.',
@@ -211,8 +232,12 @@ export const mishapLabels: Readonly<Record<string, string>> = {
   'mishapName.orangePeel': 'Orange peel',
   'mishapName.lapMark': 'Lap mark',
   'mishapName.dust': 'Dust or insects',
+  'mishapName.rollerBits': 'Bits from the roller',
   'mishapName.rain': 'Rain on wet paint',
   'mishapName.dew': 'Dew, milky or greasy',
+  'mishapName.soft': 'Stays soft',
+  'mishapName.blisters': 'Blisters, solvent pop',
+  'mishapName.peeling': 'Peeling',
   'mishapName.missedSpot': 'Missed spot',
   'mishapName.pinholes': 'Pinholes',
   'mishapName.lifting': 'Lifting, wrinkling',

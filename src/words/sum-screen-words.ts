@@ -61,6 +61,7 @@ const screen: Readonly<Record<string, string>> = {
   'sumScreen.dew': 'dew',
   'sumScreen.from': 'from',
   'sumScreen.disc': 'Disc',
+  'sumScreen.senseHelp': 'A wait that must have passed, as for the next coat; or a limit, as a pot life.',
   'sumScreen.more': 'More, if you know it',
 }
 

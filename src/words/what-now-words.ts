@@ -5,6 +5,8 @@ export const whatNowWords: Readonly<Record<string, string>> = {
     'People before paint. Call the emergency number when you are in doubt. The product’s own safety sheet decides, and a doctor knows better than any list.',
   'whatnow.cautionWork':
     'Mask and gloves stay on, whatever the hurry, and so does the air. The product’s own data and safety sheets decide.',
+  'whatnow.assumed':
+    'Hours, grits and shares here are common practice, assumed; the sheet of your product comes first.',
   'whatnow.writtenOnly': 'It stands in the log. No hours of the plan move because of it.',
   'whatnow.noCoat':
     'By plan and log no coat has been started, so it is written down without one and moves nothing.',
@@ -24,10 +26,10 @@ export const whatNowWords: Readonly<Record<string, string>> = {
   'pot.last': 'The last minutes: finish to a corner, and take no more from it.',
   'pot.induction': 'Let it stand until {fromClock}, then use it.',
   'pot.left': '{leftMinutes} left of {lifeMinutes}.',
+  'pot.life': 'Good for {lifeMinutes} once it is mixed.',
   'pot.noLife': 'Its sheet gives no pot life, so there is no clock. Watch the pot: warm means stop.',
   'pot.atWarmth': 'Counted for {airC}; in a warmer pot it is shorter. The product’s own sheet decides.',
   'pot.cannotWake': 'This browser cannot keep the screen awake. Set the device itself so that it stays on.',
-  'pot.awake': 'The screen stays on while a pot is running.',
   'pot.notKept': 'This browser keeps nothing: closing the page stops the clock.',
 }
 
@@ -63,5 +65,6 @@ export const whatNowLabels: Readonly<Record<string, string>> = {
   'pot.pour': 'Pour',
   'pot.of': 'of',
   'pot.running': 'Pots running',
+  'pot.leftWord': 'left',
   'pot.timeOut': 'Time is out',
 }

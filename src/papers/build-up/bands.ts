@@ -38,6 +38,7 @@ const heightOf = ({ role, coats }: StackLayer): number =>
 const oldHeight = 8
 const laminateHeight = 14
 
+/** The bands of a build-up, from the weather side down. */
 export function bandsOf(stack: Stack): Bands {
   const covering = stack.layers.map((layer, index) => ({ layer, index })).filter(({ layer }) => !layer.spot)
   const bands: Band[] = []

@@ -4,6 +4,7 @@ import type { Bond } from './bands.ts'
 
 export type Reach = { readonly from: number; readonly to: number; readonly y: number }
 
+/** The line between two layers, by what holds them together. */
 export function bondLine(bond: Bond, { from, to, y }: Reach): Shape {
   if (bond === 'same coat') return line('thin', [from, y], [to, y])
   if (bond === 'not tested') return line('dotted', [from, y], [to, y])

@@ -3,6 +3,9 @@ import type { Certainty } from '#core/note'
 import type { Plan, ZoneArea, ZoneLayer } from '#plan'
 import { weakest } from '../weakest.ts'
 
+/** The stages of a plan that build-ups are drawn from. */
+export type Stacked = Pick<Plan, 'surfaces' | 'marks' | 'buildUps' | 'quantities'>
+
 type Sheet = Plan['buildUps']['sheets'][number]
 type Sure<T> = { readonly value: T; readonly certainty: Certainty }
 
@@ -36,7 +39,8 @@ export type Stack = {
   readonly onPaint: boolean
 }
 
-export function stacksOf(plan: Plan): readonly Stack[] {
+/** Zones with the same layers in the same order make one build-up. */
+export function stacksOf(plan: Stacked): readonly Stack[] {
   const groups = new Map<string, ZoneArea[]>()
   for (const zone of [...plan.surfaces.zones, ...plan.marks.zones]) {
     const layers = layersOn(plan, zone)
@@ -51,10 +55,10 @@ export function stacksOf(plan: Plan): readonly Stack[] {
   return [...groups.values()].map((zones) => stackOf(plan, zones))
 }
 
-const layersOn = (plan: Plan, zone: ZoneArea): readonly ZoneLayer[] =>
+const layersOn = (plan: Stacked, zone: ZoneArea): readonly ZoneLayer[] =>
   plan.buildUps.layers.filter((layer) => layer.zone === zone.id)
 
-function stackOf(plan: Plan, zones: readonly ZoneArea[]): Stack {
+function stackOf(plan: Stacked, zones: readonly ZoneArea[]): Stack {
   const [first] = zones as [ZoneArea]
   return {
     zones,
@@ -69,7 +73,7 @@ type Of = { readonly layer: ZoneLayer; readonly zone: ZoneArea; readonly zones: 
 /** Under half the zone is filling, not covering. */
 const spotShare = 0.5
 
-function stackLayer(plan: Plan, { layer, zone, zones }: Of): StackLayer {
+function stackLayer(plan: Stacked, { layer, zone, zones }: Of): StackLayer {
   const sheet = plan.buildUps.sheets.find((one) => one.id === layer.sheet)
   const recoat = sheet && recoatOf(sheet)
   const own = plan.quantities.layers.filter(

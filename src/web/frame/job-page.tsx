@@ -3,13 +3,13 @@ import { Suspense } from 'react'
 import type { ShopJob } from '#replica'
 import { labelOf } from '#words'
 import type { Device } from '../device/device.ts'
-import type { JobView } from '../job/job-view.ts'
 import { useOpenJob } from '../job/use-open-job.ts'
-import { Desk, KeptMark, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
-import { rooms } from '../screens/rooms.ts'
+import { Desk, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
+import { besides, rooms } from '../screens/rooms.ts'
 import { JobBanner } from './job-banner.tsx'
 import { jobCells, phoneHead } from './job-block.tsx'
 import { jobRooms, phoneRooms } from './job-rooms.ts'
+import { KeptLine, useHistoryKeys } from './kept-line.tsx'
 
 export type JobPageProps = {
   readonly device: Device
@@ -21,8 +21,9 @@ export type JobPageProps = {
 
 export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
   const view = useOpenJob(device, job.id)
+  useHistoryKeys(view?.history)
   const href = (to: string): string => `/job/${job.id}/${to}`
-  const found = rooms.find(({ id }) => id === room)
+  const found = [...rooms, ...besides].find(({ id }) => id === room)
   const block = view ? <TitleBlock cells={jobCells(view, { room, href })} /> : null
   const kept = view ? <KeptLine view={view} /> : null
   return (
@@ -62,21 +63,6 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
         )}
       </Suspense>
     </Desk>
-  )
-}
-
-const KeptLine = ({ view }: { readonly view: JobView }) => {
-  const { kept, words } = view
-  const { online, waiting, lasting } = kept
-  return (
-    <KeptMark
-      where={kept.fault === undefined ? kept.where : 'fault'}
-      detail={words.sentence('frame.keptDetail', {
-        reach: online ? 'there' : 'away',
-        waiting,
-        lasting: lasting === undefined ? 'unknown' : lasting ? 'yes' : 'no',
-      })}
-    />
   )
 }
 

@@ -83,7 +83,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     const bytes = await weatherBytes(db, hash).catch(() => undefined)
     if (bytes) {
       client.send({ kind: 'weather', hash, bytes })
-      askPlan()
+      if (state.message) askPlan()
     } else state.wanted = undefined
   }
   const sendEntries = (): void =>
@@ -111,6 +111,8 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     })
   }
   sendEntries()
+  // A plan without its weather would show other days and sums for a moment.
+  await Promise.race([firstWeather(state.raw, fetchWeather), patience(firstWeatherMs)])
   askPlan()
 
   const syncs: Sync[] = [connection.share(work.name, work.doc)]
@@ -205,6 +207,15 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     },
   }
 }
+
+const firstWeatherMs = 2000
+
+function firstWeather(raw: RawDocument, fetchWeather: (hash: string) => Promise<void>): Promise<void> {
+  const hash = raw.work.weather?.hash
+  return typeof hash === 'string' ? fetchWeather(hash) : Promise.resolve()
+}
+
+const patience = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms))
 
 const isUndo = (origin: unknown): boolean => origin instanceof UndoManager
 

@@ -15,12 +15,22 @@ const screen = (load: () => Promise<ComponentType<ScreenProps>>): ComponentType<
 export const rooms: readonly Room[] = [
   { id: 'boat', Screen: screen(async () => (await import('./boat/boat-screen.tsx')).BoatScreen) },
   { id: 'survey', Screen: screen(async () => (await import('./survey/survey-screen.tsx')).SurveyScreen) },
+  {
+    id: 'build-up',
+    Screen: screen(async () => (await import('./build-up/build-up-screen.tsx')).BuildUpScreen),
+  },
   { id: 'marks', Screen: screen(async () => (await import('./marks/marks-screen.tsx')).MarksScreen) },
   { id: 'stores', Screen: screen(async () => (await import('./stores/stores-screen.tsx')).StoresScreen) },
   { id: 'money', Screen: screen(async () => (await import('./money/money-screen.tsx')).MoneyScreen) },
+  { id: 'papers', Screen: screen(async () => (await import('./papers/papers-screen.tsx')).PapersScreen) },
   { id: 'log', Screen: screen(async () => (await import('./log/log-screen.tsx')).LogScreen) },
   {
     id: 'what-now',
     Screen: screen(async () => (await import('./what-now/what-now-screen.tsx')).WhatNowScreen),
   },
+]
+
+/** Sheets that no mark on the stick leads to. */
+export const besides: readonly Room[] = [
+  { id: 'open', Screen: screen(async () => (await import('./open/open-screen.tsx')).OpenScreen) },
 ]

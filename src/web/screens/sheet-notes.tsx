@@ -1,12 +1,12 @@
 /** The notes of a sheet, numbered, worst first. */
+import type { ReactNode } from 'react'
 import type { Note } from '#core/note'
 import { labelOf, type Words } from '#words'
 import { NoteList, PartBlock } from '../parts/index.ts'
 
-export type SheetNotesProps = { readonly words: Words; readonly notes: readonly Note[] }
-
-export const SheetNotes = ({ words, notes }: SheetNotesProps) =>
-  notes.length === 0 ? null : (
+/** Undefined without notes, so that the sheet leaves no column for them. */
+export const sheetNotes = (words: Words, notes: readonly Note[]): ReactNode | undefined =>
+  notes.length === 0 ? undefined : (
     <PartBlock title={labelOf('heading.notes')}>
       <NoteList
         notes={notes.map((note, at) => ({

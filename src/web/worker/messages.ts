@@ -1,6 +1,6 @@
 /** What the page and the worker that plans say to each other. */
 import type { Problem, RawCells } from '#job'
-import type { Conditions, Plan, TraceEntry, ZoneHours } from '#plan'
+import type { Conditions, Plan, PlanInput, TraceEntry, ZoneHours } from '#plan'
 
 /** Hours of a place without the limits that failed in each: those are many and are asked for one by one. */
 export type ShownHours = Omit<ZoneHours, 'failing'>
@@ -30,7 +30,7 @@ export type Question =
   | { readonly kind: 'what if'; readonly entries: Entries; readonly nowMs: number }
 
 export type Answers = {
-  readonly whole: Plan
+  readonly whole: { readonly plan: Plan; readonly work: PlanInput['work'] }
   readonly why: Failing
   readonly 'what if': Plan
 }

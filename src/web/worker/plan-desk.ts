@@ -86,10 +86,10 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
       }
     },
     answer: (question) => {
-      if (!last) throw new Error('desk: no plan yet, got a question, expected a plan first')
+      if (!last || !projected) throw new Error('desk: no plan yet, got a question, expected a plan first')
       switch (question.kind) {
         case 'whole':
-          return last.plan
+          return { plan: last.plan, work: projected.work }
         case 'why':
           return failingAt(last.plan, question)
         case 'what if': {

@@ -40,7 +40,7 @@ export const JobsScreen = ({ jobs, go }: JobsScreenProps) => (
             href: `/job/${id}/today`,
             cells: {
               boat: <b>{boatName || name || id}</b>,
-              name,
+              name: boatName === '' ? '' : name,
               made: madeMs > 0 ? words.moment(madeMs) : '',
             },
           }))}

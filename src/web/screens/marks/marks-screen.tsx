@@ -5,7 +5,7 @@ import { itemsOf } from '../../fields/items.ts'
 import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
-import { SheetNotes } from '../sheet-notes.tsx'
+import { sheetNotes } from '../sheet-notes.tsx'
 import { PanelDrawing } from './panel-drawing.tsx'
 
 const marks = { part: 'work', section: 'marks' } as const
@@ -23,7 +23,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
           key={stripe.id}
           title={stripe.name}
           aside={words.sentence('marks.stripe', { areaM2: stripe.table.areaM2, tapeM: stripe.table.tapeM })}
-          notes={<SheetNotes words={words} notes={notesOf(plan, /^(marks|marking|stripe)\./)} />}
+          notes={sheetNotes(words, notesOf(plan, /^(marks|marking|stripe)\./))}
         >
           <Ledger
             caption={stripe.name}

@@ -8,7 +8,7 @@ import type { JobView } from '../../job/job-view.ts'
 import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, MovedFigure, Part, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
-import { SheetNotes } from '../sheet-notes.tsx'
+import { sheetNotes } from '../sheet-notes.tsx'
 import { lineName, lineQuantity } from './line-words.ts'
 import { StartMoney } from './start-money.tsx'
 
@@ -49,10 +49,7 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
       ) : (
         <>
           {estimate && plan ? (
-            <Part
-              title={labelOf('heading.money')}
-              notes={<SheetNotes words={words} notes={notesOf(plan, /^money\./)} />}
-            >
+            <Part title={labelOf('heading.money')} notes={sheetNotes(words, notesOf(plan, /^money\./))}>
               {groups.map((group) => (
                 <Group key={group} group={group} view={view} estimate={estimate} />
               ))}

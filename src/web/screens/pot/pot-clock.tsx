@@ -14,47 +14,48 @@ export type PotClockProps = {
   readonly view: Pick<JobView, 'plan' | 'words' | 'timeZone'>
   /** Of `usePots`, once a screen: every clock of it shares them. */
   readonly pots: Pots
+  /** The next thing to do on its sheet: its button is filled. */
+  readonly next?: boolean
   /** Worded, instead of step and pour. */
   readonly title?: string
 }
 
-export const PotClock = ({ pour, view, pots, title }: PotClockProps) => {
+export const PotClock = ({ pour, view, pots, title, next = false }: PotClockProps) => {
   const pot = pots.pots.find((one) => samePot(one, pour))
   const nowMs = useNow(pot !== undefined)
   const awake = useWakeLock(pot !== undefined)
   const { words } = view
   return (
-    <section className="pot" aria-label={title ?? nameOf(pour, view)}>
+    <article className="pot" aria-label={title ?? nameOf(pour, view)}>
       <h3 className="pot-name">{title ?? nameOf(pour, view)}</h3>
       {pot === undefined ? (
-        <NotMixed pour={pour} words={words} onMix={() => pots.mix(pour)} />
+        <NotMixed pour={pour} words={words} next={next} onMix={() => pots.mix(pour)} />
       ) : (
         <Running pot={pot} state={potState(pot, nowMs)} view={view} onEmpty={() => pots.empty(pot)} />
       )}
-      {pot === undefined || awake === 'off' ? null : (
-        <p className="pot-said">{words.sentence(awake === 'on' ? 'pot.awake' : 'pot.cannotWake')}</p>
-      )}
+      {awake === 'cannot' ? <p className="pot-said">{words.sentence('pot.cannotWake')}</p> : null}
       {pots.lasts ? null : <p className="pot-said">{words.sentence('pot.notKept')}</p>}
-    </section>
+    </article>
   )
 }
 
 type NotMixedProps = {
   readonly pour: Pour
   readonly words: JobView['words']
+  readonly next: boolean
   readonly onMix: () => void
 }
 
-const NotMixed = ({ pour, words, onMix }: NotMixedProps) => {
+const NotMixed = ({ pour, words, next, onMix }: NotMixedProps) => {
   const { lifeMinutes } = potOf(pour, 0)
   return (
     <>
       <p className="pot-said">
         {lifeMinutes === undefined
           ? words.sentence('pot.noLife')
-          : `${words.sentence('pot.left', { leftMinutes: lifeMinutes, lifeMinutes })} ${words.sentence('pot.atWarmth', { airC: pour.airC })}`}
+          : `${words.sentence('pot.life', { lifeMinutes })} ${words.sentence('pot.atWarmth', { airC: pour.airC })}`}
       </p>
-      <Button big next onClick={onMix}>
+      <Button big next={next} onClick={onMix}>
         {labelOf('pot.mixed')}
       </Button>
     </>
@@ -83,7 +84,10 @@ const Running = ({ pot, state, view, onEmpty }: RunningProps) => {
               <span className="pot-label">{labelOf(kind === 'over' ? 'pot.timeOut' : 'pot.useUntil')}</span>
               <FigureText text={words.time(untilMs, timeZone)} certainty="worked" size="clock" />
             </div>
-            <FigureText text={words.figure('minutes', leftMinutes)} certainty="worked" size="mix" />
+            <span className="pot-left">
+              <FigureText text={words.figure('leftMinutes', leftMinutes)} certainty="worked" size="mix" />{' '}
+              {labelOf('pot.leftWord')}
+            </span>
           </div>
           <PotBar usedShare={usedShare} label={left} />
         </>

@@ -8,7 +8,7 @@ import { otherSystem } from '../../job/other-system.ts'
 import { Ledger, MovedFigure, Part, Progress, Sheet } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { ScreenProps } from '../screen.ts'
-import { SheetNotes } from '../sheet-notes.tsx'
+import { sheetNotes } from '../sheet-notes.tsx'
 
 const packs = { part: 'work', section: 'packs' } as const
 
@@ -18,10 +18,7 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
     <Sheet head={head} block={block} title={titleOf(view)} say={sayOf(view)}>
       {plan ? (
         <>
-          <Part
-            title={labelOf('heading.buy')}
-            notes={<SheetNotes words={words} notes={notesOf(plan, /^stores\./)} />}
-          >
+          <Part title={labelOf('heading.buy')} notes={sheetNotes(words, notesOf(plan, /^stores\./))}>
             <BuyTable view={view} plan={plan} />
           </Part>
           <Part title={labelOf('heading.consumables')}>

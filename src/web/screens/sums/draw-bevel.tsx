@@ -37,32 +37,31 @@ export const BevelSection = ({ answer, words }: SumDrawingProps) => {
           strokeWidth="2"
         />
       ))}
-      {discs.map((disc, index) => {
-        const y = bottom - (index + 1) * step
-        return (
-          <g key={disc}>
-            <rect
-              x={middle - half(disc)}
-              y={y}
-              width={2 * half(disc)}
-              height={step}
-              fill="var(--raised)"
-              stroke="var(--ink)"
-              strokeWidth={discs.length > 30 ? 0.5 : 1.2}
-            />
-            {index % every === 0 || index === discs.length - 1 ? (
-              <text
-                x={middle}
-                y={y + step / 2 + 5}
-                textAnchor="middle"
-                className={step * every < 15 ? 'sums-disc-small' : undefined}
-              >
-                {length(disc)}
-              </text>
-            ) : null}
-          </g>
-        )
-      })}
+      {discs.map((disc, index) => (
+        <rect
+          key={disc}
+          x={middle - half(disc)}
+          y={bottom - (index + 1) * step}
+          width={2 * half(disc)}
+          height={step}
+          fill="var(--raised)"
+          stroke="var(--ink)"
+          strokeWidth={discs.length > 30 ? 0.5 : 1.2}
+        />
+      ))}
+      {discs.map((disc, index) =>
+        index % every === 0 ? (
+          <text
+            key={disc}
+            x={middle}
+            y={bottom - (index + 0.5) * step + 5}
+            textAnchor="middle"
+            className={step * every < 15 ? 'sums-disc-small' : undefined}
+          >
+            {length(disc)}
+          </text>
+        ) : null,
+      )}
       <path d={`M2 ${bottom}H${wide - 2}`} stroke="var(--ink)" strokeWidth="2.5" />
       <Dimension
         from={middle - reach}

@@ -12,7 +12,7 @@ const leading: Readonly<Record<SumId, readonly string[]>> = {
   catalyst: ['catalystG', 'catalystMl'],
   ply: ['thicknessMm', 'resinKgPerM2'],
   bevel: ['outerDiameterMm', 'bevelWidthMm', 'stepMm'],
-  vent: ['airExposureM3PerHour', 'airQuarterLelM3PerHour', 'airTenthLelM3PerHour'],
+  vent: ['airExposureM3PerHour', 'airQuarterLelM3PerHour'],
   sun: ['altitudeDeg', 'azimuthDeg'],
   cure: ['hours'],
 }

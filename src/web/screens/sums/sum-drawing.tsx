@@ -6,6 +6,8 @@ import { MixCup } from './draw-mix.tsx'
 import { SunCompass } from './draw-sun.tsx'
 import type { SumDrawingProps } from './sum-props.ts'
 
+export const hasDrawing = (id: SumId): boolean => ['mix', 'bevel', 'dew', 'sun'].includes(id)
+
 export const SumDrawing = ({ id, ...props }: SumDrawingProps & { readonly id: SumId }) => {
   if (id === 'mix') return <MixCup {...props} />
   if (id === 'bevel') return <BevelSection {...props} />

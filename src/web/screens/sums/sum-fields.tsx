@@ -70,7 +70,7 @@ const SumBox = (props: BoxProps) => {
   const shared = {
     label,
     value,
-    help: field.doc,
+    help: field.name === 'sense' ? labelOf('sumScreen.senseHelp') : field.doc,
     problem: fault === undefined || !judged ? undefined : problemText(fault, { words, name }),
   }
   if (field.name === 'solvent' || field.name === 'sense')

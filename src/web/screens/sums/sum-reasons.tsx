@@ -60,7 +60,7 @@ export const SumWay = ({ answer, words }: ReasonProps) => (
   </Part>
 )
 
-const isCaution = ({ severity }: SumAnswer['notes'][number]): boolean =>
+export const isCaution = ({ severity }: SumAnswer['notes'][number]): boolean =>
   severity === 'danger' || severity === 'caution'
 
 /** A note may name an input; it is said as its box is lettered. */

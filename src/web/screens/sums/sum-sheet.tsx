@@ -1,16 +1,17 @@
 /** One sum: its boxes, the answer while one types, the drawing, the way there, what to mind, and where it is from. */
 import { useMemo, useState } from 'react'
+import type { SumAnswer, SumId } from '#sums'
 import { labelOf } from '#words'
 import { Banner, Button, Part, PartRow, Sheet } from '../../parts/index.ts'
 import { unbroken } from './result-text.ts'
 import { saySum } from './say-sum.ts'
 import { AnswerStrip } from './sum-answer.tsx'
-import { SumDrawing } from './sum-drawing.tsx'
+import { hasDrawing, SumDrawing } from './sum-drawing.tsx'
 import { examplesOf } from './sum-examples.ts'
 import { SumFields } from './sum-fields.tsx'
 import { SumLink } from './sum-link.tsx'
 import type { SumSheetProps } from './sum-props.ts'
-import { SumCautions, SumFigures, SumNotes, SumWay } from './sum-reasons.tsx'
+import { isCaution, SumCautions, SumFigures, SumNotes, SumWay } from './sum-reasons.tsx'
 import { UnitSwitch } from './unit-switch.tsx'
 import { workSum } from './work-sum.ts'
 
@@ -52,7 +53,7 @@ export const SumSheet = (props: SumSheetProps) => {
       <Part
         title={labelOf('sumScreen.given')}
         notes={
-          answer === undefined ? undefined : (
+          answer === undefined || !hasBeside(sum.id, answer) ? undefined : (
             <div className={old ? 'sums-old' : undefined}>
               <SumDrawing id={sum.id} answer={answer} words={words} />
               <SumCautions answer={answer} words={words} />
@@ -75,6 +76,8 @@ export const SumSheet = (props: SumSheetProps) => {
     </Sheet>
   )
 }
+
+const hasBeside = (id: SumId, answer: SumAnswer): boolean => hasDrawing(id) || answer.notes.some(isCaution)
 
 const Fill = ({ sum, system, onAll, empty }: SumSheetProps & { readonly empty: boolean }) => (
   <div className="sums-fill off-paper">

@@ -7,7 +7,7 @@ import { notesOf } from '../../job/notes-of.ts'
 import { Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { SheetCautions } from '../sheet-cautions.tsx'
-import { SheetNotes } from '../sheet-notes.tsx'
+import { sheetNotes } from '../sheet-notes.tsx'
 
 const findings = { part: 'work', section: 'findings' } as const
 const fittings = { part: 'work', section: 'fittings' } as const
@@ -30,7 +30,7 @@ export const SurveyScreen = ({ view, head, block }: ScreenProps) => {
           plan ? (
             <>
               <SheetCautions view={view} kinds={kinds} />
-              <SheetNotes words={words} notes={notesOf(plan, /^(repairs|fittings|quantities\.repairs)/)} />
+              {sheetNotes(words, notesOf(plan, /^(repairs|fittings|quantities\.repairs)/))}
             </>
           ) : undefined
         }

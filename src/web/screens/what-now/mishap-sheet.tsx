@@ -10,6 +10,7 @@ import {
   Part,
   PartBlock,
   Sheet,
+  type SheetHead,
   type Signal,
   YesField,
 } from '../../parts/index.ts'
@@ -21,10 +22,12 @@ export type MishapSheetProps = {
   readonly view: JobView
   readonly block: ReactNode
   readonly go: (href: string) => void
+  readonly href: ((room: string) => string) | undefined
+  readonly head: SheetHead | undefined
   readonly onBack: () => void
 }
 
-export const MishapSheet = ({ id, view, block, go, onBack }: MishapSheetProps) => {
+export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapSheetProps) => {
   const { see, now, after, never } = mishapActs[id]
   const figures = mishapFigures(id)
   const say = (code: string): string => view.words.sentence(code, figures)
@@ -33,7 +36,7 @@ export const MishapSheet = ({ id, view, block, go, onBack }: MishapSheetProps) =
     <Sheet
       title={labelOf(`mishapName.${id}`)}
       say={say(see)}
-      head={{ title: labelOf('whatNow.name') }}
+      head={head ?? { title: labelOf('whatNow.name') }}
       action={<Button onClick={onBack}>{labelOf('whatNow.other')}</Button>}
       block={block}
     >
@@ -72,8 +75,11 @@ export const MishapSheet = ({ id, view, block, go, onBack }: MishapSheetProps) =
             <li key={code}>{say(code)}</li>
           ))}
         </ul>
+        {mishaps[id].certainty === 'assumed' ? (
+          <p className="what-now-assumed">{say('whatnow.assumed')}</p>
+        ) : null}
       </Part>
-      <WriteInLog id={id} view={view} go={go} />
+      <WriteInLog id={id} view={view} go={go} href={href} />
     </Sheet>
   )
 }

@@ -7,9 +7,15 @@ import { howItMoved, type Moved, type MovedStep } from './how-it-moved.ts'
 
 const shown = 8
 
-export type MovedPlanProps = { readonly was: ShownPlan; readonly is: ShownPlan; readonly words: Words }
+export type MovedPlanProps = {
+  readonly was: ShownPlan
+  readonly is: ShownPlan
+  readonly words: Words
+  /** Number of the change, for its triangle. */
+  readonly change: number
+}
 
-export const MovedPlan = ({ was, is, words }: MovedPlanProps) => {
+export const MovedPlan = ({ was, is, words, change }: MovedPlanProps) => {
   const moved = howItMoved(was, is)
   const time = (minute: number): string => words.moment(minute * 60_000, is.days.timeZone)
   const name = (step: string): string => {
@@ -27,7 +33,7 @@ export const MovedPlan = ({ was, is, words }: MovedPlanProps) => {
   return (
     <>
       <p className="what-now-end">
-        <NoteFlag kind="change" mark="" /> {words.sentence(...endSentence(moved))}
+        <NoteFlag kind="change" mark={change} /> {words.sentence(...endSentence(moved))}
       </p>
       {moved.lost.map((step) => (
         <p key={step}>{words.sentence('whatnow.lost', { name: name(step) })}</p>

@@ -3,7 +3,8 @@ import { type ReactNode, useState } from 'react'
 import { type MishapId, mishapActs, mishaps } from '#catalogue'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { Icon, Part, Sheet } from '../../parts/index.ts'
+import { Icon, Part, Sheet, type SheetHead } from '../../parts/index.ts'
+import { mishapFigures } from './mishap-data.ts'
 import { MishapSheet } from './mishap-sheet.tsx'
 import './what-now.css'
 
@@ -11,21 +12,24 @@ export type WhatNowScreenProps = {
   readonly view: JobView
   readonly block?: ReactNode
   readonly go: (href: string) => void
+  /** Address of a room of this job, for the way on to the days. */
+  readonly href?: (room: string) => string
+  readonly head?: SheetHead
 }
 
-export const WhatNowScreen = ({ view, block, go }: WhatNowScreenProps) => {
+export const WhatNowScreen = ({ view, block, go, href, head }: WhatNowScreenProps) => {
   const [id, setId] = useState<MishapId | undefined>(undefined)
   const open = (next: MishapId | undefined): void => {
     setId(next)
     globalThis.scrollTo?.(0, 0)
   }
   if (id !== undefined)
-    return <MishapSheet key={id} {...{ id, view, block, go }} onBack={() => open(undefined)} />
+    return <MishapSheet key={id} {...{ id, view, block, go, href, head }} onBack={() => open(undefined)} />
   return (
     <Sheet
       title={labelOf('whatNow.title')}
       say={labelOf('whatNow.say')}
-      head={{ title: labelOf('whatNow.name') }}
+      head={head ?? { title: labelOf('whatNow.name') }}
       block={block}
     >
       {groups.map(([group, ids]) => (
@@ -36,7 +40,9 @@ export const WhatNowScreen = ({ view, block, go }: WhatNowScreenProps) => {
                 <button type="button" className="what-now-row" onClick={() => open(one)}>
                   <span className="what-now-row-text">
                     <span className="what-now-row-name">{labelOf(`mishapName.${one}`)}</span>
-                    <span className="what-now-row-see">{view.words.sentence(mishapActs[one].see)}</span>
+                    <span className="what-now-row-see">
+                      {view.words.sentence(mishapActs[one].see, mishapFigures(one))}
+                    </span>
                   </span>
                   <Icon kind="on" />
                 </button>

@@ -23,9 +23,11 @@ export type WriteInLogProps = {
   readonly id: MishapId
   readonly view: JobView
   readonly go: (href: string) => void
+  /** Address of a room of this job; without it no link leads there. */
+  readonly href: ((room: string) => string) | undefined
 }
 
-export const WriteInLog = ({ id, view, go }: WriteInLogProps) => {
+export const WriteInLog = ({ id, view, go, href }: WriteInLogProps) => {
   // The plan as it was when the entry was written: later ones are held against it.
   const [written, setWritten] = useState<{ readonly was: ShownPlan | undefined } | undefined>(undefined)
   if (written === undefined)
@@ -40,19 +42,21 @@ export const WriteInLog = ({ id, view, go }: WriteInLogProps) => {
         ) : view.planning || view.plan === was ? (
           <Progress label={labelOf('whatNow.planning')} />
         ) : (
-          <MovedPlan was={was} is={view.plan} words={view.words} />
+          <MovedPlan was={was} is={view.plan} words={view.words} change={view.change.number} />
         )}
       </div>
-      <LinkButton
-        className="what-now-link"
-        href={`/jobs/${view.id}/days`}
-        onClick={(event) => {
-          event.preventDefault()
-          go(`/jobs/${view.id}/days`)
-        }}
-      >
-        {labelOf('whatNow.toDays')}
-      </LinkButton>
+      {href === undefined ? null : (
+        <LinkButton
+          className="what-now-link"
+          href={href('days')}
+          onClick={(event) => {
+            event.preventDefault()
+            go(href('days'))
+          }}
+        >
+          {labelOf('whatNow.toDays')}
+        </LinkButton>
+      )}
     </Part>
   )
 }

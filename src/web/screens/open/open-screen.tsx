@@ -1,0 +1,53 @@
+/** Open: everything that is assumed, missing or wrong, with the way to put it right. */
+import { labelOf } from '#words'
+import { NoteList, Part, Progress, Sheet } from '../../parts/index.ts'
+import type { ScreenProps } from '../screen.ts'
+
+const kinds = ['missing', 'fault', 'assumed', 'notice', 'uncovered'] as const
+
+export const OpenScreen = ({ view, head, block }: ScreenProps) => {
+  const { plan, words, problems } = view
+  const notes = plan?.notes ?? []
+  return (
+    <Sheet
+      head={head}
+      block={block}
+      title={words.sentence('open.title', {
+        assumed: notes.filter(({ severity }) => severity === 'assumed').length,
+        missing: notes.filter(({ severity }) => severity === 'missing').length,
+      })}
+      say={words.sentence('open.say')}
+    >
+      {problems.length === 0 ? null : (
+        <Part title={labelOf('open.wrong')}>
+          <NoteList
+            notes={problems.map((problem, at) => ({
+              kind: 'missing',
+              mark: at + 1,
+              text: `${words.sentence(problem.code, problem.data)} (${problem.pointer})`,
+            }))}
+          />
+        </Part>
+      )}
+      {plan ? null : (
+        <Part>
+          <Progress label={labelOf('frame.planning')} />
+        </Part>
+      )}
+      {kinds.map((kind) => {
+        const found = notes.filter(({ severity }) => severity === kind)
+        return found.length === 0 ? null : (
+          <Part key={kind} title={labelOf(`open.${kind}`)}>
+            <NoteList
+              notes={found.map((note, at) => ({
+                kind: kind === 'missing' ? 'missing' : 'note',
+                mark: at + 1,
+                text: words.sentence(note.code, note.data),
+              }))}
+            />
+          </Part>
+        )
+      })}
+    </Sheet>
+  )
+}
