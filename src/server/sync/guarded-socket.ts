@@ -68,8 +68,8 @@ export class GuardedSocket extends EventEmitter {
     // A socket that is being closed still delivers what came before the other side heard of it.
     if (this.#socket.readyState !== this.#socket.OPEN) return
     const message = isBinary ? readMessage(data) : undefined
-    if (message === undefined || !this.#isAllowed(message)) this.#refuse()
-    else this.#pass(message, data)
+    if (message !== undefined && this.#isAllowed(message)) this.#pass(message, data)
+    else this.#refuse()
   }
 
   #refuse(): void {
@@ -92,7 +92,10 @@ export class GuardedSocket extends EventEmitter {
       return
     }
     // One who may not have it is told so, and nothing else is heard.
-    if (!mayHave(this.#sees, document)) return void (kind === 'sign-in' && this.emit('message', data))
+    if (!mayHave(this.#sees, document)) {
+      if (kind === 'sign-in') this.emit('message', data)
+      return
+    }
     // A page may have sent something before it heard that a document was closed.
     if (standing === undefined && kind !== 'sign-in') return
     this.#standing.set(document, kind === 'leave' ? { kind: 'leaving', waiting: [] } : { kind: 'open' })

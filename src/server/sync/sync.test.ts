@@ -1,3 +1,4 @@
+import type { Socket } from 'node:net'
 import { afterEach, describe, expect, it } from 'vitest'
 import { WebSocket } from 'ws'
 import * as Y from 'yjs'
@@ -95,6 +96,36 @@ describe('a shared document', () => {
     const closed = await send(port, signIn(wrong))
     expect(closed).toBe(1008)
     expect(await store.documentNames()).toEqual([])
+  })
+
+  it('opens again for a page that let go of it in the same breath', async () => {
+    const { port } = await start()
+    const other = page(port).share(name)
+    const socket = new WebSocket(`ws://127.0.0.1:${port}/sync`, { origin: `http://127.0.0.1:${port}` })
+    opened.push({ close: async () => socket.terminate() })
+    let edits = 0
+    let isClosed = false
+    // A message of kind 0, part 2; one of kind 7.
+    socket.on('message', (data: Buffer) => {
+      if (data[name.length + 1] === 0 && data[name.length + 2] === 2) edits += 1
+      if (data[name.length + 1] === 7) isClosed = true
+    })
+    const heardOf = async (key: string): Promise<void> => {
+      const before = edits
+      await until(`to hear of ${key}`, () => {
+        other.doc.getMap('boat').set(key, String(performance.now()))
+        return edits > before
+      })
+    }
+    socket.on('open', () => socket.send(signIn(name)))
+    await heardOf('first')
+    // In one packet, so that the server reads both at once.
+    const line = (socket as unknown as { readonly _socket: Socket })._socket
+    line.cork()
+    for (const each of [message(7, []), signIn(name)]) socket.send(each)
+    line.uncork()
+    await until('the document to be closed', () => isClosed)
+    await heardOf('second')
   })
 
   it('says which server it is when it opens', async () => {
