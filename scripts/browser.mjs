@@ -13,8 +13,11 @@ if (findBrowser() === undefined) {
 function install() {
   if (spawnSync('apt-get', ['--version'], { stdio: 'ignore' }).status !== 0) return
   console.error('Installing Chromium for the browser tests.')
-  const quiet = /** @type {const} */ ({ stdio: ['ignore', 'ignore', 'inherit'] })
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
-  spawnSync('apt-get', ['update', '-qq'], { ...quiet, env })
-  spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], { ...quiet, env })
+  /** @type {import('node:child_process').SpawnSyncOptions} */
+  const options = {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+  }
+  spawnSync('apt-get', ['update', '-qq'], options)
+  spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], options)
 }

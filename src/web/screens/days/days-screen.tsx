@@ -8,7 +8,7 @@ import { addDays, isDate } from '../../job/local-days.ts'
 import { Button, DateField, Ghost, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { ScreenProps } from '../screen.ts'
-import { SheetNotes } from '../sheet-notes.tsx'
+import { sheetNotes } from '../sheet-notes.tsx'
 import { Crew } from './crew.tsx'
 import './days.css'
 import { DayList } from './day-list.tsx'
@@ -122,7 +122,7 @@ const Missing = ({ view, plan }: Pick<PlannedProps, 'view' | 'plan'>) => {
           </ul>
         </PartBlock>
       )}
-      <SheetNotes words={view.words} notes={notes} />
+      {sheetNotes(view, notes)}
     </Part>
   )
 }
