@@ -5,7 +5,7 @@ import type { JobView } from '../../job/job-view.ts'
 import { useHatches } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
-import { areaPath, type Curve, curveOf, linePath, rangeOf } from './weather-curves.ts'
+import { areaPath, type Curve, curveOf, farthest, linePath, rangeOf } from './weather-curves.ts'
 
 export type WeatherChartProps = {
   readonly view: JobView
@@ -32,6 +32,7 @@ export const WeatherChart = ({ view: { words }, plan, within, width }: WeatherCh
     ...{ dewLeastC: least(curves.dew), dewMostC: most(curves.dew) },
     ...{ skinLeastC: least(curves.skin), skinMostC: most(curves.skin) },
   })
+  const apart = farthest(curves.skin, curves.air)
   const y = (value: number): number =>
     scale.bottom - ((value - range.least) / (range.most - range.least)) * (scale.bottom - scale.top)
   return (
@@ -49,7 +50,13 @@ export const WeatherChart = ({ view: { words }, plan, within, width }: WeatherCh
       <path d={linePath(curves.dew, scale)} className="days-line-dew" />
       <path d={linePath(curves.skin, scale)} className="days-line-skin" />
       <path d={linePath(curves.air, scale)} className="days-line-air" />
-      <Name curve={curves.skin} at={0.3} {...{ scale, y }} text={labelOf('daysScreen.skin')} dy={-8} />
+      <Name
+        curve={curves.skin}
+        at={apart.at}
+        {...{ scale, y }}
+        text={labelOf('daysScreen.skin')}
+        dy={apart.over ? -8 : 16}
+      />
       <Name curve={curves.air} at={0.5} {...{ scale, y }} text={labelOf('daysScreen.air')} dy={-8} />
       <Name curve={curves.dew} at={0.62} {...{ scale, y }} text={labelOf('daysScreen.dew')} dy={16} />
       <Name

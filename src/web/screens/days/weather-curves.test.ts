@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { curveOf, linePath, rangeOf } from './weather-curves.ts'
+import { curveOf, farthest, linePath, rangeOf } from './weather-curves.ts'
 
 const hourly = { firstMinute: 600, values: [10, 12, Number.NaN, 14, 16] }
 const scale = { fromMinute: 600, toMinute: 840, width: 240, top: 0, bottom: 100, least: 10, most: 20 }
@@ -22,5 +22,11 @@ describe('curves of hours', () => {
     const range = rangeOf([curveOf(hourly, { fromMinute: 600, toMinute: 840 })])
     expect(range).toEqual({ least: 10, most: 20, ticks: [10, 15, 20] })
     expect(rangeOf([[]])).toBeUndefined()
+  })
+  it('are named where they are farthest apart', () => {
+    const flat = (value: number, minute: number) => ({ minute, value })
+    const low = [0, 0, 0, 0].map(flat)
+    expect(farthest([0, 1, -3, 0].map(flat), low)).toEqual({ at: 0.5, over: false })
+    expect(farthest([], [])).toEqual({ at: 0, over: true })
   })
 })

@@ -59,3 +59,12 @@ export function areaPath(low: Curve, high: Curve, scale: Scale): string {
   const back = high.toReversed().map((point) => `L${place(point, scale)}`)
   return `${there.join('')}${back.join('')}Z`
 }
+
+/** Where one curve is farthest from another, away from the ends, as a share of its points: its name stands there. */
+export function farthest(curve: Curve, other: Curve): { readonly at: number; readonly over: boolean } {
+  const edge = Math.floor(curve.length * 0.06)
+  const gap = (at: number): number => (curve[at]?.value ?? 0) - (other[at]?.value ?? 0)
+  let best = Math.floor(curve.length / 2)
+  for (let at = edge; at < curve.length - edge; at++) if (Math.abs(gap(at)) > Math.abs(gap(best))) best = at
+  return { at: curve.length === 0 ? 0 : best / curve.length, over: gap(best) >= 0 }
+}

@@ -37,44 +37,46 @@ export const ZoneChart = (props: ZoneChartProps) => {
     zones.find((zone) => zone.id === id)?.name ?? labelOf('daysScreen.wholeBoat')
   const here = nowMs > span.fromMs && nowMs < span.toMs
   return (
-    <div className="days-chart">
-      <div className="days-shade" aria-hidden="true">
-        <Nights days={days} span={span} />
-      </div>
-      {here ? (
-        <div className="days-now">
-          <NowLine {...span} nowMs={nowMs} />
+    <>
+      <div className="days-chart">
+        <div className="days-shade" aria-hidden="true">
+          <Nights days={days} span={span} />
         </div>
-      ) : null}
-      <div className="days-row days-row-tape">
-        <span className="days-name" />
-        <TimeTape
-          {...span}
-          {...{ timeZone, locale }}
-          days
-          every={6}
-          nowMs={here ? nowMs : undefined}
-          label={words.sentence('daysscreen.weeks', {
-            fromDate: days[0]?.date ?? '',
-            toDate: days.at(-1)?.date ?? '',
-          })}
-        />
+        {here ? (
+          <div className="days-now">
+            <NowLine {...span} nowMs={nowMs} />
+          </div>
+        ) : null}
+        <div className="days-row days-row-tape">
+          <span className="days-name" />
+          <TimeTape
+            {...span}
+            {...{ timeZone, locale }}
+            days
+            every={6}
+            nowMs={here ? nowMs : undefined}
+            label={words.sentence('daysscreen.weeks', {
+              fromDate: days[0]?.date ?? '',
+              toDate: days.at(-1)?.date ?? '',
+            })}
+          />
+        </div>
+        <div className="days-row">
+          <span className="days-name">{labelOf('daysScreen.weather')}</span>
+          <WeatherChart view={view} plan={plan} within={within} width={Math.max(200, width - nameWidth)} />
+        </div>
+        {busy.map((row) => (
+          <ZoneRow
+            key={row.zone}
+            {...props}
+            row={row}
+            name={nameOf(row.zone)}
+            area={zones.find(({ id }) => id === row.zone)?.areaM2}
+            within={within}
+          />
+        ))}
+        <HandsRow view={view} plan={plan} days={days} within={within} />
       </div>
-      <div className="days-row">
-        <span className="days-name">{labelOf('daysScreen.weather')}</span>
-        <WeatherChart view={view} plan={plan} within={within} width={Math.max(200, width - nameWidth)} />
-      </div>
-      {busy.map((row) => (
-        <ZoneRow
-          key={row.zone}
-          {...props}
-          row={row}
-          name={nameOf(row.zone)}
-          area={zones.find(({ id }) => id === row.zone)?.areaM2}
-          within={within}
-        />
-      ))}
-      <HandsRow view={view} plan={plan} days={days} within={within} />
       <div className="days-keys">
         <HoursKey />
         <ChartKey />
@@ -84,7 +86,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
           {words.sentence('daysscreen.quiet', { names: quiet.map(({ zone }) => nameOf(zone)).join(', ') })}
         </p>
       )}
-    </div>
+    </>
   )
 }
 

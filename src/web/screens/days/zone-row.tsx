@@ -15,6 +15,8 @@ export type ZoneRowProps = {
   readonly name: string
   readonly area: number | undefined
   readonly within: Minutes
+  /** Of the names and the track together, px. */
+  readonly width: number
   readonly chosen: Bar | undefined
   readonly onChoose: (bar: Bar | undefined) => void
 }
@@ -54,9 +56,20 @@ export const ZoneRow = (props: ZoneRowProps) => {
   )
 }
 
-const BarButton = ({ view, plan, bar, within, chosen, onChoose }: ZoneRowProps & { readonly bar: Bar }) => {
+/** A narrower bar has its coat written under it, px. */
+const roomForText = 30
+
+const BarButton = ({
+  view,
+  plan,
+  bar,
+  within,
+  width: px,
+  chosen,
+  onChoose,
+}: ZoneRowProps & { readonly bar: Bar }) => {
   const { words, timeZone } = view
-  const { left, width } = placeOf(bar, within)
+  const { left, width, from, to } = placeOf(bar, within)
   const { code, data } = describeStep(plan, bar.step)
   const isChosen = chosen?.step === bar.step && chosen.fromMinute === bar.fromMinute
   const said = words.sentence('daysscreen.bar', {
@@ -75,6 +88,7 @@ const BarButton = ({ view, plan, bar, within, chosen, onChoose }: ZoneRowProps &
         `days-bar-${bar.kind}`,
         bar.people.length > 1 && 'days-bar-two',
         bar.done && 'days-bar-done',
+        (to - from) * px < roomForText && 'days-bar-small',
       )}
       style={{ left, width }}
       aria-label={said}

@@ -4,7 +4,6 @@ import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import { Fold } from '../../fields/cells.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import { localInstant } from '../../job/local-date.ts'
 import { Button, CautionPanel, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClock, type Pots } from '../pot/index.ts'
@@ -12,6 +11,7 @@ import { CautionOf } from '../sheet-cautions.tsx'
 import type { DayRow } from './day-rows.ts'
 import { PourCup } from './pour-cup.tsx'
 import { TakeReading } from './take-reading.tsx'
+import { tellStep } from './tell-step.ts'
 import type { TodayState } from './today-state.ts'
 import { whoOf } from './who-of.ts'
 
@@ -31,9 +31,8 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
   const { code, data } = describeStep(plan, row.step)
   const begun = state.begun.has(row.step)
   const clock = (minute: number): string => words.time(minute * 60_000, timeZone)
-  const write = (kind: 'started' | 'done'): void => {
-    view.addEntry({ at: localInstant(Date.now(), timeZone), kind, step: row.step })
-  }
+  const write = (kind: 'started' | 'done'): void =>
+    tellStep(view, { kind, step: row.step, nowMs: Date.now() })
   return (
     <Part
       raised
@@ -90,10 +89,10 @@ const Cautions = ({ view: { words }, plan, step }: CautionsProps) => {
                 <li key={code}>{firstSentence(words.sentence(code, data))}</li>
               ))}
             </ul>
-            <p>{words.sentence('todayscreen.ownSheet')}</p>
           </CautionPanel>
         )
       })}
+      {rest.length === 0 ? null : <p className="today-said">{words.sentence('todayscreen.ownSheet')}</p>}
       {rest.length === 0 ? null : (
         <Fold title={words.sentence('todayscreen.moreCautions', { count: rest.length })}>
           <div className="today-hand">

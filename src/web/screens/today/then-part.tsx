@@ -2,10 +2,10 @@
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { localInstant } from '../../job/local-date.ts'
 import { classes, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { DayRow } from './day-rows.ts'
+import { tellStep } from './tell-step.ts'
 import type { TodayState } from './today-state.ts'
 import { whoOf } from './who-of.ts'
 
@@ -34,7 +34,7 @@ const Row = ({ view, plan, row, here }: RowProps) => {
   const name = words.sentence(code, data)
   const turn = (): void => {
     const kind = row.done ? 'not done' : 'done'
-    view.addEntry({ at: localInstant(Date.now(), timeZone), kind, step: row.step })
+    tellStep(view, { kind, step: row.step, nowMs: Date.now() })
   }
   return (
     <li className={classes('today-row', here && 'today-row-here')} aria-current={here ? 'step' : undefined}>

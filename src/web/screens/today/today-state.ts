@@ -31,8 +31,12 @@ export function todayState(view: JobView, plan: ShownPlan, date: string): TodayS
   const [fromMinute, toMinute] = [at(0), minuteAt(addDays(date, 1), 0, timeZone)]
   const nowMinute = Math.floor(view.nowMs / 60_000)
   const isToday = nowMinute >= fromMinute && nowMinute < toMinute
-  const rows = dayRows({ plan, fromMinute, toMinute })
   const turns = lastTurns(view.log)
+  // A tick shows at once; the plan follows.
+  const rows = dayRows({ plan, fromMinute, toMinute }).map((row) => {
+    const turn = turns.get(row.step)
+    return turn === undefined ? row : { ...row, done: turn === 'done' }
+  })
   const begun = new Set([...turns].flatMap(([step, kind]) => (kind === 'started' ? [step] : [])))
   const hand = rowInHand(rows, begun, isToday ? nowMinute : fromMinute)
   const step = stepOf(plan, coatOf(plan, rows)?.step ?? hand?.step)
@@ -48,11 +52,9 @@ export function todayState(view: JobView, plan: ShownPlan, date: string): TodayS
     leastK: plan.buildUps.sheets.find(({ id }) => id === step?.sheet)?.dewMarginK.value,
     reading: isToday ? lastReading(view, date) : undefined,
   }
-  return {
-    ...shown,
-    title: titleOf(view, plan, { ...shown, zone, fromMinute, toMinute }),
-    say: sayOf(view, plan, { ...shown, fromMinute, toMinute }),
-  }
+  const title = titleOf(view, plan, { ...shown, zone, fromMinute, toMinute })
+  const say = sayOf(view, plan, { ...shown, fromMinute, toMinute })
+  return { ...shown, title, say: say === title ? undefined : say }
 }
 
 export const stepOf = (plan: ShownPlan, id: string | undefined): WorkStep | undefined =>
