@@ -43,7 +43,7 @@ describeInBrowser('a new job', (app) => {
   it('tells a wrong answer at its field, and makes nothing of it', async () => {
     await answer('boatName', 'Sandpiper')
     await answer('length', 'six and a bit')
-    await answer('freeboard', '1')
+    await answer('freeboard', '3 ft 4 in')
     await make()
     expect(await wrongLabels(page)).toEqual([labelOf('newjob.length'), labelOf('newjob.beam')])
     expect(new URL(page.url()).pathname).toBe('/new')
