@@ -33,7 +33,8 @@ describeInBrowser('a new job', (app) => {
     await answer('beam', '2.3')
     await answer('freeboard', '1')
     await make()
-    await page.waitForURL(/\/job\/[^/]+\/boat$/)
+    await page.waitForURL(/\/job\/[^/]+\/open$/)
+    await page.locator('.story-stick a[href$="/boat"]').click()
     await drawn(page)
     await page.waitForFunction(() => /\d m²/.test(document.querySelector('main h1')?.textContent ?? ''))
     expect(await page.locator('main table').first().textContent()).toMatch(/\d m²/)
@@ -50,7 +51,7 @@ describeInBrowser('a new job', (app) => {
     await answer('length', '6.2')
     await answer('beam', '2.3')
     await make()
-    await page.waitForURL(/\/job\/[^/]+\/boat$/)
+    await page.waitForURL(/\/job\/[^/]+\/open$/)
   })
 })
 
