@@ -1,4 +1,5 @@
 // Without a signal: what is changed stays, through a reload too, and goes to the others when the signal is back.
+import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
@@ -85,8 +86,6 @@ async function firstPaper(page: Page): Promise<string> {
     .click()
   const link = page.locator('.papers-made a[download]').first()
   await link.waitFor({ timeout: 60_000 })
-  return link.evaluate(async (made) => {
-    const bytes = await (await fetch((made as HTMLAnchorElement).href)).arrayBuffer()
-    return new TextDecoder('latin1').decode(bytes.slice(0, 8))
-  })
+  const [download] = await Promise.all([page.waitForEvent('download'), link.click()])
+  return (await readFile(await download.path())).toString('latin1', 0, 8)
 }

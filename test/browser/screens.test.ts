@@ -99,13 +99,20 @@ const tooSmall = (page: Page): Promise<string[]> =>
       const isBox = element.matches('input[type=radio], input[type=checkbox]')
       return (isBox ? element.closest('label') : element.closest('.field-box')) ?? element
     }
+    /** What lies unseen around a control belongs to it. */
+    const reachOf = (element: Element): number => {
+      const around = getComputedStyle(element, '::before')
+      const more =
+        around.position === 'absolute' && around.content !== 'none' ? Number.parseFloat(around.height) : 0
+      return Math.max(element.getBoundingClientRect().height, more || 0)
+    }
     const all = [
       ...document.querySelectorAll('a[href], button, input, select, textarea, summary, [role=button]'),
     ]
     const small = all
       .filter((element) => isHit(element) && !inText(element))
       .map(hitPlace)
-      .filter((element) => element.getBoundingClientRect().height < least - 0.5)
+      .filter((element) => reachOf(element) < least - 0.5)
     const lines = small.map((element) => {
       const { width, height } = element.getBoundingClientRect()
       const what = `${element.tagName}.${element.getAttribute('class')} "${element.textContent?.trim().slice(0, 24)}"`

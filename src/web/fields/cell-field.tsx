@@ -6,7 +6,7 @@ import { ChoiceField, DateField, QuantityField, TextField, TimeField, YesField }
 import { fieldOf } from './field-of.ts'
 import { itemsOf, nameOf } from './items.ts'
 import { RefsField } from './refs-field.tsx'
-import { unitHint } from './unit-hint.ts'
+import { unitHint, withUnit } from './unit-hint.ts'
 
 export type CellFieldProps = {
   readonly view: JobView
@@ -29,13 +29,11 @@ export const CellField = ({ view, place, helped, label }: CellFieldProps) => {
   }
   const box = { ...frame, value, onCommit: commit, readOnly: view.readOnly }
   switch (field.kind) {
-    case 'quantity':
-      return (
-        <QuantityField
-          {...box}
-          unit={/[^\d.,+−-]/.test(value) ? undefined : unitHint(field.dimension, view.system)}
-        />
-      )
+    case 'quantity': {
+      // Beside a value with a unit of its own, a bare number could mean that one.
+      const unit = /[^\d.,+−-]/.test(value) ? undefined : unitHint(field.dimension, view.system)
+      return <QuantityField {...box} unit={unit} onCommit={(text) => commit(withUnit(text, unit))} />
+    }
     case 'choice':
       return (
         <ChoiceField

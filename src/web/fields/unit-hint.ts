@@ -1,4 +1,4 @@
-/** The unit in which a person most likely writes a quantity: a hint in the box, any other unit is read too. */
+/** The unit in which a person most likely writes a quantity: a bare number is taken in it, any other is read too. */
 import type { Dimension } from '#units'
 
 const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: string]>>> = {
@@ -18,3 +18,7 @@ const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: st
 
 export const unitHint = (dimension: Dimension, system: 'metric' | 'us'): string | undefined =>
   hints[dimension]?.[system === 'us' ? 1 : 0]
+
+/** A bare number means the unit that the box shows beside it. */
+export const withUnit = (text: string, unit: string | undefined): string =>
+  unit !== undefined && /^[+−-]?\d+(?:[.,]\d+)?$/.test(text.trim()) ? `${text.trim()} ${unit}` : text

@@ -1,6 +1,7 @@
 /** Kind and sizes of the boat. */
 import { workFields } from '#job'
 import { labelOf } from '#words'
+import { withUnit } from '../../fields/unit-hint.ts'
 import { ChoiceField, QuantityField, TextField } from '../../parts/index.ts'
 import type { QuestionProps } from './question.ts'
 
@@ -38,7 +39,7 @@ export const BoatQuestions = ({ answers, change, wrong }: QuestionProps) => {
           label={labelOf(`newjob.${key}`)}
           unit={unit}
           value={answers[key]}
-          onCommit={(text) => change({ [key]: text })}
+          onCommit={(text) => change({ [key]: withUnit(text, unit) })}
           problem={wrong(key)}
         />
       ))}

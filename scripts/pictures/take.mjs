@@ -1,0 +1,56 @@
+// One picture: a sheet of the sample job, drawn whole, cut to the window.
+
+import { join } from 'node:path'
+
+/** A day of gloss on the sample boat. */
+const HOUR = '2027-06-09T06:30:00Z'
+const JOB = '/job/open-powerboat'
+const SIZES = /** @type {const} */ ([
+  { width: 1600, height: 1000 },
+  { width: 360, height: 740 },
+])
+const SHEETS = [
+  { name: 'new', path: '/new' },
+  { name: 'today', path: `${JOB}/today` },
+  { name: 'boat', path: `${JOB}/boat` },
+  { name: 'build-up', path: `${JOB}/build-up` },
+  { name: 'days', path: `${JOB}/days` },
+  { name: 'papers', path: `${JOB}/papers` },
+  { name: 'sums', path: '/sums/dew' },
+  { name: 'what-now', path: `${JOB}/what-now` },
+]
+
+/** @typedef {{ name: string, path: string, size: { width: number, height: number } }} Picture */
+
+/** @type {readonly Picture[]} */
+export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...sheet, size })))
+
+/**
+ * @param {object} wish
+ * @param {import('playwright-core').Browser} wish.browser
+ * @param {import('./program.mjs').Program} wish.program
+ * @param {Picture} wish.picture
+ * @param {string} wish.root
+ * @returns {Promise<string>} where it was written
+ */
+export async function takePicture({ browser, program, picture, root }) {
+  const { name, path, size } = picture
+  const context = await browser.newContext({
+    baseURL: program.origin,
+    viewport: size,
+    locale: 'en-GB',
+    timezoneId: 'Europe/Berlin',
+    colorScheme: 'light',
+    reducedMotion: 'reduce',
+  })
+  const page = await context.newPage()
+  await page.clock.setFixedTime(new Date(HOUR))
+  await page.goto(path)
+  await page.locator('main h1').waitFor()
+  await page.waitForFunction("document.querySelector('main [role=progressbar]') === null")
+  await page.evaluate('document.fonts.ready.then(() => undefined)')
+  const file = join('docs', 'guide', `${name}-${size.width}.png`)
+  await page.screenshot({ path: join(root, file), animations: 'disabled', caret: 'hide' })
+  await context.close()
+  return file
+}
