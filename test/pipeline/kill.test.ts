@@ -13,8 +13,10 @@ import { freePort, type Served, serve } from '../support/served.ts'
 const kills = Number(process.env.HARDSTAND_KILLS ?? 12)
 const seed = Number(process.env.HARDSTAND_TEST_SEED ?? 20270412)
 const cells = 300
-/** Slow enough for a disk to follow now and then, so that something is acknowledged. */
 const everyMs = 20
+/** After so many edits a writer rests until they are kept, or so long: a slow disk catches up, and no server is none. */
+const burst = 25
+const restMs = 1500
 
 const running: Served[] = []
 const atEnd: (() => Promise<void>)[] = []
@@ -47,7 +49,7 @@ describe('a server that is killed while edits come in', () => {
       const served = serve({ port, folder })
       running.push(served)
       // One in four dies while it starts, or while the pages meet it again.
-      if (uniformInt(random, 0, 3) > 0) await metAll(served, writers)
+      if (uniformInt(random, 0, 3) > 0) await metAll(kill, { served, writers })
       await pause(uniformInt(random, 0, 400))
       served.child.kill('SIGKILL')
       await served.ended
@@ -66,7 +68,10 @@ describe('a server that is killed while edits come in', () => {
 })
 
 /** Every writer was told once by this server that everything is kept. */
-async function metAll(served: Served, writers: readonly Writer[]): Promise<void> {
+async function metAll(
+  kill: number,
+  { served, writers }: { readonly served: Served; readonly writers: readonly Writer[] },
+): Promise<void> {
   const before = writers.map((writer) => writer.keptTimes())
   const met = (): boolean => writers.every((writer, at) => writer.keptTimes() > before[at]!)
   const state = (): string =>
@@ -75,7 +80,11 @@ async function metAll(served: Served, writers: readonly Writer[]): Promise<void>
         [name, provider.isSynced, provider.unsyncedChanges, refusedWith(), told.at(-1)].join(' '),
       )
       .join('; ')
-  await until(() => `everything to be kept: ${state()}; server: ${served.output()}`, met, 60_000)
+  await until(
+    () => `everything to be kept before kill ${kill}: ${state()}; server: ${served.output()}`,
+    met,
+    60_000,
+  )
 }
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms))
@@ -103,7 +112,10 @@ function writeInto(shared: SharedDoc, name: string): Writer {
   shared.provider.on('synced', note)
   let edit = 0
   let keptTimes = 0
+  let restUntilMs = 0
   const timer = setInterval(() => {
+    if (!shared.kept() && performance.now() < restUntilMs) return
+    restUntilMs = edit % burst === burst - 1 ? performance.now() + restMs : 0
     newest[edit % cells] = edit
     shared.doc.getMap('edits').set(`cell${edit % cells}`, String(edit))
     edit += 1
