@@ -46,9 +46,12 @@ export async function takePicture({ browser, program, picture, root }) {
   const page = await context.newPage()
   await page.clock.setFixedTime(new Date(HOUR))
   await page.goto(path)
-  await page.locator('main h1').waitFor()
-  await page.waitForFunction("document.querySelector('main [role=progressbar]') === null")
-  await page.evaluate('document.fonts.ready.then(() => undefined)')
+  await page.locator('main h1').first().waitFor()
+  // The stick counts zones as soon as the job has come from the server.
+  if (path.startsWith(JOB)) {
+    await page.locator('.story-stick-count', { hasText: 'zones' }).first().waitFor({ state: 'attached' })
+  }
+  await page.locator('main [role=progressbar]').first().waitFor({ state: 'detached' })
   const file = join('docs', 'guide', `${name}-${size.width}.png`)
   await page.screenshot({ path: join(root, file), animations: 'disabled', caret: 'hide' })
   await context.close()

@@ -37,7 +37,7 @@ describeInBrowser('every screen', (app) => {
     await page.setViewportSize({ width: 1280, height: 900 })
     await page.evaluate(() => document.documentElement.style.setProperty('font-size', '32px'))
     found.push(...(await over(page, 'text twice as large')))
-    expect(found).toEqual([])
+    expect(found.join('\n')).toBe('')
   })
 
   it('asked nothing of any other machine, and broke nowhere', () => {
@@ -56,7 +56,9 @@ async function violationsByDayAndNight(page: Page): Promise<readonly string[]> {
 
 /** Night changes nothing but colours. */
 async function violations(page: Page, colorScheme: 'light' | 'dark'): Promise<readonly string[]> {
-  const axe = new AxeBuilder({ page }).setLegacyMode()
+  // A sheet of examples shows a second stick beside its own.
+  const exempt = page.url().endsWith('/parts') ? ['landmark-unique'] : []
+  const axe = new AxeBuilder({ page }).setLegacyMode().disableRules(exempt)
   const { violations: found } = await (colorScheme === 'dark'
     ? axe.withRules('color-contrast')
     : axe
@@ -101,10 +103,11 @@ const tooSmall = (page: Page): Promise<string[]> =>
     }
     /** What lies unseen around a control belongs to it. */
     const reachOf = (element: Element): number => {
-      const around = getComputedStyle(element, '::before')
-      const more =
-        around.position === 'absolute' && around.content !== 'none' ? Number.parseFloat(around.height) : 0
-      return Math.max(element.getBoundingClientRect().height, more || 0)
+      const around = ['::before', '::after'].map((place) => getComputedStyle(element, place))
+      const more = around.map(({ position, height }) =>
+        position === 'absolute' ? Number.parseFloat(height) || 0 : 0,
+      )
+      return Math.max(element.getBoundingClientRect().height, ...more)
     }
     const all = [
       ...document.querySelectorAll('a[href], button, input, select, textarea, summary, [role=button]'),

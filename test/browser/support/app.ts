@@ -109,5 +109,9 @@ export async function drawn(page: Page): Promise<void> {
 
 export async function open(page: Page, path: string): Promise<void> {
   await page.goto(path)
+  // The stick counts the zones as soon as the job has come from the server.
+  if (path.startsWith('/job/')) {
+    await page.locator('.story-stick-count', { hasText: 'zones' }).first().waitFor({ state: 'attached' })
+  }
   await drawn(page)
 }

@@ -6,10 +6,14 @@ import { zoneColumns } from './sample.ts'
 export const Tables = () => (
   <PartRow>
     <Part title="Zones">
-      <Zones />
+      <div className="parts-page-wide">
+        <Zones />
+      </div>
     </Part>
     <Part title="To buy">
-      <Stores />
+      <div className="parts-page-wide">
+        <Stores />
+      </div>
     </Part>
   </PartRow>
 )
