@@ -115,6 +115,11 @@ test('a relative import names a file that exists, with its extension, and no tes
   expect(inCore("import { a } from './film.test.ts'")).toEqual(coreFault('./film.test.ts is a test'))
 })
 
+test('styles are imported by the web only', () => {
+  expect(problems({ 'src/web/sheet.tsx': "import './sheet.css'" })).toEqual([])
+  expect(inCore("import './film.css'")).toEqual(coreFault('./film.css lacks its extension'))
+})
+
 test('an import by a place on the machine or the network is refused', () => {
   expect(inCore("import a from 'https://example.org/a.js'")).toHaveLength(1)
   expect(inCore("import a from '/opt/a.js'")).toHaveLength(1)

@@ -25,13 +25,20 @@ export const App = ({ device }: { readonly device: Device }) => {
     const job = jobs.find(({ id }) => id === page.id) ?? { id: page.id, name: '', boatName: '', madeMs: 0 }
     return <JobPage key={page.id} device={device} job={job} room={page.room} rest={page.rest} go={go} />
   }
+  // It shows the board and the stick too, so nothing stands round it.
+  if (page.kind === 'parts') {
+    return (
+      <Suspense>
+        <PartsPage />
+      </Suspense>
+    )
+  }
   return (
     <Outside page={page} device={device} go={go}>
       <Suspense fallback={<Progress label={labelOf('frame.opening')} />}>
         {page.kind === 'jobs' ? <JobsScreen device={device} jobs={jobs} go={go} /> : null}
         {page.kind === 'new' ? <NewJobScreen device={device} go={go} /> : null}
         {page.kind === 'sums' ? <SumsScreen path={page.path} go={go} /> : null}
-        {page.kind === 'parts' ? <PartsPage /> : null}
         {page.kind === 'unknown' ? <Unknown /> : null}
       </Suspense>
     </Outside>
