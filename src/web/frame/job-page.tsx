@@ -3,8 +3,9 @@ import { Suspense } from 'react'
 import type { ShopJob } from '#replica'
 import { labelOf } from '#words'
 import type { Device } from '../device/device.ts'
+import type { JobView } from '../job/job-view.ts'
 import { useOpenJob } from '../job/use-open-job.ts'
-import { Desk, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
+import { Desk, LinkButton, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
 import { besides, rooms } from '../screens/rooms.ts'
 import { JobBanner } from './job-banner.tsx'
 import { jobCells, phoneHead } from './job-block.tsx'
@@ -44,7 +45,9 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
       banner={view ? <JobBanner view={view} /> : null}
     >
       <Suspense fallback={<Waiting />}>
-        {view && found ? (
+        {view && Object.keys(view.raw.work).length === 0 ? (
+          <NotHere view={view} />
+        ) : view && found ? (
           <found.Screen
             view={view}
             rest={rest}
@@ -65,6 +68,18 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
     </Desk>
   )
 }
+
+/** Before the first edit reaches this device, or at an address of no job. */
+const NotHere = ({ view: { words } }: { readonly view: JobView }) => (
+  <Sheet
+    title={words.sentence('frame.unknownJob')}
+    action={
+      <LinkButton href="/" next>
+        {labelOf('frame.toJobs')}
+      </LinkButton>
+    }
+  />
+)
 
 const Waiting = () => (
   <Sheet title={labelOf('frame.opening')}>
