@@ -6,7 +6,7 @@ import { join } from 'node:path'
 const HOUR = '2027-06-09T06:30:00Z'
 const JOB = '/job/open-powerboat'
 const SIZES = /** @type {const} */ ([
-  { width: 1600, height: 1000 },
+  { width: 1600, height: 900 },
   { width: 360, height: 740 },
 ])
 const SHEETS = [

@@ -36,8 +36,8 @@ describeInBrowser('a new job', (app) => {
     await page.waitForURL(/\/job\/[^/]+\/open$/)
     await page.locator('.story-stick a[href$="/boat"]').click()
     await drawn(page)
-    await page.waitForFunction(() => /\d m²/.test(document.querySelector('main h1')?.textContent ?? ''))
-    expect(await page.locator('main table').first().textContent()).toMatch(/\d m²/)
+    await page.waitForFunction(() => /\d\s*m²/.test(document.querySelector('main h1')?.textContent ?? ''))
+    expect(await page.locator('main table').first().textContent()).toMatch(/\d\s*m²/)
     expect(await page.locator('main svg').count()).toBeGreaterThan(0)
   })
 
