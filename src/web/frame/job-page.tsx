@@ -1,5 +1,5 @@
 /** One job: the stick with its rooms, the sheet of the room that is open, and what is always in sight. */
-import { Suspense } from 'react'
+import { Suspense, useEffect, useState } from 'react'
 import type { ShopJob } from '#replica'
 import { labelOf } from '#words'
 import type { Device } from '../device/device.ts'
@@ -69,17 +69,28 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
   )
 }
 
-/** Before the first edit reaches this device, or at an address of no job. */
-const NotHere = ({ view: { words } }: { readonly view: JobView }) => (
-  <Sheet
-    title={words.sentence('frame.unknownJob')}
-    action={
-      <LinkButton href="/" next>
-        {labelOf('frame.toJobs')}
-      </LinkButton>
-    }
-  />
-)
+/** How long the server is waited for where this device has nothing of the job, ms. */
+const patienceMs = 5000
+
+/** Nothing of the job is on this device: it is on its way, or there is none at this address. */
+const NotHere = ({ view: { kept, words } }: { readonly view: JobView }) => {
+  const [late, setLate] = useState(false)
+  useEffect(() => {
+    const timer = setTimeout(() => setLate(true), patienceMs)
+    return () => clearTimeout(timer)
+  }, [])
+  if (!late && kept.where !== 'both') return <Waiting />
+  return (
+    <Sheet
+      title={words.sentence('frame.unknownJob')}
+      action={
+        <LinkButton href="/" next>
+          {labelOf('frame.toJobs')}
+        </LinkButton>
+      }
+    />
+  )
+}
 
 const Waiting = () => (
   <Sheet title={labelOf('frame.opening')}>
