@@ -276,6 +276,21 @@ it('never throws, whatever the stations hold', () => {
 
 const total = (parts: readonly number[]) => parts.reduce((sum, part) => sum + part, 0)
 
+it('takes no station of next to no breadth, however small the number', () => {
+  const flat = (x: number, y: number) => ({
+    id: `${x}`,
+    x,
+    points: [
+      { y: 0, z: -0.5 },
+      { y, z: 0.5 },
+    ],
+  })
+  for (const y of [0, 5e-324, 1e-9]) {
+    const result = hullFromStations([flat(0.1, 1), flat(1, y), flat(2, 0)])
+    expect(result.ok ? [] : result.faults.map(({ code }) => code)).toContain('boat.stationNoBreadth')
+  }
+})
+
 it('gives finite areas for any stations it takes', () => {
   const figure = (min: number, max: number) => fc.double({ min, max, noNaN: true })
   const points = fc.array(fc.record({ y: figure(0, 2), rise: figure(0, 0.6) }), {

@@ -64,9 +64,12 @@ const tooFewPoints = (station: Station, atEnd: boolean): readonly Note[] => {
   return count < needed ? [fault('boat.stationTooFewPoints', { station: station.id, count, needed })] : []
 }
 
+/** Nobody measures less, and less leaves nothing to put a surface through, m. COMMON PRACTICE. */
+const leastHalfBreadth = 1e-4
+
 /** An inner station without breadth would cut the hull in two. */
 const noBreadth = (station: Station, atEnd: boolean): readonly Note[] =>
-  !atEnd && widest(station) === 0
+  !atEnd && widest(station) < leastHalfBreadth
     ? [fault('boat.stationNoBreadth', { station: station.id, xM: station.x })]
     : []
 
