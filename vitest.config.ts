@@ -38,7 +38,7 @@ export default defineConfig({
           ],
           exclude: ['test/published/**', 'test/browser/**'],
           setupFiles: ['test/setup.ts'],
-          testTimeout: 30_000,
+          testTimeout: 120_000,
         },
       },
       {
