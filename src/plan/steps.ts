@@ -42,8 +42,7 @@ function drawUpSteps(input: StepsInput): Steps {
   for (const zone of [...own, ...onTop]) layerSteps(context, zone, { fill: false })
   closingSteps(context)
   const { ordered, ring } = inOrder(context.draft.all())
-  const marked = ordered.map((step) => ({ ...step, hazards: hazardsOf(step, input.hazards) }))
-  return { steps: marked, notes: ring.map(ringNote) }
+  return { steps: ordered, notes: ring.map(ringNote) }
 }
 
 /** What this step can do to whom: by the product in hand, by the kind of work, by the zone it is on. */
@@ -79,7 +78,7 @@ function byZone(layers: readonly ZoneLayer[]): ReadonlyMap<string, readonly Zone
 function contextOf(input: StepsInput): StepContext {
   const working = new Set(input.shifts.map((shift) => shift.person))
   return {
-    draft: createDraft(),
+    draft: createDraft((step) => hazardsOf(step, input.hazards)),
     rates: input.rates,
     zones: [...input.surfaces.zones, ...input.marks.zones],
     marks: input.marks,

@@ -75,6 +75,8 @@ export const withHull: Stage<{ readonly surfaces: Surfaces; readonly hull: Measu
     ...(outline ? { outline } : {}),
     rules,
   }),
+  // A hull that was measured anew is never the same, and one that was not is the same object.
+  fresh: true,
 }
 
 const noHull: Note = { code: 'surfaces.noHull', severity: 'missing', data: {} }

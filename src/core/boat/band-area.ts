@@ -28,12 +28,19 @@ const endArea = ({ surface }: Hull, u: 0 | 1, { zLow, zHigh }: BandLimits): numb
  * Area of the hull between two heights. A height the hull does not reach just leaves that side of the band open;
  * `zLow` must be the lower one.
  */
-export const areaBetween = (hull: Hull, limits: BandLimits): BandArea => {
-  const sides = 2 * sideBand(hull, limits).area
+export const areaBetween = (hull: Hull, limits: BandLimits): BandArea =>
+  withEnds(hull, sideBand(hull, limits), limits)
+
+const withEnds = (hull: Hull, { area }: BandIntegral, limits: BandLimits): BandArea => {
+  const sides = 2 * area
   const ends = endArea(hull, 0, limits) + endArea(hull, 1, limits)
   return { sides, ends, total: sides + ends }
 }
 
 /** Area of the hull below z = 0, without fins, skegs and drives. */
 export const wettedArea = (hull: Hull): BandArea =>
-  areaBetween(hull, { zLow: Number.NEGATIVE_INFINITY, zHigh: 0 })
+  withEnds(hull, hull.water.below, { zLow: Number.NEGATIVE_INFINITY, zHigh: 0 })
+
+/** Area of the hull above z = 0. */
+export const dryArea = (hull: Hull): BandArea =>
+  withEnds(hull, hull.water.above, { zLow: 0, zHigh: Number.POSITIVE_INFINITY })

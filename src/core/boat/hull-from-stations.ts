@@ -5,6 +5,7 @@ import type { Note } from '#core/note'
 import type { Hull } from './hull.ts'
 import { hullParticulars } from './hull-particulars.ts'
 import type { HullSizes } from './hull-sizes.ts'
+import { hullWater } from './hull-water.ts'
 import { type Station, widest } from './station.ts'
 import { stationFaults } from './station-faults.ts'
 import { stationSlips } from './station-slips.ts'
@@ -49,8 +50,8 @@ export const hullFromStations = (stations: readonly Station[]): HullResult => {
   if (differing.length > 0) return { ok: false, faults: differing }
   const sections = stations.map(({ x }, i) => ({ x, curves: strips[i]!.map(sectionCurve) }))
   const skin = { surface: loftThrough(sections), edges }
-  const particulars = hullParticulars(skin)
-  const hull = { ...skin, stations, particulars }
+  const wet = { ...skin, water: hullWater(skin) }
+  const hull = { ...wet, stations, particulars: hullParticulars(wet) }
   return { ok: true, hull, notes: [...notes, ...shapeNotes(stations)] }
 }
 

@@ -1,9 +1,8 @@
 /** Main dimensions of a hull read off its surface. */
 
-import { addBands, integrateBands, type Loft, type Polyline, polylineLength } from '#core/geometry'
-import { levelOf } from './height.ts'
-import type { HullParticulars, HullSkin } from './hull.ts'
-import { edgeLine, heightLines, keelLine, sheerHeightAt, sheerLine } from './hull-lines.ts'
+import { type Polyline, polylineLength } from '#core/geometry'
+import type { HullParticulars, HullSkin, HullWater } from './hull.ts'
+import { allStrips, contourWithin, edgeLine, keelLine, sheerHeightAt, sheerLine } from './hull-lines.ts'
 
 const extent = (values: readonly number[]): number =>
   values.length === 0 ? 0 : Math.max(...values) - Math.min(...values)
@@ -12,17 +11,12 @@ const extent = (values: readonly number[]): number =>
 const planArea = (line: Polyline): number =>
   line.reduce((sum, p, i) => (i === 0 ? 0 : sum + (p.x - line[i - 1]!.x) * (p.y + line[i - 1]!.y)), 0)
 
-const volumeBelowWater = (surface: Loft): number => {
-  const below = integrateBands(surface, [levelOf(0)]).map((bands) => bands[0]!)
-  return 2 * addBands(below).volume
-}
-
 /** Particulars of the hull between its aftmost and foremost station. */
-export const hullParticulars = (hull: HullSkin): HullParticulars => {
+export const hullParticulars = (hull: HullSkin & { readonly water: HullWater }): HullParticulars => {
   const places = hull.surface.along.values
   const [aft, fore] = [places[0]!, places.at(-1)!]
   const sheer = sheerLine(hull)
-  const water = heightLines(hull, 0).flat()
+  const water = contourWithin(hull.water.contour, allStrips(hull)).flat()
   const inner = hull.surface.strips.flatMap(({ rows }) => rows.flatMap((row) => row.y))
   const edges = hull.edges.flatMap((_, strip) => edgeLine(hull, strip))
   return {
@@ -34,7 +28,7 @@ export const hullParticulars = (hull: HullSkin): HullParticulars => {
     freeboardStem: sheerHeightAt(hull, fore),
     freeboardMid: sheerHeightAt(hull, (aft + fore) / 2),
     freeboardStern: sheerHeightAt(hull, aft),
-    displacedVolume: volumeBelowWater(hull.surface),
+    displacedVolume: 2 * hull.water.below.volume,
     sheerLength: polylineLength(sheer),
     sheerPlanArea: planArea(sheer),
   }

@@ -4,7 +4,7 @@
  * hull and are never changed.
  */
 
-import type { Loft } from '#core/geometry'
+import type { BandIntegral, Contour, Loft } from '#core/geometry'
 import type { Station } from './station.ts'
 import type { StripEdge } from './station-strips.ts'
 
@@ -36,7 +36,17 @@ export type HullSkin = {
   readonly edges: readonly StripEdge[]
 }
 
+/** What the floating waterline parts; whatever speaks of it reads it here. */
+export type HullWater = {
+  /** One side's integrals below and above z = 0. */
+  readonly below: BandIntegral
+  readonly above: BandIntegral
+  /** Port line at z = 0. */
+  readonly contour: Contour
+}
+
 export type Hull = HullSkin & {
   readonly stations: readonly Station[]
+  readonly water: HullWater
   readonly particulars: HullParticulars
 }

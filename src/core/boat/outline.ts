@@ -3,7 +3,7 @@
  * (y, z). Boat frame; half breadths are to port and positive. Arrays belong to the result.
  */
 
-import type { Polyline } from '#core/geometry'
+import type { Contour, Polyline } from '#core/geometry'
 import type { Height } from './height.ts'
 import type { Hull } from './hull.ts'
 import {
@@ -41,6 +41,10 @@ export type HullOutline = {
   readonly bodyPlan: readonly BodySection[]
 }
 
+/** The waterline was found with the hull. */
+const contourAt = (hull: Hull, height: Height): Contour =>
+  height === 0 ? hull.water.contour : heightContours(hull, [height])[0]!
+
 type View = (line: Polyline) => Line2
 
 const fromSide: View = (line) => line.map(({ x, z }) => [x, z])
@@ -58,9 +62,9 @@ const drawn = (hull: Hull, heights: readonly Height[]): Drawn => ({
   keel: keelLine(hull),
   knuckles: hull.edges.slice(0, -1).map((kind, strip) => ({ kind, line: edgeLine(hull, strip) })),
   sheer: sheerLine(hull),
-  waterlines: heightContours(hull, heights).map((contour, n) => ({
-    height: heights[n]!,
-    lines: contourWithin(contour, allStrips(hull)),
+  waterlines: heights.map((height) => ({
+    height,
+    lines: contourWithin(contourAt(hull, height), allStrips(hull)),
   })),
 })
 

@@ -1,6 +1,6 @@
 /** The sizes and worked areas of a hull that the rules of thumb speak of. */
 
-import { areaBetween, wettedArea } from './band-area.ts'
+import { dryArea, wettedArea } from './band-area.ts'
 import type { Hull } from './hull.ts'
 import { compareWithRules, type RuleCheck, type RuleSizes } from './rules-of-thumb.ts'
 
@@ -20,7 +20,7 @@ export const ruleSizesOf = ({ particulars }: Hull): RuleSizes => {
 /** Surface above and below the floating waterline, and the plan area inside the sheer, beside the rules of thumb. */
 export const compareHullWithRules = (hull: Hull): RuleCheck =>
   compareWithRules(ruleSizesOf(hull), {
-    topsides: areaBetween(hull, { zLow: 0, zHigh: Number.POSITIVE_INFINITY }).total,
+    topsides: dryArea(hull).total,
     bottom: wettedArea(hull).total,
     deck: hull.particulars.sheerPlanArea,
   })

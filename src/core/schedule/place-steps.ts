@@ -119,7 +119,8 @@ function lastBefore(
   step: Step,
   { soonest, untilMinute }: { readonly soonest: Found; readonly untilMinute: number },
 ): Found {
-  for (let from = untilMinute - SLOT; from > startOf(soonest); from -= SLOT) {
+  const shortest = wholeSlots(step.paces[0]!.personMinutes)
+  for (let from = untilMinute - shortest; from > startOf(soonest); from -= SLOT) {
     const found = find(run, step, from)
     if (found && endOf(found) <= untilMinute) return found
   }

@@ -32,16 +32,20 @@ export type StepSpec = Pick<WorkStep, 'id' | 'kind' | 'phase'> &
   }
 
 /** A draft drops needs on steps that are not there: a zone without a wash has nothing to wait for. */
-export function createDraft(): Draft {
+export function createDraft(
+  hazardsOf: (step: Pick<StepSpec, 'kind' | 'zone' | 'sheet'>) => readonly string[],
+): Draft {
   const steps = new Map<string, WorkStep>()
   const add = (spec: StepSpec): string => {
-    steps.set(spec.id, complete(spec, steps))
+    steps.set(spec.id, complete(spec, { known: steps, hazards: hazardsOf(spec) }))
     return spec.id
   }
   return { add, has: (id) => steps.has(id), all: () => [...steps.values()] }
 }
 
-function complete(spec: StepSpec, known: ReadonlyMap<string, WorkStep>): WorkStep {
+type Around = { readonly known: ReadonlyMap<string, WorkStep>; readonly hazards: readonly string[] }
+
+function complete(spec: StepSpec, { known, hazards }: Around): WorkStep {
   const { personHours, crew, needs, hoursKey, paces, ...rest } = spec
   return {
     inOneGo: false,
@@ -50,8 +54,8 @@ function complete(spec: StepSpec, known: ReadonlyMap<string, WorkStep>): WorkSte
     air: 'boat',
     dust: 'neither',
     barred: [],
-    hazards: [],
     ...rest,
+    hazards,
     hours: personHours,
     paces: paces ?? evenPaces(personHours, crew ?? { least: 1, most: 1 }),
     needs: needs.flatMap((need) => asNeed(need, known)),
