@@ -15,6 +15,7 @@ export {
   hatchRule,
 } from './hatches.ts'
 export type { Ink } from './inks.ts'
+export { amountText, consumableName, moneyLineName, packsText, panelText, productName } from './line-words.ts'
 export { papersFor } from './node-papers.ts'
 export { nodePress } from './node-press.ts'
 export { noteText } from './note-text.ts'

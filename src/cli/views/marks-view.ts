@@ -1,4 +1,5 @@
 /** Tape lines and panels with the numbers to strike them. */
+import { panelText } from '#papers'
 import type { Plan } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
@@ -22,17 +23,7 @@ export function marksLines(plan: Plan, words: Words): readonly string[] {
       ),
     ]),
   )
-  const panels = plan.marks.panels.map((panel) =>
-    words.sentence('marks.panel', {
-      name: panel.name,
-      count: panel.count,
-      lengthM: panel.lengthM,
-      widthM: panel.widthM,
-      borderM: panel.borderM,
-      cornerRadiusM: panel.cornerRadiusM,
-      areaM2: panel.count * panel.panelAreaM2,
-    }),
-  )
+  const panels = plan.marks.panels.map((panel) => panelText(panel, words))
   return [...stripes, ...section(words.label('heading.panels'), panels)]
 }
 

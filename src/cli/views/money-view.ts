@@ -1,7 +1,7 @@
 /** The estimate, line by line, and the change orders. */
-import type { MoneyLine, Plan } from '#plan'
+import { amountText, moneyLineName } from '#papers'
+import type { Plan } from '#plan'
 import type { Words } from '#words'
-import { itemName } from './stores-view.ts'
 import { section, table } from './table.ts'
 
 export function moneyLines(plan: Plan, words: Words): readonly string[] {
@@ -12,8 +12,8 @@ export function moneyLines(plan: Plan, words: Words): readonly string[] {
       ? words.label('money.noPrice')
       : words.figure('coins', value, { currency: money.currency })
   const rows = money.lines.map((line) => [
-    lineName(plan, line, words),
-    lineQuantity(line, words),
+    moneyLineName(plan, line, words),
+    amountText(line.quantity, line.unit, words),
     line.unitCoins === undefined ? '' : coins(line.unitCoins),
     coins(line.coins),
   ])
@@ -38,25 +38,6 @@ export function moneyLines(plan: Plan, words: Words): readonly string[] {
     ),
     ...section(words.label('heading.changes'), table(changes, ['left', 'right', 'right', 'right'])),
   ]
-}
-
-export function lineName(plan: Plan, line: MoneyLine, words: Words): string {
-  if (line.group === 'costs') return line.subject
-  if (line.group === 'labour') return words.label(`labour.${line.subject}`)
-  if (line.group === 'materials')
-    return plan.buildUps.sheets.find((sheet) => sheet.id === line.subject)?.name ?? line.subject
-  const item = plan.stores.consumables.find(
-    (one) => (one.sheet ? `${one.id}:${one.sheet}` : one.id) === line.id,
-  )
-  return item ? itemName(plan, item, words) : line.subject
-}
-
-export function lineQuantity(line: MoneyLine, words: Words): string {
-  if (line.unit === 'h') return words.figure('hours', line.quantity)
-  if (line.unit === 'L') return words.figure('volumeL', line.quantity)
-  if (line.unit === 'm') return words.figure('lengthM', line.quantity)
-  if (line.unit === 'sum') return ''
-  return `${line.quantity} ${words.label(`unit.${line.unit}`)}`
 }
 
 export const moneyJson = (plan: Plan) => {

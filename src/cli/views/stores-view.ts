@@ -1,20 +1,21 @@
 /** What to buy and what the work eats up. */
-import type { Plan, StoreItem } from '#plan'
+import { amountText, consumableName, packsText, productName } from '#papers'
+import type { Plan } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
 
 export function storesLines(plan: Plan, words: Words): readonly string[] {
   const head = ['product', 'needed', 'reserve', 'buy', 'leftover'].map((key) => words.label(`column.${key}`))
   const rows = plan.stores.items.map((item) => [
-    named(item),
+    productName(item),
     words.figure('volumeM3', item.needM3),
     words.figure('volumeM3', item.reserveM3),
     packsText(item, words),
     words.figure('volumeM3', item.leftoverM3),
   ])
   const used = plan.stores.consumables.map((item) => [
-    itemName(plan, item, words),
-    consumableAmount(item, words),
+    consumableName(plan, item, words),
+    amountText(item.amount, item.unit, words),
   ])
   return [
     ...(rows.length === 0
@@ -25,32 +26,6 @@ export function storesLines(plan: Plan, words: Words): readonly string[] {
         )),
     ...section(words.label('heading.consumables'), table(used, ['left', 'right'])),
   ]
-}
-
-/** The colour is said once: many people write it in the name. */
-const named = ({ name, colour }: StoreItem): string =>
-  colour === '' || name.toLowerCase().includes(colour.toLowerCase()) ? name : `${name}, ${colour}`
-
-type Consumable = Plan['stores']['consumables'][number]
-
-export function itemName(plan: Plan, item: Consumable, words: Words): string {
-  const name = words.label(`consumable.${item.id}`)
-  const sheet = plan.buildUps.sheets.find((one) => one.id === item.sheet)
-  return sheet ? words.sentence('stores.goesWith', { name, sheet: sheet.name }) : name
-}
-
-export function consumableAmount(item: Consumable, words: Words): string {
-  if (item.unit === 'L') return words.figure('volumeL', item.amount)
-  return item.unit === 'm'
-    ? words.figure('lengthM', item.amount)
-    : `${item.amount} ${words.label(`unit.${item.unit}`)}`
-}
-
-function packsText(item: StoreItem, words: Words): string {
-  const pack = (one: StoreItem['buy'][number]) => `${one.count} × ${words.figure('volumeM3', one.volumeM3)}`
-  const stock = item.fromStock.map((one) => words.sentence('stores.fromShelf', { packs: pack(one) }))
-  const parts = [...item.buy.map(pack), ...stock]
-  return parts.length === 0 ? words.label('stores.noPack') : parts.join(', ')
 }
 
 export const storesJson = (plan: Plan) => ({

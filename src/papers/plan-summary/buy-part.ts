@@ -2,6 +2,7 @@
 import type { Plan } from '#plan'
 import { heading } from '../blocks.ts'
 import type { Kit } from '../kit.ts'
+import { consumableName } from '../line-words.ts'
 import { measureOf } from '../page.ts'
 import type { Flowing } from '../strips.ts'
 import {
@@ -108,15 +109,9 @@ function consumables(kit: Kit): readonly Flowing[] {
 }
 
 const consumableCells = (kit: Kit, item: Consumable): readonly Cell[] => [
-  cell(consumableName(kit, item)),
+  cell(consumableName(kit.plan, item, kit.say)),
   figureCell({ text: amountOf(kit, item), certainty: item.certainty }),
 ]
-
-export function consumableName({ plan, say }: Kit, item: Consumable): string {
-  const name = say.label(`consumable.${item.id}`)
-  const sheet = plan.buildUps.sheets.find((one) => one.id === item.sheet)
-  return sheet ? say.sentence('stores.goesWith', { name, sheet: sheet.name }) : name
-}
 
 function amountOf({ say }: Kit, { amount, unit }: Consumable): string {
   if (unit === 'L') return say.figure('amountL', amount)

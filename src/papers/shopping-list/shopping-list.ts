@@ -7,7 +7,7 @@ import papaparse from 'papaparse'
 import type { Plan } from '#plan'
 import { minorDigitsOf } from '#units'
 import type { Kit } from '../kit.ts'
-import { consumableName } from '../plan-summary/buy-part.ts'
+import { consumableName } from '../line-words.ts'
 
 type Item = Plan['stores']['items'][number]
 type Consumable = Plan['stores']['consumables'][number]
@@ -113,7 +113,7 @@ function consumableRow(kit: Kit, item: Consumable): Row {
         : { neededPieces: amount }
   return {
     ...empty,
-    item: consumableName(kit, item),
+    item: consumableName(kit.plan, item, kit.say),
     ...needed,
     ...consumablePrice(kit, item),
     sure: item.certainty,

@@ -1,4 +1,5 @@
 /** Marks: the boot stripe with the numbers to strike it, and the non-skid panels. */
+import { panelText } from '#papers'
 import { labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
@@ -47,17 +48,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
       ))}
       {plan?.marks.panels.map((panel) => (
         <Part key={panel.id} title={panel.name}>
-          <p>
-            {words.sentence('marks.panel', {
-              name: panel.name,
-              count: panel.count,
-              lengthM: panel.lengthM,
-              widthM: panel.widthM,
-              borderM: panel.borderM,
-              cornerRadiusM: panel.cornerRadiusM,
-              areaM2: panel.count * panel.panelAreaM2,
-            })}
-          </p>
+          <p>{panelText(panel, words)}</p>
           <PanelDrawing panel={panel} words={words} />
         </Part>
       ))}

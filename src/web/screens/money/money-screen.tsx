@@ -1,5 +1,6 @@
 /** Money: the estimate by groups, what it is made of, and the change orders. */
 import type { RawCells } from '#job'
+import { amountText, moneyLineName } from '#papers'
 import type { Estimate, MoneyLine } from '#plan'
 import { labelOf } from '#words'
 import { Cells, Fold } from '../../fields/cells.tsx'
@@ -9,7 +10,6 @@ import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, MovedFigure, Part, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
-import { lineName, lineQuantity } from './line-words.ts'
 import { StartMoney } from './start-money.tsx'
 
 const money = (section: string) => ({ part: 'money', section }) as const
@@ -142,8 +142,8 @@ const Group = ({ group, view, estimate }: GroupProps) => {
         ...lines.map((line) => ({
           id: line.id,
           cells: {
-            name: lineName(plan, line, words),
-            quantity: lineQuantity(line, words),
+            name: moneyLineName(plan, line, words),
+            quantity: amountText(line.quantity, line.unit, words),
             unit: line.unitCoins === undefined ? '' : coins(line.unitCoins),
             sum: coins(line.coins),
           },

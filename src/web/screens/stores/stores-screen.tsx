@@ -1,4 +1,5 @@
 /** Stores: what to buy in whole packs, what is on the shelf, and what the work eats up. */
+import { amountText, consumableName, packsText, productName } from '#papers'
 import type { StoreItem } from '#plan'
 import { labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
@@ -30,7 +31,10 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
               ]}
               rows={plan.stores.consumables.map((item) => ({
                 id: `${item.id} ${item.sheet ?? ''}`,
-                cells: { name: consumableName(plan, item, view), amount: amountOf(item, view) },
+                cells: {
+                  name: consumableName(plan, item, words),
+                  amount: amountText(item.amount, item.unit, words),
+                },
               }))}
             />
           </Part>
@@ -86,7 +90,7 @@ const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: Shown
         return {
           id: item.sheet,
           cells: {
-            name: nameOf(item),
+            name: productName(item),
             need: (
               <MovedFigure
                 text={volume(item.needM3)}
@@ -101,7 +105,7 @@ const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: Shown
               />
             ),
             reserve: volume(item.reserveM3),
-            buy: packsOf(item, view),
+            buy: buyText(item, view),
             left: volume(item.leftoverM3),
             price: currency ? priceOf(item, view, currency) : '',
           },
@@ -110,10 +114,6 @@ const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: Shown
     />
   )
 }
-
-/** The colour is said once: many people write it in the name. */
-const nameOf = ({ name, colour }: StoreItem): string =>
-  colour === '' || name.toLowerCase().includes(colour.toLowerCase()) ? name : `${name}, ${colour}`
 
 /** What each zone takes of it. */
 const partsOf = (plan: ShownPlan, { sheet }: StoreItem, { words }: JobView) =>
@@ -125,32 +125,17 @@ const partsOf = (plan: ShownPlan, { sheet }: StoreItem, { words }: JobView) =>
       certainty: layer.certainty,
     }))
 
-function packsOf(item: StoreItem, { words }: JobView): string {
-  const pack = (one: { readonly count: number; readonly volumeM3: number }) =>
-    `${one.count} × ${words.figure('volumeM3', one.volumeM3)}`
-  const stock = item.fromStock.map((one) => words.sentence('stores.fromShelf', { packs: pack(one) }))
-  const short = item.shortM3 > 0 ? [words.sentence('paper.shortOf', { shortM3: item.shortM3 })] : []
-  const all = [...item.buy.map(pack), ...stock, ...short]
-  return all.length === 0 ? labelOf('stores.noPack') : all.join(', ')
-}
+/** What no known pack covers is said behind the packs. */
+const buyText = (item: StoreItem, { words }: JobView): string =>
+  [
+    packsText(item, words),
+    ...(item.shortM3 > 0 ? [words.sentence('paper.shortOf', { shortM3: item.shortM3 })] : []),
+  ].join(', ')
 
 function priceOf({ buy }: StoreItem, { words }: JobView, currency: string): string {
   if (buy.some(({ priceCoins }) => priceCoins === undefined)) return labelOf('money.noPrice')
   const coins = buy.reduce((sum, { count, priceCoins = 0 }) => sum + count * priceCoins, 0)
   return words.figure('coins', coins, { currency })
-}
-
-type Consumable = ShownPlan['stores']['consumables'][number]
-
-function consumableName(plan: ShownPlan, item: Consumable, { words }: JobView): string {
-  const name = labelOf(`consumable.${item.id}`)
-  const sheet = plan.buildUps.sheets.find(({ id }) => id === item.sheet)
-  return sheet ? words.sentence('stores.goesWith', { name, sheet: sheet.name }) : name
-}
-
-function amountOf({ unit, amount }: Consumable, { words }: JobView): string {
-  if (unit === 'L') return words.figure('volumeL', amount)
-  return unit === 'm' ? words.figure('lengthM', amount) : `${amount} ${labelOf(`unit.${unit}`)}`
 }
 
 function titleOf({ plan, words }: JobView): string {

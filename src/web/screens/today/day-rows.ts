@@ -1,15 +1,9 @@
 /** The rows of one day: a step each, planned or done by the log, in the order of the clock. */
-import type { Pour } from '#plan'
+import type { DayPiece, Pour } from '#plan'
 import type { LogLine } from '../../job/job-view.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 
-export type DayRow = {
-  readonly step: string
-  readonly startMinute: number
-  readonly endMinute: number
-  readonly people: readonly string[]
-  readonly part: number
-  readonly parts: number
+export type DayRow = DayPiece & {
   readonly done: boolean
   readonly pours: readonly Pour[]
 }
