@@ -54,7 +54,8 @@ function weatherText({ plan, words, timeZone }: JobView): string {
 
 /** What is assumed, missing or wrong: the way to the list of it. */
 function openText({ plan, problems, words }: JobView): string {
-  const notes = plan?.notes ?? []
+  if (!plan) return labelOf('frame.planning')
+  const { notes } = plan
   return words.sentence('frame.openCount', {
     assumed: notes.filter(({ severity }) => severity === 'assumed').length,
     missing: notes.filter(({ severity }) => severity === 'missing').length,

@@ -68,7 +68,7 @@ export type JobView = {
   /** The plan of the newest edit is still being made. */
   readonly planning: boolean
   /** Why no plan could be made, as a code of the words with its data. */
-  readonly fault?: { readonly code: string; readonly data: Readonly<Record<string, string | number>> }
+  readonly fault?: { readonly code: string; readonly data: Readonly<Record<string, unknown>> } | undefined
   readonly problems: readonly Problem[]
   /** Enough of the boat, job and place is known to plan with. */
   readonly complete: boolean

@@ -2,13 +2,11 @@
 import type { ShopJob } from '#replica'
 import { createWords, labelOf } from '#words'
 import type { Device } from '../../device/device.ts'
+import { localDate } from '../../job/local-date.ts'
 import { Ghost, Ledger, LinkButton, Part, Sheet } from '../../parts/index.ts'
 
-const words = createWords({
-  locale: navigator.language,
-  system: 'metric',
-  timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-})
+const { timeZone } = Intl.DateTimeFormat().resolvedOptions()
+const words = createWords({ locale: navigator.language, system: 'metric', timeZone })
 
 export type JobsScreenProps = {
   readonly device: Device
@@ -41,7 +39,7 @@ export const JobsScreen = ({ jobs, go }: JobsScreenProps) => (
             cells: {
               boat: <b>{boatName || name || id}</b>,
               name: boatName === '' ? '' : name,
-              made: madeMs > 0 ? words.moment(madeMs) : '',
+              made: madeMs > 0 ? words.date(localDate(Math.floor(madeMs / 60_000), timeZone)) : '',
             },
           }))}
         />

@@ -7,6 +7,7 @@ import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import './marks.css'
 import { PanelDrawing } from './panel-drawing.tsx'
 
 const marks = { part: 'work', section: 'marks' } as const
@@ -32,15 +33,15 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
               key,
               label: labelOf(`column.${key}`),
               align: 'right',
-              phone: key === 'fromStern' ? 'first' : key === 'girth' ? 'second' : 'side',
+              phone: key === 'fromStern' ? 'first' : 'second',
             }))}
             rows={stripe.table.rows.map((row, at) => ({
               id: String(at),
               cells: {
                 fromStern: words.figure('xM', row.xM),
-                lower: words.figure('lowerMm', row.lowerM * 1000),
-                upper: words.figure('upperMm', row.upperM * 1000),
-                girth: words.figure('girthMm', row.girthM * 1000),
+                lower: <Labelled name="lower" text={words.figure('lowerMm', row.lowerM * 1000)} />,
+                upper: <Labelled name="upper" text={words.figure('upperMm', row.upperM * 1000)} />,
+                girth: <Labelled name="girth" text={words.figure('girthMm', row.girthM * 1000)} />,
               },
             }))}
           />
@@ -76,3 +77,13 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
     </Sheet>
   )
 }
+
+type LabelledProps = { readonly name: 'lower' | 'upper' | 'girth'; readonly text: string }
+
+/** On a phone no head stands over the figures, so each carries its own. */
+const Labelled = ({ name, text }: LabelledProps) => (
+  <>
+    <span className="marks-label">{labelOf(`column.${name}`)} </span>
+    {text}
+  </>
+)

@@ -14,10 +14,14 @@ export const OpenScreen = ({ view, head, block }: ScreenProps) => {
     <Sheet
       head={head}
       block={block}
-      title={words.sentence('open.title', {
-        assumed: notes.filter(({ severity }) => severity === 'assumed').length,
-        missing: notes.filter(({ severity }) => severity === 'missing').length,
-      })}
+      title={
+        plan
+          ? words.sentence('open.title', {
+              assumed: notes.filter(({ severity }) => severity === 'assumed').length,
+              missing: notes.filter(({ severity }) => severity === 'missing').length,
+            })
+          : labelOf('room.open')
+      }
       say={words.sentence('open.say')}
     >
       {problems.length === 0 ? null : (
