@@ -46,7 +46,7 @@ async function serve(
     context,
   }: { readonly route: Route; readonly handler: Handler; readonly context: RouteContext },
 ): Promise<Response> {
-  const sees = context.sessions.seenBy(c.req.header('cookie'))
+  const sees = context.sessions.sessionOf(c.req.header('cookie'))?.sees
   if (sees === undefined && !route.open) return refused(refusal(401, 'server.signInFirst'))
   const address = c.env?.incoming?.socket.remoteAddress ?? 'unknown'
   return handler({ request: c.req.raw, params: c.req.param(), sees, address })

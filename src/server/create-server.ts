@@ -30,7 +30,7 @@ export function createServer(options: ServerOptions): HardstandServer {
   checkOptions(options)
   const { passphrases, sessionKey, nowMs, limits } = options
   const sessions = createSessions({ passphrases, key: sessionKey, nowMs })
-  const sockets = createSockets(createSharedDocuments(options), limits)
+  const sockets = createSockets(createSharedDocuments(options), { limits, nowMs })
   const app = createApp(
     { ...options, sessions, tries: createTries(nowMs), signedOut: sockets.signedOut },
     createPages(options.webFolder),
@@ -44,7 +44,10 @@ export function createServer(options: ServerOptions): HardstandServer {
   })
   http.on('upgrade', (request, socket, head) => {
     const refused = wrongPath(request.url) ?? refusedAtGate(request, { names: gate.names, socket: true })
-    sockets.upgrade({ request, socket, head }, { refused, sees: sessions.seenBy(request.headers.cookie) })
+    sockets.upgrade(
+      { request, socket, head },
+      { refused, session: sessions.sessionOf(request.headers.cookie) },
+    )
   })
   http.on('clientError', (_error, socket) => {
     // Behind an answer that was begun, a second one would be taken for a part of it.

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { openPage, until } from '../../test/support/page.ts'
 import { startTestServer, type TestServer } from '../../test/support/test-server.ts'
+import { serverLimits } from './limits.ts'
 import type { ServerOptions } from './options.ts'
 
 const all = 'everything in here'
@@ -113,5 +114,22 @@ describe('signing out', () => {
     const answer = await post(server, '/api/sign-out', {}, cookie)
     expect(answer.headers.get('set-cookie')).toContain('Max-Age=0')
     await until('closed', () => !shared.provider.isSynced)
+  })
+})
+
+describe('a session that ends', () => {
+  it('takes its sockets with it, and no new one is opened with the cookie', async () => {
+    let nowMs = 1_000_000
+    const server = await start({ nowMs: () => nowMs, limits: { ...serverLimits, heartbeatMs: 20 } })
+    const page = openPage(server.port, { cookie: await signIn(server, all) })
+    opened.push(page)
+    const shared = page.share('shop')
+    await until('shared', shared.kept)
+    nowMs += 181 * 86_400_000
+    await until('closed', () => !shared.provider.isSynced)
+    shared.doc.getMap('jobs').set('teal', 'kept here')
+    await new Promise((resolve) => setTimeout(resolve, 200))
+    expect(shared.provider.isSynced).toBe(false)
+    expect((await server.store.document('shop')).updates).toEqual([])
   })
 })

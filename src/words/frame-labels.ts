@@ -29,6 +29,7 @@ export const frameLabels: Readonly<Record<string, string>> = {
   'frame.kept.writing': 'keeping',
   'frame.kept.device': 'kept here',
   'frame.kept.both': 'kept, server too',
+  'frame.offerAgain': 'Offer it again',
   'frame.reload': 'Reload',
   'frame.undo': 'Undo',
   'frame.redo': 'Do again',

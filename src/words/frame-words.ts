@@ -11,6 +11,16 @@ export const frameWords: Readonly<Record<string, string>> = {
     'This device has no room left, and the last edits are only in this page: free some space, and keep the page open until it says that they are kept.',
   'web.deviceFault':
     'This browser refuses to keep the last edits; they are only in this page. Keep it open until the server has them.',
+  'web.serverJobFull':
+    'The server takes no more of this job, which has grown beyond {mostMegabytes} MB: everything is kept on this device. Clear the longest remarks, or begin a new job for what is left to do.',
+  'web.serverTakesLess':
+    'This job is larger than the server takes at once, so it is kept on this device alone. Clear the longest remarks and it is sent by itself, or begin a new job for what is left to do.',
+  'web.serverFull':
+    'The server holds as many jobs as it can, so this one is kept on this device alone. Whoever runs the server has to make room.',
+  'web.serverDiskFault':
+    'The server could not write to its disk, so the newest edits are kept on this device alone. It is tried again by itself; whoever runs the server finds the reason where it was started.',
+  'web.serverRefuses':
+    'The server does not take the newest edits; they are kept on this device. Offer them again, and reload the page if that does not help.',
   'web.noDevice':
     'This browser lets the page keep nothing, so no job can be opened. A private window may be the reason.',
   'web.planFailed': 'The plan could not be made, and the last one still stands: {text}',

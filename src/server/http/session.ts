@@ -3,11 +3,17 @@ import { createHash, createHmac, timingSafeEqual } from 'node:crypto'
 import type { Sees } from '#replica'
 import type { Passphrases } from '../options.ts'
 
+export type Session = {
+  readonly sees: Sees
+  /** When it ends, milliseconds since 1970; infinite where nobody has to sign in. */
+  readonly untilMs: number
+}
+
 export type Sessions = {
   /** A passphrase is asked for. */
   readonly closed: boolean
-  /** What the bearer of these cookies may see; undefined when they have to sign in first. */
-  readonly seenBy: (cookies: string | undefined) => Sees | undefined
+  /** Of the bearer of these cookies; undefined when they have to sign in first. */
+  readonly sessionOf: (cookies: string | undefined) => Session | undefined
   /** What a passphrase opens; undefined for a wrong one. */
   readonly opened: (passphrase: string) => Sees | undefined
   /** `Set-Cookie` for somebody who gave a passphrase. */
@@ -36,17 +42,18 @@ export function createSessions({
     createHmac('sha256', key)
       .update(`${sees}\n${until}\n${sha256(passphrases[sees] ?? '').toString('hex')}`)
       .digest('base64url')
-  const seen = (value: string): Sees | undefined => {
+  const read = (value: string): Session | undefined => {
     const [sees, until = '', signature = ''] = value.split('.')
     const level = levels.find((known) => known === sees)
     if (level === undefined || passphrases[level] === undefined) return undefined
     if (!/^\d{1,15}$/.test(until) || !same(signature, signed(level, until))) return undefined
-    return Number(until) > nowMs() ? level : undefined
+    return Number(until) > nowMs() ? { sees: level, untilMs: Number(until) } : undefined
   }
   const closed = passphrases.all !== undefined
   return {
     closed,
-    seenBy: (cookies) => (closed ? seen(cookieOf(cookies ?? '')) : 'all'),
+    sessionOf: (cookies) =>
+      closed ? read(cookieOf(cookies ?? '')) : { sees: 'all', untilMs: Number.POSITIVE_INFINITY },
     opened: (passphrase) =>
       levels
         // Both are compared, always, so that the time tells nothing.

@@ -48,6 +48,8 @@ export function createKeptDocuments(options: KeptOptions): KeptDocuments {
   const write = async (name: string, update: Uint8Array): Promise<void> => {
     const count = countsOf(name)
     if (count.updates === 0) await checkRoom(options)
+    // What counts is what is left when it is put together: removals make a full document smaller.
+    if (count.bytes + update.length > limits.documentBytes) await compactCounted(name, count, options, 1)
     if (count.bytes + update.length > limits.documentBytes)
       throw new Refused(
         refusal(413, 'server.documentFull', { mostMegabytes: Math.floor(limits.documentBytes / 2 ** 20) }),
@@ -102,9 +104,14 @@ function applyAll(
   }
 }
 
-async function compactCounted(name: string, count: Counts, options: KeptOptions): Promise<void> {
+async function compactCounted(
+  name: string,
+  count: Counts,
+  options: KeptOptions,
+  most = options.limits.updates,
+): Promise<void> {
   count.compacting = true
-  await compact(name, options.limits.updates, options)
+  await compact(name, most, options)
   const { updates } = await options.store.document(name).catch(() => ({ updates: [] }))
   if (updates.length > 0) Object.assign(count, { updates: updates.length, bytes: bytesOf(updates) })
   count.compacting = false

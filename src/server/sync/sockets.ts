@@ -6,7 +6,9 @@ import type { Sees } from '#replica'
 import { answerRefused } from '../http/raw-answer.ts'
 import type { Refusal } from '../http/refusal.ts'
 import { refusal } from '../http/refusal.ts'
+import type { Session } from '../http/session.ts'
 import type { ServerLimits } from '../limits.ts'
+import type { ServerOptions } from '../options.ts'
 import { closing, GuardedSocket } from './guarded-socket.ts'
 import type { SharedDocuments, SocketContext } from './shared-documents.ts'
 
@@ -25,38 +27,44 @@ export type Upgrade = {
   readonly head: Buffer
 }
 
+/** Who opened a socket, and until when they may. */
+type Bearer = { readonly cookies: string; readonly untilMs: number }
+
 export type SocketGate = {
   readonly refused: Refusal | undefined
-  readonly sees: Sees | undefined
+  readonly session: Session | undefined
 }
 
-export function createSockets(documents: SharedDocuments, limits: ServerLimits): Sockets {
+export type SocketsOptions = Pick<ServerOptions, 'limits' | 'nowMs'>
+
+export function createSockets(documents: SharedDocuments, { limits, nowMs }: SocketsOptions): Sockets {
   const server = new WebSocketServer({
     noServer: true,
     maxPayload: limits.messageBytes,
     perMessageDeflate: false,
   })
-  const cookies = new Map<WebSocket, string>()
-  const watch = watchSockets(server, limits.heartbeatMs)
+  const bearers = new Map<WebSocket, Bearer>()
+  const hasEnded = (socket: WebSocket): boolean => (bearers.get(socket)?.untilMs ?? 0) <= nowMs()
+  const watch = watchSockets(server, { everyMs: limits.heartbeatMs, hasEnded })
   return {
     upgrade: ({ request, socket, head }, gate) => {
-      const { sees } = gate
+      const { session } = gate
       const refused = gate.refused ?? (server.clients.size < limits.sockets ? undefined : full(limits))
-      if (refused || sees === undefined) {
+      if (refused || session === undefined) {
         answerRefused(socket, refused ?? refusal(401, 'server.signInFirst'))
         return
       }
       server.handleUpgrade(request, socket, head, (webSocket) => {
-        cookies.set(webSocket, request.headers.cookie ?? '')
-        webSocket.on('close', () => cookies.delete(webSocket))
+        bearers.set(webSocket, { cookies: request.headers.cookie ?? '', untilMs: session.untilMs })
+        webSocket.on('close', () => bearers.delete(webSocket))
         // Too large a message, or none of the protocol: the library closes the socket, and that is all.
         webSocket.on('error', () => webSocket.terminate())
-        share(webSocket, { documents, limits, request, sees })
+        share(webSocket, { documents, limits, request, sees: session.sees })
       })
     },
     signedOut: (given) => {
-      for (const [socket, cookie] of cookies)
-        if (cookie === given) socket.close(closing.notUnderstood, 'signed out')
+      for (const [socket, { cookies }] of bearers)
+        if (cookies === given) socket.close(closing.notUnderstood, 'signed out')
     },
     close: async () => {
       clearInterval(watch)
@@ -89,11 +97,20 @@ function share(
   documents.hocuspocus.handleConnection(socket as unknown as WebSocket, request, context)
 }
 
-/** Ends sockets whose other side has gone without a word: each is asked, and has until the next look to answer. */
-function watchSockets(server: WebSocketServer, everyMs: number): NodeJS.Timeout {
+type Watching = { readonly everyMs: number; readonly hasEnded: (socket: WebSocket) => boolean }
+
+/**
+ * Ends sockets whose session has ended, and those whose other side has gone without a word: each is asked, and has
+ * until the next look to answer.
+ */
+function watchSockets(server: WebSocketServer, { everyMs, hasEnded }: Watching): NodeJS.Timeout {
   const asked = new WeakSet<WebSocket>()
   const watch = setInterval(() => {
     for (const socket of server.clients) {
+      if (hasEnded(socket)) {
+        socket.close(closing.notUnderstood, 'signed out')
+        continue
+      }
       if (asked.has(socket)) {
         socket.terminate()
         continue

@@ -201,6 +201,17 @@ describe('a document that is full', () => {
     expect(one.kept()).toBe(false)
   })
 
+  it('takes an edit again that fits once what was removed is put away', async () => {
+    const { port, store } = await start({ limits: { ...serverLimits, documentBytes: 4000 } })
+    const one = page(port).share(name)
+    await until('first', one.kept)
+    for (const text of ['a', 'b', 'c', 'd', 'e', 'f']) {
+      one.doc.getMap('boat').set('name', text.repeat(900))
+      await until(`kept ${text}`, one.kept)
+    }
+    expect((await storedOf(store, name)).getMap('boat').get('name')).toBe('f'.repeat(900))
+  })
+
   it('is one too many when the server holds all it takes', async () => {
     const { port, store } = await start({ limits: { ...serverLimits, documents: 1 } })
     const one = page(port).share(name)

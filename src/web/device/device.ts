@@ -3,12 +3,14 @@ import { type Sees, type ShopJob, shopDocument, shopJobs } from '#replica'
 import { type Connection, openConnection } from './connection.ts'
 import { type DeviceDb, openDeviceDb } from './device-db.ts'
 import { type DeviceDocument, openDeviceDocument } from './device-document.ts'
+import type { Sync } from './document-sync.ts'
 import { createListeners, type Listeners } from './listeners.ts'
 
 export type Device = Pick<Listeners, 'listen'> & {
   readonly db: DeviceDb
   readonly connection: Connection
   readonly shop: DeviceDocument
+  readonly shopSync: Sync
   readonly jobs: () => readonly ShopJob[]
   readonly sees: () => Sees
   /** The browser may not throw the data away; undefined until it is known. */
@@ -36,7 +38,8 @@ export async function openDevice(): Promise<Device> {
   shop.listen(listeners.tell)
   sync.listen(listeners.tell)
   connection.listen(() => {
-    const told = connection.hello()?.sees
+    // Before it let this browser in it says nothing about who sits there.
+    const told = connection.mustSignIn() ? undefined : connection.hello()?.sees
     if (told && told !== sees) {
       sees = told
       void db.put('facts', told, seesFact)
@@ -54,6 +57,7 @@ export async function openDevice(): Promise<Device> {
     db,
     connection,
     shop,
+    shopSync: sync,
     jobs: () => jobs,
     sees: () => sees,
     lasting: () => lasting,

@@ -5,6 +5,7 @@ import type { Device } from '../device/device.ts'
 import { Banner, Desk, LinkButton, Progress, Sheet, StoryStick } from '../parts/index.ts'
 import { JobsScreen } from '../screens/jobs/jobs-screen.tsx'
 import { JobPage } from './job-page.tsx'
+import { NotTakenBanner } from './not-taken-banner.tsx'
 import { SignIn } from './sign-in.tsx'
 import { type Page, usePage } from './use-page.ts'
 
@@ -21,9 +22,12 @@ const PartsPage = lazy(() =>
 export const App = ({ device }: { readonly device: Device }) => {
   const { page, go } = usePage()
   const jobs = useSyncExternalStore(device.listen, device.jobs)
+  const sees = useSyncExternalStore(device.listen, device.sees)
   if (page.kind === 'job') {
     const job = jobs.find(({ id }) => id === page.id) ?? { id: page.id, name: '', boatName: '', madeMs: 0 }
-    return <JobPage key={page.id} device={device} job={job} room={page.room} rest={page.rest} go={go} />
+    // Opened anew for somebody who may see more, or less.
+    const key = `${page.id} ${sees}`
+    return <JobPage key={key} device={device} job={job} room={page.room} rest={page.rest} go={go} />
   }
   // It shows the board and the stick too, so nothing stands round it.
   if (page.kind === 'parts') {
@@ -54,7 +58,8 @@ type OutsideProps = {
 
 /** Sheets that belong to no job. */
 const Outside = ({ page, device, go, children }: OutsideProps) => {
-  const signIn = useSyncExternalStore(device.listen, () => device.connection.hello()?.signIn === true)
+  const signIn = useSyncExternalStore(device.listen, device.connection.mustSignIn)
+  const notTaken = useSyncExternalStore(device.listen, device.shopSync.notTaken)
   const rooms = [
     { id: 'jobs', href: '/', label: labelOf('room.jobs'), here: page.kind === 'jobs' },
     { id: 'new', href: '/new', label: labelOf('jobs.new'), here: page.kind === 'new' },
@@ -63,7 +68,13 @@ const Outside = ({ page, device, go, children }: OutsideProps) => {
   return (
     <Desk
       stick={<StoryStick rooms={rooms} phone={['jobs', 'new', 'sums']} onGo={go} />}
-      banner={signIn ? <SignIn /> : null}
+      banner={
+        signIn ? (
+          <SignIn connection={device.connection} />
+        ) : notTaken ? (
+          <NotTakenBanner why={notTaken} onAgain={device.shopSync.again} />
+        ) : null
+      }
     >
       {children}
     </Desk>

@@ -42,7 +42,7 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
           }
         />
       }
-      banner={view ? <JobBanner view={view} /> : null}
+      banner={view ? <JobBanner view={view} device={device} /> : null}
     >
       <Suspense fallback={<Waiting />}>
         {view && Object.keys(view.raw.work).length === 0 ? (

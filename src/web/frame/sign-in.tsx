@@ -1,18 +1,19 @@
 /** Asks for the passphrase of the shop, over the sheet: what is kept on this device stays in use meanwhile. */
 import { type FormEvent, useState } from 'react'
 import { createWords, labelOf } from '#words'
+import type { Connection } from '../device/connection.ts'
 import { Banner, Button } from '../parts/index.ts'
 
 const words = createWords({ locale: 'en-GB', system: 'metric' })
 
-export const SignIn = () => {
+export const SignIn = ({ connection }: { readonly connection: Connection }) => {
   const [fault, setFault] = useState<string>()
   const enter = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault()
     const passphrase = String(new FormData(event.currentTarget).get('passphrase') ?? '')
     const code = await signIn(passphrase)
     setFault(code)
-    if (code === undefined) location.reload()
+    if (code === undefined) await connection.greet()
   }
   return (
     <Banner fault={fault !== undefined}>

@@ -3,6 +3,7 @@ import type { Problem, RawCells, RawDocument } from '#job'
 import type { TraceEntry } from '#plan'
 import type { Sees } from '#replica'
 import type { Words } from '#words'
+import type { NotTaken } from '../device/document-sync.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
@@ -51,6 +52,10 @@ export type Kept = {
   readonly newer: boolean
   /** What went wrong with keeping, as a code of the words. */
   readonly fault?: string
+  /** Why the server does not take the newest edits, as a code of the words with its data. */
+  readonly notTaken?: NotTaken
+  /** The server asks for a passphrase before it takes or gives anything. */
+  readonly mustSignIn: boolean
 }
 
 /** A cell of an entry of the log as written, with its id. */
@@ -89,6 +94,8 @@ export type JobView = {
   /** Number of the last change on this device and when it was made. */
   readonly change: { readonly number: number; readonly atMs?: number }
   readonly kept: Kept
+  /** Offers the server what it did not take. */
+  readonly offerAgain: () => void
   /** Asks the worker: the whole plan for papers, why an hour is shut, how the plan would move. */
   readonly ask: <Q extends Question>(question: Q) => Promise<Answers[Q['kind']]>
 }

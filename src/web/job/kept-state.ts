@@ -1,14 +1,15 @@
 /** Where the newest edits are kept, from what the documents, the log and the connection say of themselves. */
-import type { Sync } from '../device/connection.ts'
+
 import type { Device } from '../device/device.ts'
 import type { DeviceDocument } from '../device/device-document.ts'
+import type { Sync } from '../device/document-sync.ts'
 import type { LogBox } from '../device/log-box.ts'
 import type { Kept } from './job-view.ts'
 
 export type KeptFacts = {
   readonly documents: readonly Pick<DeviceDocument, 'kept' | 'fault'>[]
   readonly log: Pick<LogBox, 'kept' | 'fault' | 'entries'>
-  readonly syncs: readonly Pick<Sync, 'waiting'>[]
+  readonly syncs: readonly Pick<Sync, 'waiting' | 'notTaken'>[]
   readonly device: Pick<Device, 'connection' | 'lasting'>
 }
 
@@ -23,6 +24,7 @@ export function keptState({ documents, log, syncs, device: { connection, lasting
   const fault = [...documents.map((document) => document.fault()), log.fault()].find(
     (code) => code !== undefined,
   )
+  const notTaken = syncs.map((sync) => sync.notTaken()).find((why) => why !== undefined)
   const stays = lasting()
   return {
     where: here ? (there ? 'both' : 'device') : 'writing',
@@ -31,5 +33,7 @@ export function keptState({ documents, log, syncs, device: { connection, lasting
     ...(stays === undefined ? {} : { lasting: stays }),
     newer: connection.hello() !== undefined && connection.hello()?.app !== __APP_VERSION__,
     ...(fault === undefined ? {} : { fault }),
+    ...(notTaken === undefined ? {} : { notTaken }),
+    mustSignIn: connection.mustSignIn(),
   }
 }

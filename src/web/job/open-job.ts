@@ -110,6 +110,9 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       history: { canUndo: undo.canUndo(), canRedo: undo.canRedo(), undo: undo.undo, redo: undo.redo },
       change: changes.last(),
       kept: keptState({ documents: [work, money], log, syncs, device }),
+      offerAgain: () => {
+        for (const sync of syncs) sync.again()
+      },
       ask: planning.ask,
     }
   }
