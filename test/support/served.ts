@@ -17,11 +17,14 @@ export type ServeOptions = {
   readonly folder: string
   readonly more?: readonly string[]
   readonly environment?: Readonly<Record<string, string>>
+  /** What runs it, such as a tracer, with its arguments. */
+  readonly under?: readonly string[]
 }
 
-export function serve({ port, folder, more = [], environment = {} }: ServeOptions): Served {
+export function serve({ port, folder, more = [], environment = {}, under = [] }: ServeOptions): Served {
   const args = [program, 'serve', '--port', String(port), '--data', folder, ...more]
-  const child = spawn(process.execPath, args, {
+  const [command = process.execPath, ...rest] = [...under, process.execPath]
+  const child = spawn(command, [...rest, ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, ...environment },
   })
