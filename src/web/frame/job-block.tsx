@@ -2,6 +2,7 @@
 import { labelOf } from '#words'
 import { cellOf, type JobView } from '../job/job-view.ts'
 import { localDate } from '../job/local-date.ts'
+import { shortName } from '../job/short-name.ts'
 import { FigureKey, type SheetHead, type TitleCell } from '../parts/index.ts'
 import { rooms } from '../screens/rooms.ts'
 
@@ -10,7 +11,7 @@ export type BlockPlace = { readonly room: string; readonly href: (room: string) 
 const job = { part: 'work', section: 'job' } as const
 
 export const boatName = (view: Pick<JobView, 'raw'>): string =>
-  cellOf(view, { ...job, key: 'boatName' }) || cellOf(view, { ...job, key: 'name' })
+  shortName(cellOf(view, { ...job, key: 'boatName' }) || cellOf(view, { ...job, key: 'name' }))
 
 export function jobCells(view: JobView, { room, href }: BlockPlace): readonly TitleCell[] {
   const { words, plan } = view

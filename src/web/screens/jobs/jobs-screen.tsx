@@ -3,7 +3,9 @@ import type { ShopJob } from '#replica'
 import { createWords, labelOf } from '#words'
 import type { Device } from '../../device/device.ts'
 import { localDate } from '../../job/local-date.ts'
+import { shortName } from '../../job/short-name.ts'
 import { Ghost, Ledger, LinkButton, Part, Sheet } from '../../parts/index.ts'
+import './jobs.css'
 
 const { timeZone } = Intl.DateTimeFormat().resolvedOptions()
 const words = createWords({ locale: navigator.language, system: 'metric', timeZone })
@@ -37,8 +39,8 @@ export const JobsScreen = ({ jobs, go }: JobsScreenProps) => (
             id,
             href: `/job/${id}/today`,
             cells: {
-              boat: <b>{boatName || name || id}</b>,
-              name: boatName === '' ? '' : name,
+              boat: <b className="jobs-name">{shortName(boatName || name || id)}</b>,
+              name: boatName === '' ? '' : <span className="jobs-name">{shortName(name)}</span>,
               made: madeMs > 0 ? words.date(localDate(Math.floor(madeMs / 60_000), timeZone)) : '',
             },
           }))}
