@@ -1,7 +1,7 @@
 /** A job document from a file: read, projected, and refused with every problem in it when it has any. */
 import { catalogueIds } from '#catalogue'
 import { byPlace, type Problem, type Projected, parseJob, project, type RawDocument } from '#job'
-import { createWords, type Words } from '#words'
+import { createWords, problemLine, type Words } from '#words'
 import { CliFault } from './fault.ts'
 import { plainWords } from './plain-words.ts'
 import { readBytes } from './read-bytes.ts'
@@ -57,9 +57,5 @@ export async function loadJob(path: string): Promise<LoadedJob> {
 
 /** One line a problem: file, line, column, sentence, and the pointer. */
 export function problemLines(path: string, problems: readonly Problem[]): readonly string[] {
-  return problems.map((problem) => {
-    const place = problem.line === undefined ? '' : `:${problem.line}:${problem.column ?? 1}`
-    const pointer = problem.pointer === '' ? '' : ` (${problem.pointer})`
-    return `${path}${place}: ${plainWords.sentence(problem.code, problem.data)}${pointer}`
-  })
+  return problems.map((problem) => problemLine(plainWords, path, problem))
 }

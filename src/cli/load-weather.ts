@@ -1,6 +1,7 @@
 /** Hourly weather from a file, refused with every problem in it when it has any. */
 import { dirname, resolve } from 'node:path'
 import { type Problem, readWeatherCsv, seriesHash, type WeatherRead } from '#intake'
+import { problemLine } from '#words'
 import { CliFault } from './fault.ts'
 import type { LoadedJob } from './load-job.ts'
 import { plainWords } from './plain-words.ts'
@@ -62,12 +63,5 @@ export function gapLines({ path, series }: LoadedWeather): readonly string[] {
 /** More gaps than this are counted, not listed. */
 const MOST_GAPS = 10
 
-export function weatherProblemLines(path: string, problems: readonly Problem[]): readonly string[] {
-  return problems.map((problem) => {
-    const place =
-      problem.line === undefined
-        ? ''
-        : `:${problem.line}${problem.column === undefined ? '' : `:${problem.column}`}`
-    return `${path}${place}: ${plainWords.sentence(problem.code, problem.data)}`
-  })
-}
+export const weatherProblemLines = (path: string, problems: readonly Problem[]): readonly string[] =>
+  problems.map((problem) => problemLine(plainWords, path, problem))

@@ -1,6 +1,7 @@
 /** A note's or error's code and data to a sentence, and every plain word the program shows. */
 
 export { labelOf } from './labels.ts'
+export { type LineProblem, problemLine } from './problem-line.ts'
 export type { Words, WordsData } from './words.ts'
 export { createWords, sentence } from './words.ts'
 export type { Beside, Reader, Writer } from './writer.ts'

@@ -7,6 +7,16 @@ export const jobsWords: Readonly<Record<string, string>> = {
   'jobs.signIn':
     'The server asks for the passphrase of the shop. What is on this device can be used meanwhile.',
   'jobs.noServer': 'The server does not answer.',
+  'import.say':
+    'Or bring one from a file: a job document, YAML or JSON, with its hourly weather (CSV) if there is one. Pick both at once, or drop them on this list.',
+  'import.refused':
+    '{count, plural, one {The file is not taken; one thing has to be put right first:} other {The file is not taken; # things have to be put right first:}}',
+  'import.more': '… and {count, number} more.',
+  'import.noJob': 'No job document is among the files. Pick one that ends in .yaml, .yml or .json.',
+  'import.oneAtATime': 'This is one file too many. Bring one job at a time, with one file of weather.',
+  'import.failed': 'The file could not be read: {text}',
+  'import.wantsWeather':
+    'The job goes by the weather in {file}, which was not given. Pick it together with the job, or take the job without hours to paint in.',
   'newjob.say':
     'Guess where you do not know: every guess is listed afterwards and can be changed. Write sizes as you would say them, such as 25 ft 4 in or 7.72 m.',
   'newjob.wrong':

@@ -1,13 +1,23 @@
-/** A new job on this device: its documents are filled and kept before it is on the list. */
+/** A new job on this device: everything of it is kept before it is on the list. */
 import type { RawDocument } from '#job'
 import { fillPart, moneyDocument, putShopJob, workDocument } from '#replica'
 import type { Device } from './device.ts'
+import { type DeviceDb, strictly, writeFault } from './device-db.ts'
 import { openDeviceDocument } from './device-document.ts'
 import { newId } from './new-id.ts'
 
+export type NewJob = {
+  readonly raw: RawDocument
+  /** What the job's own hash names. */
+  readonly weather?: { readonly hash: string; readonly bytes: Uint8Array } | undefined
+}
+
 /** Resolves with the id once everything is on the disk; rejects with the code of the words when it cannot be. */
-export async function createJob(device: Device, { hardstand, work, money }: RawDocument): Promise<string> {
+export async function createJob(device: Device, { raw, weather }: NewJob): Promise<string> {
+  const { hardstand, work, money, log = {} } = raw
   const id = newId()
+  if (weather) await written(device.db.put('weather', weather.bytes, weather.hash))
+  await written(putEntries(device.db, id, log))
   const parts = [
     { name: workDocument(id), part: work, version: hardstand },
     ...(money ? [{ name: moneyDocument(id), part: money, version: undefined }] : []),
@@ -27,6 +37,20 @@ export async function createJob(device: Device, { hardstand, work, money }: RawD
   })
   device.askToLast()
   return id
+}
+
+async function putEntries(db: DeviceDb, job: string, log: NonNullable<RawDocument['log']>): Promise<void> {
+  const change = db.transaction('entries', 'readwrite', strictly)
+  const rows = Object.entries(log).map(([id, cells]) => ({ job, id, cells, sent: false }))
+  await Promise.all([...rows.map((row) => change.store.put(row)), change.done])
+}
+
+async function written(work: Promise<unknown>): Promise<void> {
+  try {
+    await work
+  } catch (error) {
+    throw new Error(writeFault(error))
+  }
 }
 
 function settled(document: ReturnType<typeof openDeviceDocument>): Promise<void> {

@@ -96,6 +96,8 @@ export type JobView = {
   readonly kept: Kept
   /** Offers the server what it did not take. */
   readonly offerAgain: () => void
+  /** The weather that the job names, as a file; undefined when it cannot be had. */
+  readonly weatherFile: () => Promise<Uint8Array | undefined>
   /** Asks the worker: the whole plan for papers, why an hour is shut, how the plan would move. */
   readonly ask: <Q extends Question>(question: Q) => Promise<Answers[Q['kind']]>
 }

@@ -10,6 +10,7 @@ import { type DeviceDocument, openDeviceDocument } from '../device/device-docume
 import { createListeners, type Listeners } from '../device/listeners.ts'
 import { type LogBox, openLogBox } from '../device/log-box.ts'
 import { newId } from '../device/new-id.ts'
+import { weatherBytes } from '../device/weather-box.ts'
 import { openChanges } from './changes.ts'
 import { jobEdits } from './job-edits.ts'
 import { openPlanning } from './job-planning.ts'
@@ -112,6 +113,10 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       kept: keptState({ documents: [work, money], log, syncs, device }),
       offerAgain: () => {
         for (const sync of syncs) sync.again()
+      },
+      weatherFile: async () => {
+        const { hash } = partOf(work.doc).weather ?? {}
+        return typeof hash === 'string' ? weatherBytes(db, hash).catch(() => undefined) : undefined
       },
       ask: planning.ask,
     }

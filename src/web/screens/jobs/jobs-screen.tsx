@@ -5,6 +5,8 @@ import type { Device } from '../../device/device.ts'
 import { localDate } from '../../job/local-date.ts'
 import { shortName } from '../../job/short-name.ts'
 import { Ghost, Ledger, LinkButton, Part, Sheet } from '../../parts/index.ts'
+import { DropFiles } from './drop-files.tsx'
+import { ImportJob, useJobImport } from './import-job.tsx'
 import './jobs.css'
 
 const { timeZone } = Intl.DateTimeFormat().resolvedOptions()
@@ -16,38 +18,48 @@ export type JobsScreenProps = {
   readonly go: (href: string) => void
 }
 
-export const JobsScreen = ({ jobs, go }: JobsScreenProps) => (
-  <Sheet
-    title={words.sentence('jobs.title', { count: jobs.length })}
-    say={words.sentence('jobs.say')}
-    action={<NewJob go={go} next={jobs.length === 0} />}
-  >
-    <Part label={labelOf('jobs.list')}>
-      {jobs.length === 0 ? (
-        <Ghost kind="hull" action={<NewJob go={go} next />}>
-          {words.sentence('jobs.none')}
-        </Ghost>
-      ) : (
-        <Ledger
-          caption={labelOf('jobs.list')}
-          columns={[
-            { key: 'boat', label: labelOf('jobs.boat'), phone: 'first' },
-            { key: 'name', label: labelOf('jobs.name'), phone: 'second' },
-            { key: 'made', label: labelOf('jobs.made'), align: 'right', phone: 'side' },
-          ]}
-          rows={jobs.map(({ id, name, boatName, madeMs }) => ({
-            id,
-            href: `/job/${id}/today`,
-            cells: {
-              boat: <b className="jobs-name">{shortName(boatName || name || id)}</b>,
-              name: boatName === '' ? '' : <span className="jobs-name">{shortName(name)}</span>,
-              made: madeMs > 0 ? words.date(localDate(Math.floor(madeMs / 60_000), timeZone)) : '',
-            },
-          }))}
-        />
-      )}
-    </Part>
-  </Sheet>
+export const JobsScreen = ({ device, jobs, go }: JobsScreenProps) => {
+  const files = useJobImport(device, go)
+  return (
+    <Sheet
+      title={words.sentence('jobs.title', { count: jobs.length })}
+      say={words.sentence('jobs.say')}
+      action={<NewJob go={go} next={jobs.length === 0} />}
+    >
+      <Part label={labelOf('jobs.list')}>
+        <DropFiles onFiles={files.bring} hint={labelOf('import.drop')}>
+          {jobs.length === 0 ? (
+            <Ghost kind="hull" action={<NewJob go={go} next />}>
+              {words.sentence('jobs.none')}
+            </Ghost>
+          ) : (
+            <JobList jobs={jobs} />
+          )}
+          <ImportJob {...files} />
+        </DropFiles>
+      </Part>
+    </Sheet>
+  )
+}
+
+const JobList = ({ jobs }: Pick<JobsScreenProps, 'jobs'>) => (
+  <Ledger
+    caption={labelOf('jobs.list')}
+    columns={[
+      { key: 'boat', label: labelOf('jobs.boat'), phone: 'first' },
+      { key: 'name', label: labelOf('jobs.name'), phone: 'second' },
+      { key: 'made', label: labelOf('jobs.made'), align: 'right', phone: 'side' },
+    ]}
+    rows={jobs.map(({ id, name, boatName, madeMs }) => ({
+      id,
+      href: `/job/${id}/today`,
+      cells: {
+        boat: <b className="jobs-name">{shortName(boatName || name || id)}</b>,
+        name: boatName === '' ? '' : <span className="jobs-name">{shortName(name)}</span>,
+        made: madeMs > 0 ? words.date(localDate(Math.floor(madeMs / 60_000), timeZone)) : '',
+      },
+    }))}
+  />
 )
 
 const NewJob = ({ go, next }: { readonly go: (href: string) => void; readonly next: boolean }) => (

@@ -27,7 +27,7 @@ export const NewJobScreen = ({ device, go }: NewJobScreenProps) => {
     setTried(true)
     if (wrongAnswers(raw).size > 0) return
     try {
-      const id = await createJob(device, raw)
+      const id = await createJob(device, { raw })
       forget()
       go(`/job/${id}/open`)
     } catch (error) {

@@ -73,7 +73,7 @@ export const PapersScreen = ({ view, head, block }: ScreenProps) => {
               <b>{labelOf('papers.document')}</b>
               <p className="papers-about">{words.sentence('papers.aboutDocument')}</p>
             </div>
-            <Button onClick={() => setMade([documentOf(view)])}>{labelOf('papers.save')}</Button>
+            <Button onClick={() => void jobFiles(view).then(setMade)}>{labelOf('papers.save')}</Button>
           </li>
         </ul>
         {busy === undefined ? null : <Progress label={labelOf('papers.printing')} />}
@@ -128,5 +128,10 @@ const linked = ({ name, bytes }: Pick<Paper, 'name' | 'bytes'>): Made => ({
   url: URL.createObjectURL(new Blob([bytes.slice()], { type: typeOf(name) })),
 })
 
-const documentOf = ({ id, raw }: JobView): Made =>
-  linked({ name: `${id}.json`, bytes: new TextEncoder().encode(writeJson(raw)) })
+/** The document, and the weather it goes by: together they plan elsewhere as they do here. */
+async function jobFiles(view: JobView): Promise<readonly Made[]> {
+  const { id, raw } = view
+  const document = linked({ name: `${id}.json`, bytes: new TextEncoder().encode(writeJson(raw)) })
+  const weather = await view.weatherFile()
+  return weather ? [document, linked({ name: `${id}.weather.csv`, bytes: weather })] : [document]
+}

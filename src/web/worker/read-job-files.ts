@@ -1,0 +1,91 @@
+/**
+ * Files that a person picked or dropped, as a job: one document, and its weather if that was given too. Says of bad
+ * ones what the command line says.
+ */
+import { catalogueIds } from '#catalogue'
+import { mostWeatherBytes, readWeatherCsv, seriesHash, writeWeatherCsv } from '#intake'
+import { byPlace, limits, parseJob, project, type RawDocument } from '#job'
+import type { LineProblem } from '#words'
+
+/** As a browser gives it: nothing is read of one that is too large. */
+export type GivenFile = Pick<File, 'name' | 'size' | 'arrayBuffer'>
+
+export type FileProblem = LineProblem & { readonly file: string }
+
+export type GivenWeather = { readonly hash: string; readonly bytes: Uint8Array }
+
+export type JobRead =
+  | {
+      readonly ok: true
+      readonly raw: RawDocument
+      readonly weather?: GivenWeather
+      /** Name of the weather file that the job goes by and that was not given. */
+      readonly wantsWeather?: string
+    }
+  | { readonly ok: false; readonly problems: readonly FileProblem[] }
+
+const isWeather = ({ name }: GivenFile): boolean => /\.(csv|txt)$/i.test(name)
+
+export async function readJobFiles(files: readonly GivenFile[]): Promise<JobRead> {
+  const [job, ...moreJobs] = files.filter((file) => !isWeather(file))
+  const [csv, ...moreWeather] = files.filter(isWeather)
+  if (!job) return refused([{ code: 'import.noJob', data: {}, file: csv?.name ?? '' }])
+  const extra = [...moreJobs, ...moreWeather].map(({ name }) => ({
+    code: 'import.oneAtATime',
+    data: {},
+    file: name,
+  }))
+  const [read, weather] = [await readJob(job), csv && (await readWeather(csv))]
+  const problems = [...extra, ...read.problems, ...(weather?.problems ?? [])]
+  if (problems.length > 0 || !read.raw) return refused(problems)
+  if (weather?.given) return { ok: true, raw: withWeather(read.raw, weather.given), weather: weather.given }
+  const { file, hash } = read.raw.work.weather ?? {}
+  const wanted = typeof file === 'string' && file !== '' && hash === undefined
+  return { ok: true, raw: read.raw, ...(wanted ? { wantsWeather: file } : {}) }
+}
+
+const refused = (problems: readonly FileProblem[]): JobRead => ({ ok: false, problems })
+
+async function readJob(
+  file: GivenFile,
+): Promise<{ readonly raw?: RawDocument; readonly problems: readonly FileProblem[] }> {
+  const { name, size } = file
+  const tooLarge = { code: 'job.tooLarge', data: { bytes: size, most: limits.bytes }, file: name }
+  if (size > limits.bytes) return { problems: [tooLarge] }
+  const parsed = parseJob(new Uint8Array(await file.arrayBuffer()), { name })
+  if (!parsed.document) return { problems: ofFile(name, parsed.problems) }
+  const { problems, readOnly } = project(parsed.document, {
+    strict: true,
+    locate: parsed.locate,
+    catalogueIds: catalogueIds.sheets,
+    consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+  })
+  const all = [...parsed.problems, ...problems].sort(byPlace)
+  const errors = all.filter(({ severity }) => severity === 'error')
+  // As on the command line: one of a newer version has only notes, and is refused by them.
+  return { raw: parsed.document, problems: ofFile(name, readOnly && errors.length === 0 ? all : errors) }
+}
+
+async function readWeather(
+  file: GivenFile,
+): Promise<{ readonly given?: GivenWeather; readonly problems: readonly FileProblem[] }> {
+  const { name, size } = file
+  const tooLarge = {
+    code: 'intake.fileTooLarge',
+    data: { sizeBytes: size, mostBytes: mostWeatherBytes },
+    file: name,
+  }
+  if (size > mostWeatherBytes) return { problems: [tooLarge] }
+  const read = readWeatherCsv(new Uint8Array(await file.arrayBuffer()))
+  if (!read.ok) return { problems: ofFile(name, read.problems) }
+  const bytes = new TextEncoder().encode(writeWeatherCsv(read.series))
+  return { given: { hash: seriesHash(read.series), bytes }, problems: [] }
+}
+
+const ofFile = (file: string, problems: readonly LineProblem[]): readonly FileProblem[] =>
+  problems.map((problem) => ({ ...problem, file }))
+
+const withWeather = (raw: RawDocument, { hash }: GivenWeather): RawDocument => ({
+  ...raw,
+  work: { ...raw.work, weather: { ...raw.work.weather, hash } },
+})
