@@ -1,7 +1,7 @@
 // A job from files, by the button with keys alone and by dropping, and out again as files that plan the same.
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import type { Page } from 'playwright-core'
+import type { BrowserContext, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
 import { describeInBrowser, drawn } from './support/app.ts'
@@ -9,6 +9,15 @@ import { onServer, titleOf } from './support/boat.ts'
 
 const sample = (name: string): string => fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))
 const [job, weather] = [sample('deck-only.yaml'), sample('deck-only.weather.csv')]
+
+/** From now on the page asks this test for files; asked for only when it is needed, a first key would be too early. */
+async function listOf(device: BrowserContext): Promise<Page> {
+  const page = await device.newPage()
+  page.on('filechooser', () => {})
+  await page.goto('/')
+  await page.getByRole('button', { name: labelOf('import.pick') }).waitFor()
+  return page
+}
 
 async function pick(page: Page, files: readonly string[]): Promise<void> {
   await page.getByRole('button', { name: labelOf('import.pick') }).focus()
@@ -28,8 +37,7 @@ async function daysOf(page: Page): Promise<string> {
 describeInBrowser('the list of jobs', (app) => {
   it('takes a job and its weather, and what is saved of it plans the same when it is brought back', async () => {
     const device = await app().device()
-    const page = await device.newPage()
-    await page.goto('/')
+    const page = await listOf(device)
     await pick(page, [job])
     await page.getByText('deck-only.weather.csv').waitFor()
     await pick(page, [job, weather])
@@ -50,8 +58,7 @@ describeInBrowser('the list of jobs', (app) => {
       saved.push(path)
     }
     const elsewhere = await app().device()
-    const there = await elsewhere.newPage()
-    await there.goto('/')
+    const there = await listOf(elsewhere)
     await pick(there, saved)
     expect(await daysOf(there)).toBe(first)
     await Promise.all([device.close(), elsewhere.close()])
@@ -59,9 +66,7 @@ describeInBrowser('the list of jobs', (app) => {
 
   it('says of a bad file that is dropped where it is bad, and keeps nothing of it', async () => {
     const device = await app().device()
-    const page = await device.newPage()
-    await page.goto('/')
-    await page.getByRole('button', { name: labelOf('import.pick') }).waitFor()
+    const page = await listOf(device)
     const text = readFileSync(job, 'utf8').replace('beam:', 'baem:')
     const line = text.split('\n').findIndex((row) => row.includes('baem:')) + 1
     const files = await page.evaluateHandle((content) => {

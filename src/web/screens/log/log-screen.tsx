@@ -3,7 +3,8 @@ import { useState } from 'react'
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView, LogLine } from '../../job/job-view.ts'
-import { localDate, localInstant } from '../../job/local-date.ts'
+import { localDate } from '../../job/local-date.ts'
+import { tellLog } from '../../job/tell-log.ts'
 import { Button, Ghost, Ledger, Part, Sheet, TextField } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 
@@ -56,7 +57,7 @@ const NewNote = ({ view }: { readonly view: JobView }) => {
   const [text, setText] = useState('')
   const write = (): void => {
     if (text.trim() === '') return
-    view.addEntry({ at: localInstant(Date.now(), view.timeZone), kind: 'note', text: text.trim() })
+    tellLog(view, { cells: { kind: 'note', text: text.trim() }, nowMs: Date.now() })
     setText('')
   }
   return (

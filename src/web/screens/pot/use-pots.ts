@@ -1,9 +1,10 @@
 /** The running pots of a job: read once, written at every change, and followed when another tab changes them. */
 import { useEffect, useState } from 'react'
 import type { Pour } from '#plan'
+import { browserShelf } from '../../job/browser-shelf.ts'
 import type { JobView } from '../../job/job-view.ts'
-import { localInstant } from '../../job/local-date.ts'
-import { type PotShelf, readPots, withoutPot, withPot, writePots } from './kept-pots.ts'
+import { tellStep } from '../../job/tell-log.ts'
+import { readPots, withoutPot, withPot, writePots } from './kept-pots.ts'
 import { type Pot, potOf } from './pot-clock.ts'
 import { startIsTold } from './start-is-told.ts'
 
@@ -37,16 +38,8 @@ export function usePots(view: Pick<JobView, 'id' | 'timeZone' | 'log' | 'addEntr
       const mixedMs = Date.now()
       keep(withPot(newest(), potOf(pour, mixedMs)))
       if (view.readOnly || startIsTold(view.log, pour.step)) return
-      view.addEntry({ at: localInstant(mixedMs, view.timeZone), kind: 'started', step: pour.step })
+      tellStep(view, { kind: 'started', step: pour.step, nowMs: mixedMs })
     },
     empty: (pot) => keep(withoutPot(newest(), pot)),
-  }
-}
-
-function browserShelf(): PotShelf | undefined {
-  try {
-    return globalThis.localStorage
-  } catch {
-    return undefined
   }
 }

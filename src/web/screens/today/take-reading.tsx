@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { type Dimension, read } from '#units'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { localInstant } from '../../job/local-date.ts'
+import { tellLog } from '../../job/tell-log.ts'
 import { Button, Dialog, QuantityField } from '../../parts/index.ts'
 
 export type TakeReadingProps = { readonly view: JobView; readonly onClose: () => void }
@@ -15,12 +15,12 @@ export const TakeReading = ({ view, onClose }: TakeReadingProps) => {
   const humidityWrong = isWrong(humidity, 'share')
   const empty = air.trim() === '' && humidity.trim() === ''
   const keep = (): void => {
-    view.addEntry({
-      at: localInstant(Date.now(), view.timeZone),
+    const cells = {
       kind: 'reading',
       ...(air.trim() === '' ? {} : { air: air.trim() }),
       ...(humidity.trim() === '' ? {} : { humidity: humidity.trim() }),
-    })
+    }
+    tellLog(view, { cells, nowMs: Date.now() })
     onClose()
   }
   const problem = (wrong: boolean, code: string) => (wrong ? view.words.sentence(code) : undefined)

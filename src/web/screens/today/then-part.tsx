@@ -2,10 +2,10 @@
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
+import { tellStep } from '../../job/tell-log.ts'
 import { classes, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { DayRow } from './day-rows.ts'
-import { tellStep } from './tell-step.ts'
 import type { TodayState } from './today-state.ts'
 import { whoOf } from './who-of.ts'
 

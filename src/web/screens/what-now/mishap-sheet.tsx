@@ -2,6 +2,7 @@
 import { type ReactNode, useState } from 'react'
 import { type MishapId, mishapActs, mishaps } from '#catalogue'
 import { labelOf } from '#words'
+import { browserShelf } from '../../job/browser-shelf.ts'
 import type { JobView } from '../../job/job-view.ts'
 import {
   Button,
@@ -14,6 +15,7 @@ import {
   type Signal,
   YesField,
 } from '../../parts/index.ts'
+import { readTicks, writeTicks } from './kept-ticks.ts'
 import { mishapFigures } from './mishap-data.ts'
 import { WriteInLog } from './write-in-log.tsx'
 
@@ -31,6 +33,13 @@ export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapS
   const { see, now, after, never } = mishapActs[id]
   const figures = mishapFigures(id)
   const say = (code: string): string => view.words.sentence(code, figures)
+  const place = { job: view.id, mishap: id }
+  const [done, setDone] = useState(() => readTicks(browserShelf(), place, Date.now()))
+  const tick = (code: string, now: boolean): void => {
+    const next = [...done.filter((one) => one !== code), ...(now ? [code] : [])]
+    setDone(next)
+    writeTicks(browserShelf(), place, { done: next, nowMs: Date.now() })
+  }
   const signal = mishaps[id].cells.signal as Signal | undefined
   return (
     <Sheet
@@ -65,7 +74,13 @@ export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapS
         </div>
         <ol className="what-now-steps">
           {now.map((code, index) => (
-            <Tick key={code} number={index + 1} text={say(code)} />
+            <Tick
+              key={code}
+              number={index + 1}
+              text={say(code)}
+              done={done.includes(code)}
+              onTurn={(now) => tick(code, now)}
+            />
           ))}
         </ol>
       </Part>
@@ -84,21 +99,25 @@ export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapS
   )
 }
 
-const Tick = ({ number, text }: { readonly number: number; readonly text: string }) => {
-  const [done, setDone] = useState(false)
-  return (
-    <li>
-      <YesField
-        boxLast
-        label={
-          <span className="what-now-step">
-            <span className="what-now-number">{number}</span>
-            <span className={done ? 'what-now-done' : undefined}>{text}</span>
-          </span>
-        }
-        value={done}
-        onChange={setDone}
-      />
-    </li>
-  )
+type TickProps = {
+  readonly number: number
+  readonly text: string
+  readonly done: boolean
+  readonly onTurn: (done: boolean) => void
 }
+
+const Tick = ({ number, text, done, onTurn }: TickProps) => (
+  <li>
+    <YesField
+      boxLast
+      label={
+        <span className="what-now-step">
+          <span className="what-now-number">{number}</span>
+          <span className={done ? 'what-now-done' : undefined}>{text}</span>
+        </span>
+      }
+      value={done}
+      onChange={onTurn}
+    />
+  </li>
+)

@@ -1,43 +1,31 @@
 /** The minute it goes wrong: pick what it is from rows for a thumb; nothing here needs a signal. */
-import { type ReactNode, useState } from 'react'
 import { type MishapId, mishapActs, mishaps } from '#catalogue'
 import { labelOf } from '#words'
-import type { JobView } from '../../job/job-view.ts'
-import { Icon, Part, Sheet, type SheetHead } from '../../parts/index.ts'
+import { Icon, Part, Sheet } from '../../parts/index.ts'
+import type { ScreenProps } from '../screen.ts'
 import { mishapFigures } from './mishap-data.ts'
 import { MishapSheet } from './mishap-sheet.tsx'
 import './what-now.css'
 
-export type WhatNowScreenProps = {
-  readonly view: JobView
-  readonly block?: ReactNode
-  readonly go: (href: string) => void
-  /** Address of a room of this job, for the way on to the days. */
-  readonly href?: (room: string) => string
-  readonly head?: SheetHead
-}
-
-export const WhatNowScreen = ({ view, block, go, href, head }: WhatNowScreenProps) => {
-  const [id, setId] = useState<MishapId | undefined>(undefined)
-  const open = (next: MishapId | undefined): void => {
-    setId(next)
-    globalThis.scrollTo?.(0, 0)
-  }
+/** The mishap stands in the address, so that a reload finds it again. */
+export const WhatNowScreen = ({ view, rest, block, go, href, head }: ScreenProps) => {
+  const id = (Object.keys(mishaps) as MishapId[]).find((one) => one === rest)
   if (id !== undefined)
-    return <MishapSheet key={id} {...{ id, view, block, go, href, head }} onBack={() => open(undefined)} />
+    return (
+      <MishapSheet key={id} {...{ id, view, block, go, href, head }} onBack={() => go(href('what-now'))} />
+    )
   return (
-    <Sheet
-      title={labelOf('whatNow.title')}
-      say={labelOf('whatNow.say')}
-      head={head ?? { title: labelOf('whatNow.name') }}
-      block={block}
-    >
+    <Sheet title={labelOf('whatNow.title')} say={labelOf('whatNow.say')} head={head} block={block}>
       {groups.map(([group, ids]) => (
         <Part key={group} flush title={labelOf(`mishapGroup.${group}`)}>
           <ul className="what-now-list">
             {ids.map((one) => (
               <li key={one}>
-                <button type="button" className="what-now-row" onClick={() => open(one)}>
+                <button
+                  type="button"
+                  className="what-now-row"
+                  onClick={() => go(href(`what-now/${encodeURIComponent(one)}`))}
+                >
                   <span className="what-now-row-text">
                     <span className="what-now-row-name">{labelOf(`mishapName.${one}`)}</span>
                     <span className="what-now-row-see">

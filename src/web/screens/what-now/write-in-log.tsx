@@ -4,7 +4,7 @@ import { type MishapId, mishaps } from '#catalogue'
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { localInstant } from '../../job/local-date.ts'
+import { tellLog } from '../../job/tell-log.ts'
 import {
   Button,
   type Choice,
@@ -73,10 +73,8 @@ const Choose = ({ id, view, onWritten }: ChooseProps) => {
   const [film, setFilm] = useState<Film | ''>(films[0] ?? '')
   const [share, setShare] = useState('')
   const write = (): void => {
-    view.addEntry({
-      at: localInstant(view.nowMs, view.timeZone),
-      ...entryCells({ id, step: step || undefined, film: film || undefined, share }),
-    })
+    const cells = entryCells({ id, step: step || undefined, film: film || undefined, share })
+    tellLog(view, { cells, nowMs: Date.now() })
     onWritten()
   }
   return (

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { lastTurns } from './day-rows.ts'
-import { type StepTurn, tellStep } from './tell-step.ts'
+import { lastTurns } from '../screens/today/day-rows.ts'
+import { type StepTurn, tellLog, tellStep } from './tell-log.ts'
 
 const nowMs = Date.parse('2027-04-12T08:10:20+02:00')
 
@@ -14,7 +14,7 @@ function desk() {
   }
   const tell = (kind: StepTurn) =>
     tellStep({ log, addEntry, timeZone: 'Europe/Stockholm' }, { kind, step: 'sand', nowMs })
-  return { log, tell }
+  return { log, addEntry, tell }
 }
 
 describe('tellStep', () => {
@@ -29,5 +29,18 @@ describe('tellStep', () => {
     const { log, tell } = desk()
     tell('done')
     expect(log[0]?.cells.at).toBe('2027-04-12T08:10+02:00')
+  })
+})
+
+describe('tellLog', () => {
+  it('keeps notes, which are of no step, in the order in which they were written', () => {
+    const { log, addEntry } = desk()
+    const view = { log, addEntry, timeZone: 'Europe/Stockholm' }
+    for (const text of ['first', 'second', 'third']) tellLog(view, { cells: { kind: 'note', text }, nowMs })
+    expect(log.map(({ cells }) => cells.at)).toEqual([
+      '2027-04-12T08:10+02:00',
+      '2027-04-12T08:11+02:00',
+      '2027-04-12T08:12+02:00',
+    ])
   })
 })
