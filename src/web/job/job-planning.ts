@@ -9,6 +9,7 @@ import type { DeviceDb } from '../device/device-db.ts'
 import { createListeners, type Listeners } from '../device/listeners.ts'
 import { weatherBytes } from '../device/weather-box.ts'
 import type { Entries, PlannedMessage, Reader, ShownPlan } from '../worker/messages.ts'
+import { patched } from '../worker/patch.ts'
 import { createPlanClient, type PlanClient } from '../worker/plan-client.ts'
 import type { JobView } from './job-view.ts'
 
@@ -113,18 +114,12 @@ function planned({ plan, reader, words }: Planning, message: PlannedMessage): Pa
   const same = sameReader(reader, message.reader)
   return {
     message,
-    plan: nextPlan(plan, message),
+    plan: patched(plan, message.patch) as ShownPlan,
     ...(plan ? { before: plan } : {}),
     fault: message.weatherFault as JobView['fault'],
     reader: same ? reader : message.reader,
     words: same ? words : createWords(message.reader),
   }
-}
-
-function nextPlan(plan: ShownPlan | undefined, { stages, gone }: PlannedMessage): ShownPlan {
-  const next = { ...plan, ...stages } as Record<string, unknown>
-  for (const name of gone) delete next[name]
-  return next as unknown as ShownPlan
 }
 
 /** Before the first plan, as far as the document says. */

@@ -1,6 +1,7 @@
 /** What the page and the worker that plans say to each other. */
 import type { Problem, RawCells } from '#job'
 import type { Conditions, Plan, PlanInput, TraceEntry, ZoneHours } from '#plan'
+import type { Patch } from './patch.ts'
 
 /** Hours of a place without the limits that failed in each: those are many and are asked for one by one. */
 export type ShownHours = Omit<ZoneHours, 'failing'>
@@ -67,10 +68,8 @@ export type Reader = {
 export type PlannedMessage = {
   readonly kind: 'planned'
   readonly turn: number
-  /** Stages that are not what they were in the message before. */
-  readonly stages: Partial<ShownPlan>
-  /** Stages that the plan no longer has. */
-  readonly gone: readonly (keyof ShownPlan)[]
+  /** Makes the plan of the message before into this one; the first puts it whole. */
+  readonly patch: Patch
   readonly problems: readonly Problem[]
   readonly complete: boolean
   readonly readOnly: boolean

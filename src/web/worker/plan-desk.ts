@@ -9,7 +9,8 @@ import { type Projected, project, type RawDocument } from '#job'
 import { createPlanner, type Plan, type PlanInput } from '#plan'
 import { partOf, versionOf } from '#replica'
 import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
-import { type Shown, showPlan, stagesSince } from './shown-plan.ts'
+import { patchOf } from './patch.ts'
+import { type Shown, showPlan } from './shown-plan.ts'
 import { candidatesOf, effectOf, withCell } from './weigh.ts'
 
 export type PlanDesk = {
@@ -77,7 +78,7 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
       return {
         kind: 'planned',
         turn,
-        ...stagesSince(before?.shown, last.shown),
+        patch: patchOf(before?.shown, last.shown)!,
         problems: now.problems,
         complete: now.complete,
         readOnly: now.readOnly,
