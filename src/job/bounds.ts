@@ -7,7 +7,7 @@ export const density = { least: 300, most: 3000 } as const
 /** 0.05 to 100 m² a litre. */
 export const spread = { least: 50, most: 100_000 } as const
 /** Film by hand: up to 20 mm. */
-export const film = { sign: 'positive', most: 0.02 } as const
+export const film = { sign: 'positive', most: 0.02, scale: 'film' } as const
 /** A size that a thing cannot be without. */
 export const size = { sign: 'positive', most: 60 } as const
 export const amount = { sign: 'positive', most: 1 } as const

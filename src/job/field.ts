@@ -26,6 +26,8 @@ export type QuantityField = Base & {
   /** Bounds in SI, both included; a value outside is a problem, never clipped. */
   readonly least?: number
   readonly most?: number
+  /** How large a length usually is, where metres would be odd: a film in microns, a hand's breadth in millimetres. */
+  readonly scale?: 'film' | 'hand'
 }
 /** A price: read with its currency, kept in the smallest coin. */
 export type MoneyField = Base & { readonly kind: 'money' }

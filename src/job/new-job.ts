@@ -22,7 +22,7 @@ export type NewJobAnswers = {
   readonly units?: 'metric' | 'us'
   /** `two-part` lasts longer and asks for trained people; `one-part` is what most people can do at home. */
   readonly paint: 'one-part' | 'two-part'
-  /** Whether the deck is painted too; its zones then need an area each. */
+  /** Whether the deck is painted too. */
   readonly deck: boolean
   readonly person?: string
   readonly weatherFile?: string

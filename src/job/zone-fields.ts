@@ -88,7 +88,13 @@ export const zoneFields = {
       },
       name: { kind: 'text', doc: 'In your own words.' },
       count: { kind: 'count', least: 1, most: 9999, doc: 'How many alike.' },
-      size: { kind: 'quantity', dimension: 'length', ...size, doc: 'Diameter of a hole, length of a crack.' },
+      size: {
+        kind: 'quantity',
+        dimension: 'length',
+        ...size,
+        scale: 'hand',
+        doc: 'Diameter of a hole, length of a crack.',
+      },
       area: { kind: 'quantity', dimension: 'area', sign: 'positive', most: 400, doc: 'Area it covers.' },
       hours: {
         kind: 'quantity',

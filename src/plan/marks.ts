@@ -4,7 +4,7 @@ import type { Note } from '#core/note'
 import type { Figure, Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
-import { describe, isMarked, type MeasuredHull } from './surfaces.ts'
+import { describe, fromShare, isMarked, type MeasuredHull, sharedArea } from './surfaces.ts'
 import type { Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
 
 export type StruckInput = { readonly marks: Work['marks']; readonly hull: MeasuredHull }
@@ -44,9 +44,11 @@ function strike(input: StruckInput): Struck {
 }
 
 function markZones({ struck: made, zones, hull }: MarksInput): Marks {
+  const enclosed = zones.filter(isMarked).map((zone) => zoneOf(zone, made, hull))
   return {
     ...made,
-    zones: zones.flatMap((zone) => zoneOf(zone, made, hull)),
+    notes: [...made.notes, ...enclosed.flatMap((one) => one.notes)],
+    zones: enclosed.flatMap((one) => one.zones),
     tapeM:
       made.stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
       made.panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
@@ -123,26 +125,31 @@ function panelOf(mark: Mark): Made<PanelMark> {
   return { marks, notes: about(mark, notes) }
 }
 
-/** A zone that nobody typed an area for covers what its marks enclose. */
-function zoneOf(zone: Work['zones'][number], made: Struck, hull: MeasuredHull): readonly ZoneArea[] {
-  if (!isMarked(zone)) return []
+type Enclosed = { readonly zones: readonly ZoneArea[]; readonly notes: readonly Note[] }
+
+/** A zone that nobody typed an area for covers what its marks enclose; without marks, what such a zone usually does. */
+function zoneOf(zone: Work['zones'][number], made: Struck, hull: MeasuredHull): Enclosed {
   const stripes = made.stripes.filter((stripe) => stripe.zone === zone.id)
   const panels = made.panels.filter((one) => one.zone === zone.id)
-  if (stripes.length + panels.length === 0) return []
-  return [
-    {
-      ...describe(zone),
-      areaM2:
-        stripes.reduce((sum, stripe) => sum + stripe.table.areaM2, 0) +
-        panels.reduce((sum, one) => sum + one.count * one.panelAreaM2, 0),
-      perimeterM:
-        stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
-        panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
-      certainty: weakest(
-        ...panels.map((one) => one.certainty),
-        ...(stripes.length > 0 ? [hull.certainty] : []),
-      ),
-      how: 'marks',
-    },
-  ]
+  if (stripes.length + panels.length === 0) {
+    const size = sharedArea(zone, hull)
+    return size
+      ? { zones: [{ ...describe(zone), ...size, how: 'marks' }], notes: [fromShare(zone, size)] }
+      : { zones: [], notes: [] }
+  }
+  const area: ZoneArea = {
+    ...describe(zone),
+    areaM2:
+      stripes.reduce((sum, stripe) => sum + stripe.table.areaM2, 0) +
+      panels.reduce((sum, one) => sum + one.count * one.panelAreaM2, 0),
+    perimeterM:
+      stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
+      panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
+    certainty: weakest(
+      ...panels.map((one) => one.certainty),
+      ...(stripes.length > 0 ? [hull.certainty] : []),
+    ),
+    how: 'marks',
+  }
+  return { zones: [area], notes: [] }
 }

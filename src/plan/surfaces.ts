@@ -1,6 +1,7 @@
 /** The hull as a surface and every zone with its area: measured on the surface, typed in, or still to be marked. */
 import {
   compareHullWithRules,
+  deckShare,
   type Hull,
   type HullOutline,
   type HullResult,
@@ -139,7 +140,7 @@ type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly N
 /** What is typed in comes first; then length and width; then the surface. Stripes and panels are measured as marks. */
 function measureZone(zone: ZoneItem, of: MeasuredHull): Measured {
   if (isMarked(zone)) return { area: [], notes: [] }
-  const found = typedArea(zone) ?? surfaceArea(zone, of)
+  const found = typedArea(zone) ?? surfaceArea(zone, of) ?? sharedArea(zone, of)
   if (!found)
     return {
       area: [],
@@ -153,7 +154,12 @@ function measureZone(zone: ZoneItem, of: MeasuredHull): Measured {
     }
   return {
     area: [{ ...describe(zone), ...found }],
-    notes: found.certainty === 'assumed' && zone.area ? [assumedArea(zone)] : [],
+    notes:
+      found.how === 'share'
+        ? [fromShare(zone, found)]
+        : found.certainty === 'assumed' && zone.area
+          ? [assumedArea(zone)]
+          : [],
   }
 }
 
@@ -165,6 +171,13 @@ const assumedArea = (zone: ZoneItem): Note => ({
   code: 'surfaces.areaAssumed',
   severity: 'assumed',
   data: { zone: zone.id, name: nameOf(zone), areaM2: zone.area?.value ?? 0 },
+})
+
+/** The note on an area that only the size of the boat says anything of. */
+export const fromShare = (zone: ZoneItem, { areaM2 }: Size): Note => ({
+  code: 'surfaces.areaFromShare',
+  severity: 'assumed',
+  data: { zone: zone.id, name: nameOf(zone), areaM2 },
 })
 
 export const nameOf = (zone: ZoneItem): string => zone.name ?? zone.kind
@@ -213,6 +226,19 @@ function surfaceArea(zone: ZoneItem, of: MeasuredHull): Size | undefined {
     perimeterM: zone.perimeter?.value ?? parts.reduce((sum, part) => sum + part.perimeter, 0),
     certainty: of.certainty,
     how: 'surface',
+  }
+}
+
+/** What the size of the boat says of a deck zone that nobody has measured. */
+export function sharedArea(zone: ZoneItem, of: MeasuredHull): Size | undefined {
+  const insideSheerM2 = of.rules.find((rule) => rule.zone === 'deck')?.workedArea
+  const areaM2 = insideSheerM2 === undefined ? undefined : deckShare(zone.kind, insideSheerM2)
+  if (areaM2 === undefined) return undefined
+  return {
+    areaM2,
+    perimeterM: zone.perimeter?.value ?? 4 * Math.sqrt(areaM2),
+    certainty: 'assumed',
+    how: 'share',
   }
 }
 

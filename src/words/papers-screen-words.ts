@@ -15,8 +15,7 @@ export const papersScreenWords: Readonly<Record<string, string>> = {
   'papers.aboutChange': 'Work found after the quote, with a line to sign.',
   'papers.aboutShopping': 'Packs and consumables as a table for the shop.',
   'papers.aboutDocument': 'Everything of this job in one file, to keep or to plan on the command line.',
-  'open.moves':
-    '{name}: guessed too low or too high, it moves the end by up to {moveDays}, the paint by {moveL}{sum, select, none {} other { and the sum by {sum}}}.',
+  'open.moves': '{name}: guessed too low or too high, it moves {moved}.',
   'open.none': 'Nothing that the plan rests on is a guess of the kind that can be tried out.',
   'open.title': '{assumed, number} assumed, {missing, number} missing.',
   'open.say': 'Each is named with what would make it surer. A measured size beats a guess.',

@@ -66,6 +66,7 @@ const boat: Readonly<Record<string, string>> = {
   'how.given': 'as given',
   'how.length and width': 'length and width',
   'how.marks': 'marks',
+  'how.share': 'share of the deck, assumed',
   'fittingPlan.refit': 'off and back on',
   'fittingPlan.remove': 'off for good',
   'fittingPlan.leave': 'stays, masked',

@@ -11,6 +11,7 @@ export const sheetsWords: Readonly<Record<string, string>> = {
   'marks.none': 'No stripe and no panel is marked yet.',
   'stores.title':
     'Buy {buyL} in {packs, plural, one {one pack} other {# packs}} of {products, plural, one {one product} other {# products}}.',
+  'stores.titleShort': '{needL} to buy, and no pack is known yet.',
   'stores.shortSay':
     '{count, plural, one {For one product no pack is known: give a size.} other {For # products no pack is known: give their sizes.}}',
   'money.title': '{total} with tax, {net} before it.',

@@ -37,6 +37,9 @@ const views: Readonly<Record<string, string>> = {
     '{count, plural, =1 {} other {# × }}{name}: {lengthM} by {widthM}, border {borderM}, corners {cornerRadiusM}, {areaM2} in all',
   'stores.goesWith': '{name} for {sheet}',
   'stores.fromShelf': '{packs} from the shelf',
+  'open.movesEnd': 'the end by up to {days}',
+  'open.movesPaint': 'the paint by up to {litres}',
+  'open.movesSum': 'the sum by up to {sum}',
 }
 
 export const viewPhrases: Readonly<Record<string, string>> = { ...steps, ...views }

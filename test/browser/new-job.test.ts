@@ -32,6 +32,8 @@ describeInBrowser('a new job', (app) => {
     await answer('length', '6.2')
     await answer('beam', '2.3')
     await answer('freeboard', '1')
+    await answer('latitude', '54.3')
+    await answer('longitude', '-10.1')
     await make()
     await page.waitForURL(/\/job\/[^/]+\/open$/)
     await page.locator('.story-stick a[href$="/boat"]').click()

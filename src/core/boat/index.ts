@@ -4,6 +4,7 @@
  */
 
 export { areaBetween, type BandArea, type BandLimits, wettedArea } from './band-area.ts'
+export { deckShare } from './deck-share.ts'
 export type { Facing } from './facing.ts'
 export type { Height } from './height.ts'
 export type { Hull, HullParticulars, Side } from './hull.ts'

@@ -31,7 +31,7 @@ export const CellField = ({ view, place, helped, label }: CellFieldProps) => {
   switch (field.kind) {
     case 'quantity': {
       // Beside a value with a unit of its own, a bare number could mean that one.
-      const unit = /[^\d.,+−-]/.test(value) ? undefined : unitHint(field.dimension, view.system)
+      const unit = /[^\d.,+−-]/.test(value) ? undefined : unitHint(field, view.system)
       return <QuantityField {...box} unit={unit} onCommit={(text) => commit(withUnit(text, unit))} />
     }
     case 'choice':

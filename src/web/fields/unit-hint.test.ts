@@ -3,8 +3,10 @@ import { unitHint, withUnit } from './unit-hint.ts'
 
 describe('a bare number', () => {
   it('means the unit that the box shows', () => {
-    expect(withUnit(' 6.2 ', unitHint('length', 'metric'))).toBe('6.2 m')
-    expect(withUnit('20', unitHint('length', 'us'))).toBe('20 ft')
+    expect(withUnit(' 6.2 ', unitHint({ dimension: 'length' }, 'metric'))).toBe('6.2 m')
+    expect(withUnit('60', unitHint({ dimension: 'length', scale: 'film' }, 'metric'))).toBe('60 µm')
+    expect(withUnit('3', unitHint({ dimension: 'length', scale: 'hand' }, 'us'))).toBe('3 in')
+    expect(withUnit('20', unitHint({ dimension: 'length' }, 'us'))).toBe('20 ft')
   })
 
   it('is left as it is where a unit was written, and where the box shows none', () => {

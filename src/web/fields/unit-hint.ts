@@ -1,4 +1,5 @@
 /** The unit in which a person most likely writes a quantity: a bare number is taken in it, any other is read too. */
+import type { QuantityField } from '#job'
 import type { Dimension } from '#units'
 
 const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: string]>>> = {
@@ -16,8 +17,12 @@ const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: st
   speed: ['m/s', 'kn'],
 }
 
-export const unitHint = (dimension: Dimension, system: 'metric' | 'us'): string | undefined =>
-  hints[dimension]?.[system === 'us' ? 1 : 0]
+const small = { film: ['µm', 'mil'], hand: ['mm', 'in'] } as const
+
+export const unitHint = (
+  { dimension, scale }: Pick<QuantityField, 'dimension' | 'scale'>,
+  system: 'metric' | 'us',
+): string | undefined => (scale ? small[scale] : hints[dimension])?.[system === 'us' ? 1 : 0]
 
 /** A bare number means the unit that the box shows beside it. */
 export const withUnit = (text: string, unit: string | undefined): string =>

@@ -9,6 +9,10 @@ const raw = parseJob(sampleBytes('open-powerboat')).document!
 const planWith = (endMinute: number, mixedM3: number, totalCoins?: number): Plan =>
   ({
     surfaces: {
+      zones: [
+        { id: 'foredeck', how: 'share', areaM2: 4 },
+        { id: 'cockpit', how: 'given', areaM2: 3 },
+      ],
       hull: { particulars: { freeboardMid: 1, freeboardStern: 0.8, draft: 0, lengthWaterline: 6 } },
     },
     buildUps: {
@@ -34,6 +38,17 @@ describe('the guesses', () => {
         place: { part: 'work', section: 'layers', item: 'gloss', key: 'dryFilm' },
         low: 'about 30 µm',
         high: 'about 50 µm',
+      },
+    ])
+  })
+
+  it('are tried 35 % below and above the share of the deck that stands for a zone', () => {
+    const found = candidatesOf(project(raw, { strict: false }), planWith(0, 0))
+    expect(found.filter(({ place }) => place.section === 'zones' && place.key === 'area')).toEqual([
+      {
+        place: { part: 'work', section: 'zones', item: 'foredeck', key: 'area' },
+        low: 'about 2.600 m²',
+        high: 'about 5.400 m²',
       },
     ])
   })

@@ -1,7 +1,8 @@
 /**
  * Which guesses move the plan most: each cell that nobody has measured is tried a good way below and above what is
  * taken for it, and the dates, litres and sums of the two plans are compared. COMMON PRACTICE: how far a guess may be
- * off; sizes taken from the boat's other sizes by 15 %, hours and films by 25 %.
+ * off; sizes taken from the boat's other sizes by 15 %, hours and films by 25 %,
+ * parts of the deck by 35 %.
  */
 import type { Projected, RawCells, RawDocument } from '#job'
 import type { Plan } from '#plan'
@@ -9,17 +10,20 @@ import type { Candidate, Effect } from './messages.ts'
 
 const sizeShare = 0.15
 const workShare = 0.25
+const deckShareOff = 0.35
 
 /** Guesses that the plan rests on, each with the two texts to try. */
 export const candidatesOf = (projected: Projected, plan: Plan): readonly Candidate[] => [
   ...boatSizes(projected, plan),
   ...unsureCells(projected, 'zones', 'area', sizeShare),
+  ...deckShares(plan),
   ...unsureCells(projected, 'findings', 'hours', workShare),
   ...unsureCells(projected, 'fittings', 'hoursOff', workShare),
   ...films(plan),
 ]
 
 const metres = (value: number): string => `about ${value.toFixed(3)} m`
+const squareMetres = (value: number): string => `about ${value.toFixed(3)} m²`
 const microns = (value: number): string => `about ${(value * 1e6).toFixed(0)} µm`
 
 const around = (value: number, share: number, write: (value: number) => string) => ({
@@ -47,6 +51,15 @@ function boatSizes({ work }: Projected, { surfaces }: Plan): readonly Candidate[
 
 const isUnsure = (figure: { readonly certainty: string } | undefined): boolean =>
   figure === undefined || figure.certainty === 'assumed'
+
+/** Areas of the deck that only the size of the boat says anything of. */
+const deckShares = ({ surfaces }: Plan): readonly Candidate[] =>
+  surfaces.zones
+    .filter(({ how }) => how === 'share')
+    .map(({ id, areaM2 }) => ({
+      place: { part: 'work', section: 'zones', item: id, key: 'area' },
+      ...around(areaM2, deckShareOff, squareMetres),
+    }))
 
 /** Cells that were written with `about`. */
 function unsureCells(

@@ -1,6 +1,7 @@
 /** Shelter, place, dates and crew. */
 import { workFields } from '#job'
 import { labelOf } from '#words'
+import { withUnit } from '../../fields/unit-hint.ts'
 import { Button, ChoiceField, DateField, QuantityField, TextField, TimeField } from '../../parts/index.ts'
 import { onePerson, type Person } from './answers.ts'
 import type { QuestionProps } from './question.ts'
@@ -30,7 +31,7 @@ export const PlaceQuestions = (props: QuestionProps) => {
             label={labelOf(`newjob.${key}`)}
             unit="°"
             value={answers[key]}
-            onCommit={(text) => change({ [key]: text })}
+            onCommit={(text) => change({ [key]: withUnit(text, '°') })}
             problem={wrong(key)}
           />
         ))}

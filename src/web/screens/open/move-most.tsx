@@ -57,16 +57,17 @@ function useWeighed(view: JobView): { readonly weighed: readonly Weighed[]; read
 
 function movesText(view: JobView, { candidate: { place }, effect }: Weighed): string {
   const { words, plan } = view
+  const { days, litres, coins = 0 } = effect
+  const moveDays = Math.round(days * 10) / 10
   const currency = plan?.money?.currency
-  return words.sentence('open.moves', {
-    name: placeName(view, place),
-    moveDays: words.figure('days', Math.round(effect.days * 10) / 10),
-    moveL: words.figure('volumeL', effect.litres),
-    sum:
-      effect.coins === undefined || currency === undefined
-        ? 'none'
-        : words.figure('coins', effect.coins, { currency }),
-  })
+  const moved = [
+    ...(moveDays > 0 ? [words.sentence('open.movesEnd', { days: words.figure('days', moveDays) })] : []),
+    ...(litres > 0 ? [words.sentence('open.movesPaint', { litres: words.figure('volumeL', litres) })] : []),
+    ...(coins > 0 && currency !== undefined
+      ? [words.sentence('open.movesSum', { sum: words.figure('coins', coins, { currency }) })]
+      : []),
+  ]
+  return words.sentence('open.moves', { name: placeName(view, place), moved: moved.join(', ') })
 }
 
 function placeName(view: JobView, { part, section, item, key }: CellPlace): string {

@@ -128,7 +128,7 @@ const partsOf = (plan: ShownPlan, { sheet }: StoreItem, { words }: JobView) =>
 /** What no known pack covers is said behind the packs. */
 const buyText = (item: StoreItem, { words }: JobView): string =>
   [
-    packsText(item, words),
+    ...(item.shortM3 > 0 && item.buy.length + item.fromStock.length === 0 ? [] : [packsText(item, words)]),
     ...(item.shortM3 > 0 ? [words.sentence('paper.shortOf', { shortM3: item.shortM3 })] : []),
   ].join(', ')
 
@@ -142,6 +142,8 @@ function titleOf({ plan, words }: JobView): string {
   if (!plan) return labelOf('room.stores')
   const { items } = plan.stores
   const bought = items.flatMap(({ buy }) => buy)
+  const shortL = items.reduce((sum, { shortM3 }) => sum + shortM3, 0) * 1000
+  if (bought.length === 0 && shortL > 0) return words.sentence('stores.titleShort', { needL: shortL })
   return words.sentence('stores.title', {
     buyL: bought.reduce((sum, { count, volumeM3 }) => sum + count * volumeM3, 0) * 1000,
     packs: bought.reduce((sum, { count }) => sum + count, 0),
