@@ -1,6 +1,8 @@
 /** Words of the sheet Days. */
 export const daysScreenLabels: Readonly<Record<string, string>> = {
   'daysScreen.weather': 'Weather',
+  'daysScreen.giveWeather': 'Take weather from a file',
+  'daysScreen.weatherNoName': 'Weather of this job',
   'daysScreen.air': 'air',
   'daysScreen.dew': 'dew',
   'daysScreen.skin': 'skin',

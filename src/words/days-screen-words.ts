@@ -11,6 +11,10 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.say':
     '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it.',
   'daysscreen.none': 'No work stands on these days.',
+  'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
+  'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
+  'daysscreen.weatherSay':
+    'A CSV file with one line an hour and a line of heads: time with its offset from UTC, airC and humidityPct; better with windMps, rainMm, cloudPct and sunWm2 too.',
   'daysscreen.quiet': 'Nothing on these days: {names}.',
   'daysscreen.noWeather':
     'No weather reaches these days: clocks run at the air of the last week that is known.',

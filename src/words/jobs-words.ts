@@ -11,7 +11,7 @@ export const jobsWords: Readonly<Record<string, string>> = {
     'Or bring one from a file: a job document, YAML or JSON, with its hourly weather (CSV) if there is one. Pick both at once, or drop them on this list.',
   'import.refused':
     '{count, plural, one {The file is not taken; one thing has to be put right first:} other {The file is not taken; # things have to be put right first:}}',
-  'import.more': '… and {count, number} more.',
+  'import.more': '{count, number} more like these are not shown.',
   'import.noJob': 'No job document is among the files. Pick one that ends in .yaml, .yml or .json.',
   'import.oneAtATime': 'This is one file too many. Bring one job at a time, with one file of weather.',
   'import.failed': 'The file could not be read: {text}',

@@ -4,19 +4,20 @@ import { fillPart, moneyDocument, putShopJob, workDocument } from '#replica'
 import type { Device } from './device.ts'
 import { type DeviceDb, strictly, writeFault } from './device-db.ts'
 import { openDeviceDocument } from './device-document.ts'
+import { type GivenWeather, keepWeather } from './keep-weather.ts'
 import { newId } from './new-id.ts'
 
 export type NewJob = {
   readonly raw: RawDocument
   /** What the job's own hash names. */
-  readonly weather?: { readonly hash: string; readonly bytes: Uint8Array } | undefined
+  readonly weather?: GivenWeather | undefined
 }
 
 /** Resolves with the id once everything is on the disk; rejects with the code of the words when it cannot be. */
 export async function createJob(device: Device, { raw, weather }: NewJob): Promise<string> {
   const { hardstand, work, money, log = {} } = raw
   const id = newId()
-  if (weather) await written(device.db.put('weather', weather.bytes, weather.hash))
+  if (weather) await keepWeather(device.db, weather)
   await written(putEntries(device.db, id, log))
   const parts = [
     { name: workDocument(id), part: work, version: hardstand },

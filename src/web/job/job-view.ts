@@ -4,6 +4,7 @@ import type { TraceEntry } from '#plan'
 import type { Sees } from '#replica'
 import type { Words } from '#words'
 import type { NotTaken } from '../device/document-sync.ts'
+import type { GivenWeather } from '../device/keep-weather.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
@@ -98,6 +99,8 @@ export type JobView = {
   readonly offerAgain: () => void
   /** The weather that the job names, as a file; undefined when it cannot be had. */
   readonly weatherFile: () => Promise<Uint8Array | undefined>
+  /** Plans with another weather from now on; rejects with a code of the words when it cannot be kept here. */
+  readonly giveWeather: (given: GivenWeather & { readonly file: string }) => Promise<void>
   /** Asks the worker: the whole plan for papers, why an hour is shut, how the plan would move. */
   readonly ask: <Q extends Question>(question: Q) => Promise<Answers[Q['kind']]>
 }

@@ -7,6 +7,7 @@ import type { RawDocument } from '#job'
 import { createUndo, moneyDocument, partOf, versionOf, workDocument } from '#replica'
 import type { Device } from '../device/device.ts'
 import { type DeviceDocument, openDeviceDocument } from '../device/device-document.ts'
+import { keepWeather } from '../device/keep-weather.ts'
 import { createListeners, type Listeners } from '../device/listeners.ts'
 import { type LogBox, openLogBox } from '../device/log-box.ts'
 import { newId } from '../device/new-id.ts'
@@ -117,6 +118,13 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       weatherFile: async () => {
         const { hash } = partOf(work.doc).weather ?? {}
         return typeof hash === 'string' ? weatherBytes(db, hash).catch(() => undefined) : undefined
+      },
+      giveWeather: async ({ file, ...given }) => {
+        await keepWeather(db, given)
+        edits.together(({ set }) => {
+          set({ part: 'work', section: 'weather', key: 'hash' }, given.hash)
+          set({ part: 'work', section: 'weather', key: 'file' }, file)
+        })
       },
       ask: planning.ask,
     }

@@ -1,20 +1,28 @@
-/** The worker that reads job files: the readers of YAML and of cells stay out of the page. Reads once, and is ended. */
-import { type GivenFile, type JobRead, readJobFiles } from './read-job-files.ts'
+/** The worker that reads files: the readers of YAML and of cells stay out of the page. Reads once, and is ended. */
+import {
+  type GivenFile,
+  type JobRead,
+  readJobFiles,
+  readWeather,
+  type WeatherRead,
+} from './read-job-files.ts'
+
+/** Files of a job, or one of weather alone. */
+export type ToRead =
+  | { readonly kind: 'job'; readonly files: readonly GivenFile[] }
+  | { readonly kind: 'weather'; readonly file: GivenFile }
+
+export type HasRead = { readonly read: JobRead | WeatherRead } | { readonly fault: string }
 
 const port = self as unknown as {
-  onmessage: ((event: { readonly data: readonly GivenFile[] }) => void) | null
-  postMessage: (message: JobRead) => void
+  onmessage: ((event: { readonly data: ToRead }) => void) | null
+  postMessage: (message: HasRead) => void
 }
 
 port.onmessage = ({ data }) => {
-  readJobFiles(data).then(
-    (read) => port.postMessage(read),
-    (error: unknown) => {
-      const text = error instanceof Error ? error.message : String(error)
-      port.postMessage({
-        ok: false,
-        problems: [{ code: 'import.failed', data: { text }, file: data[0]?.name ?? '' }],
-      })
-    },
+  const reading = data.kind === 'job' ? readJobFiles(data.files) : readWeather(data.file)
+  reading.then(
+    (read) => port.postMessage({ read }),
+    (error: unknown) => port.postMessage({ fault: error instanceof Error ? error.message : String(error) }),
   )
 }

@@ -4,6 +4,7 @@ import * as Y from 'yjs'
 import { type RawDocument, writeJson } from '#job'
 import { fillPart, partOf, versionOf } from '#replica'
 import { createWords, problemLine } from '#words'
+import { patched } from './patch.ts'
 import { createPlanDesk } from './plan-desk.ts'
 import { type GivenFile, type JobRead, readJobFiles } from './read-job-files.ts'
 
@@ -37,7 +38,7 @@ function planOf({ docs, log, weather }: ReturnType<typeof kept>): unknown {
   for (const part of ['work', 'money'] as const) desk.update(part, Y.encodeStateAsUpdate(docs[part]))
   desk.setEntries(log)
   if (weather) desk.setWeather(weather.hash, weather.bytes)
-  return desk.plan({ turn: 1, nowMs }).stages
+  return patched(undefined, desk.plan({ turn: 1, nowMs }).patch)
 }
 
 describe('job files', () => {

@@ -6,13 +6,12 @@ import { catalogueIds } from '#catalogue'
 import { mostWeatherBytes, readWeatherCsv, seriesHash, writeWeatherCsv } from '#intake'
 import { byPlace, limits, parseJob, project, type RawDocument } from '#job'
 import type { LineProblem } from '#words'
+import type { GivenWeather } from '../device/keep-weather.ts'
 
 /** As a browser gives it: nothing is read of one that is too large. */
 export type GivenFile = Pick<File, 'name' | 'size' | 'arrayBuffer'>
 
 export type FileProblem = LineProblem & { readonly file: string }
-
-export type GivenWeather = { readonly hash: string; readonly bytes: Uint8Array }
 
 export type JobRead =
   | {
@@ -66,9 +65,9 @@ async function readJob(
   return { raw: parsed.document, problems: ofFile(name, readOnly && errors.length === 0 ? all : errors) }
 }
 
-async function readWeather(
-  file: GivenFile,
-): Promise<{ readonly given?: GivenWeather; readonly problems: readonly FileProblem[] }> {
+export type WeatherRead = { readonly given?: GivenWeather; readonly problems: readonly FileProblem[] }
+
+export async function readWeather(file: GivenFile): Promise<WeatherRead> {
   const { name, size } = file
   const tooLarge = {
     code: 'intake.fileTooLarge',

@@ -13,6 +13,7 @@ import { Crew } from './crew.tsx'
 import './days.css'
 import { DayList } from './day-list.tsx'
 import { daysTitle, namedNotes, unplacedSentences } from './days-title.ts'
+import { GiveWeather } from './give-weather.tsx'
 import { JobStrip } from './job-strip.tsx'
 import { daysFor, shownDays, startDate } from './shown-days.ts'
 import { WhyHere } from './why-here.tsx'
@@ -32,6 +33,7 @@ export const DaysScreen = (props: ScreenProps) => {
           <Progress label={labelOf('frame.planning')} />
         </Part>
       )}
+      <GiveWeather view={view} />
       <Crew view={view} />
     </Sheet>
   )

@@ -4,7 +4,7 @@ import { createWords, labelOf, problemLine } from '#words'
 import { createJob } from '../../device/create-job.ts'
 import type { Device } from '../../device/device.ts'
 import { Banner, Button, Progress } from '../../parts/index.ts'
-import { readInWorker } from '../../worker/import-client.ts'
+import { readJobInWorker } from '../../worker/import-client.ts'
 import type { JobRead } from '../../worker/read-job-files.ts'
 
 const words = createWords({ locale: 'en-GB', system: 'metric' })
@@ -37,7 +37,7 @@ export function useJobImport(device: Device, go: (href: string) => void): JobImp
   const bring = async (files: readonly File[]): Promise<void> => {
     if (files.length === 0) return
     setState({ kind: 'reading' })
-    const read = await readInWorker(files)
+    const read = await readJobInWorker(files)
     if (!read.ok) {
       setState({
         kind: 'refused',

@@ -31,8 +31,9 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
   const { code, data } = describeStep(plan, row.step)
   const begun = state.begun.has(row.step)
   const clock = (minute: number): string => words.time(minute * 60_000, timeZone)
-  const write = (kind: 'started' | 'done'): void =>
+  const write = (kind: 'started' | 'done'): void => {
     tellStep(view, { kind, step: row.step, nowMs: Date.now() })
+  }
   return (
     <Part
       raised

@@ -1,0 +1,83 @@
+/** The weather the plan stands on, and the way to give another: a file read on this device. */
+import { useRef, useState } from 'react'
+import { labelOf, problemLine } from '#words'
+import type { JobView } from '../../job/job-view.ts'
+import { localDate } from '../../job/local-date.ts'
+import { Button, Part, Progress } from '../../parts/index.ts'
+import { readWeatherInWorker } from '../../worker/import-client.ts'
+import './give-weather.css'
+
+type State =
+  | { readonly kind: 'still' | 'reading' }
+  | { readonly kind: 'refused'; readonly lines: readonly string[] }
+
+/** Lines that are shown of a file that does not read. */
+const mostLines = 12
+
+export const GiveWeather = ({ view }: { readonly view: JobView }) => {
+  const { words, readOnly } = view
+  const input = useRef<HTMLInputElement>(null)
+  const [state, setState] = useState<State>({ kind: 'still' })
+  const bring = async (file: File): Promise<void> => {
+    setState({ kind: 'reading' })
+    const { given, problems } = await readWeatherInWorker(file)
+    if (!given) {
+      return setState({
+        kind: 'refused',
+        lines: problems.map((problem) => problemLine(words, file.name, problem)),
+      })
+    }
+    try {
+      await view.giveWeather({ ...given, file: file.name })
+      setState({ kind: 'still' })
+    } catch (error) {
+      const code = error instanceof Error ? error.message : 'web.deviceFault'
+      setState({ kind: 'refused', lines: [words.sentence(code)] })
+    }
+  }
+  return (
+    <Part title={labelOf('daysScreen.weather')}>
+      <p>{weatherText(view)}</p>
+      <p className="give-weather-say">{words.sentence('daysscreen.weatherSay')}</p>
+      {/* The button opens it: a field for files cannot be made to look like one. */}
+      <input
+        ref={input}
+        type="file"
+        hidden
+        accept=".csv,.txt"
+        aria-label={labelOf('daysScreen.giveWeather')}
+        onChange={({ target }) => {
+          const [file] = target.files ?? []
+          if (file) void bring(file)
+          // The same file again, mended, is a change too.
+          target.value = ''
+        }}
+      />
+      <Button onClick={() => input.current?.click()} disabled={readOnly || state.kind === 'reading'}>
+        {labelOf('daysScreen.giveWeather')}
+      </Button>
+      {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
+      {state.kind === 'refused' ? (
+        <ul role="alert" className="give-weather-problems">
+          {state.lines.slice(0, mostLines).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      ) : null}
+    </Part>
+  )
+}
+
+/** From which day to which it reaches. */
+function weatherText({ plan, raw, words, timeZone }: JobView): string {
+  const { file } = raw.work.weather ?? {}
+  const name = typeof file === 'string' ? file : ''
+  const [firstMinute, lastMinute] = [plan?.conditions.firstMinute, plan?.conditions.lastMinute]
+  if (firstMinute === undefined || lastMinute === undefined || plan?.conditions.air.length === 0)
+    return words.sentence('daysscreen.weatherNone')
+  return words.sentence('daysscreen.weatherIs', {
+    name: name === '' ? labelOf('daysScreen.weatherNoName') : name,
+    fromDate: localDate(firstMinute, timeZone),
+    toDate: localDate(lastMinute, timeZone),
+  })
+}
