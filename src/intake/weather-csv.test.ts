@@ -48,12 +48,13 @@ describe('a good file', () => {
 
   it('may have every column in any order, and any of three delimiters, quotes and line ends', () => {
     const wide =
-      'windMps;TIME;humiditypct;airC;rainMm;cloudPct;rainChancePct;sunWm2\r\n"3";"2027-04-01 02:00:00+0200";80;"−5";0.4;25;30;0\r\n'
+      'windMps;TIME;humiditypct;airC;rainMm;cloudPct;rainChancePct;sunWm2;windFromDeg\r\n"3";"2027-04-01 02:00:00+0200";80;"−5";0.4;25;30;0;270\r\n'
     const series = readSeries(`\ufeff${wide}`)
     const columns = ['airC', 'humidityShare', 'windMps', 'rainMm', 'cloudShare', 'rainChanceShare', 'sunWm2']
     const first = columns.map((key) => (series as unknown as Record<string, Float64Array>)[key]?.[0])
     expect(series.startMs).toBe(Date.UTC(2027, 3, 1))
     expect(first).toEqual([-5, 0.8, 3, 0.4, 0.25, 0.3, 0])
+    expect(series.windFromRad?.[0]).toBeCloseTo(1.5 * Math.PI, 12)
     expect(readSeries(wide.replaceAll(';', '\t').replaceAll('\r\n', '\r'))).toEqual(series)
   })
 

@@ -21,9 +21,9 @@ export const mostWeatherBytes = 20_000_000
  * Reads hourly weather from CSV.
  *
  * Lines beginning with `#` may stand first (`# source: …`, `# licence: …`), then a header with `time`, `airC`,
- * `humidityPct` and, if there, `windMps`, `rainMm`, `cloudPct`, `rainChancePct`, `sunWm2`, in any order, parted by
- * commas, semicolons or tabs. Times are ISO 8601 with offset or `Z` and lie whole hours apart; an empty field is
- * unknown. Rows out of order are sorted, hours without a row are gaps, both with a note.
+ * `humidityPct` and, if there, `windMps`, `windFromDeg`, `rainMm`, `cloudPct`, `rainChancePct`, `sunWm2`, in any
+ * order, parted by commas, semicolons or tabs. Times are ISO 8601 with offset or `Z` and lie whole hours apart; an
+ * empty field is unknown. Rows out of order are sorted, hours without a row are gaps, both with a note.
  * @param bytes the file as it came. At most 20 MB, 100,000 rows, and 100,000 hours from first to last.
  * @returns the series with notes, or the errors: the first fifty with line and field, then how many more.
  * Nothing is guessed or dropped: with an error there is no series.

@@ -25,6 +25,8 @@ export type HourlySeries = {
   readonly humidityShare: HourlyColumn
   /** Wind speed 10 m up, m/s. */
   readonly windMps?: HourlyColumn
+  /** Where the wind comes from, rad clockwise from true north, 0 to 2π. */
+  readonly windFromRad?: HourlyColumn
   /** Liquid that falls within the hour, mm. */
   readonly rainMm?: HourlyColumn
   /** Chance of rain within the hour, 0..1. */
@@ -41,7 +43,14 @@ export type HourlySeries = {
 }
 
 /** Columns a series may leave out. */
-export const optionalColumns = ['windMps', 'rainMm', 'rainChanceShare', 'cloudShare', 'sunWm2'] as const
+export const optionalColumns = [
+  'windMps',
+  'windFromRad',
+  'rainMm',
+  'rainChanceShare',
+  'cloudShare',
+  'sunWm2',
+] as const
 export type OptionalColumn = (typeof optionalColumns)[number]
 
 export const hourMs = 3_600_000
