@@ -24,6 +24,7 @@ import type {
   Marks,
   Repairs,
   ResolvedSheet,
+  SkyHours,
   Surfaces,
   ZoneHours,
 } from './types.ts'
@@ -88,6 +89,7 @@ const conditions: Stage<Together, Conditions> = {
     return {
       zones: named<ZoneHours>('zone', parts),
       air: named<PlaceAir>('air', parts).map((air) => air.hours),
+      sky: skyHours(weather),
       firstMinute,
       lastMinute: firstMinute + weather.hours * 60,
       notes: [...shelterNotes(place.shelter), ...gapNotes(weather), ...placeNotes(place)],
@@ -95,6 +97,14 @@ const conditions: Stage<Together, Conditions> = {
   },
   fresh: true,
 }
+
+const skyHours = (weather: HourlySeries): SkyHours => ({
+  firstMinute: weather.startMs / 60_000,
+  rainMm: Array.from(weather.rainMm ?? []),
+  rainChanceShare: Array.from(weather.rainChanceShare ?? []),
+  windMps: Array.from(weather.windMps ?? []),
+  windFromRad: Array.from(weather.windFromRad ?? []),
+})
 
 const named = <T>(name: string, parts: Readonly<Record<string, unknown>>): readonly T[] =>
   Object.entries(parts).flatMap(([key, part]) => (key.startsWith(`${name} `) ? [part as T] : []))

@@ -26,6 +26,7 @@ import { hashParts, stampOf } from './stamp.ts'
 import { steps } from './steps.ts'
 import { stores } from './stores.ts'
 import { hull, surfaces, withHull } from './surfaces.ts'
+import { weatherAsTold } from './told-weather.ts'
 import type { Plan, Stamp } from './types.ts'
 
 export type PlanInput = {
@@ -70,7 +71,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const fromDate = laterOf(job.start, dateOf(input.nowMs, place.timeZone))
   // To the quarter hour, or every minute that passes would set the days anew.
   const nowMinute = Math.ceil(input.nowMs / 900_000) * 15
-  const weather = input.weather
+  const weather = weatherAsTold(run, { weather: input.weather, log })
 
   const known = run(readCatalogue, { catalogue })
   const measured = run(hull, { boat, stations: work.stations, points: work.points })

@@ -259,9 +259,20 @@ export type AirHours = {
   readonly surfaceC: readonly number[]
   readonly dewC: readonly number[]
 }
+/** Rain and wind in the open, hour by hour; a column that the weather does not have is empty, an unknown hour NaN. */
+export type SkyHours = {
+  readonly firstMinute: number
+  readonly rainMm: readonly number[]
+  readonly rainChanceShare: readonly number[]
+  readonly windMps: readonly number[]
+  /** Where it comes from, clockwise from true north. */
+  readonly windFromRad: readonly number[]
+}
 export type Conditions = {
   readonly zones: readonly ZoneHours[]
   readonly air: readonly AirHours[]
+  /** Absent without any weather. */
+  readonly sky?: SkyHours
   readonly firstMinute: number
   readonly lastMinute: number
   readonly notes: readonly Note[]

@@ -48,6 +48,7 @@ export const sheetsLabels: Readonly<Record<string, string>> = {
   'logKind.started': 'Started',
   'logKind.done': 'Done',
   'logKind.not done': 'Taken back',
+  'logKind.rain': 'Rained',
   'logKind.reading': 'Reading',
   'logKind.note': 'Note',
   'logKind.mishap': 'Went wrong',
