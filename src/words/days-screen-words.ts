@@ -41,6 +41,13 @@ export const daysScreenPhrases: Readonly<Record<string, string>> = {
   'daysscreen.handsDay': '{hours}',
   'daysscreen.chart':
     'Air {airLeastC} to {airMostC}, dew {dewLeastC} to {dewMostC}, skin {skinLeastC} to {skinMostC}',
+  'daysscreen.rain':
+    'Rain in {count, plural, =0 {no hour} one {one hour, {rainMm}} other {# hours, {rainMm} in all}}{chances, plural, =0 {} one {; in one hour it may} other {; in # hours it may}}{unknown, plural, =0 {} one {; one hour is not known} other {; # hours are not known}}',
+  'daysscreen.rainChance': '{chanceShare} chance',
+  'daysscreen.windChart':
+    '{known, plural, =0 {Wind is not known} other {Wind {leastMps} to {mostMps}{unknown, plural, =0 {} one {; one hour is not known} other {; # hours are not known}}}}',
+  'daysscreen.wind': '{windMps}, {knots, number} kn{from, select, none {} other { from {from}}}',
+  'daysscreen.knotsKey': '{knots, number} kn',
   'daysscreen.overDew': '{leastK} over dew',
   'daysscreen.between': '{leastC} to {mostC}',
   'daysscreen.atMost': 'at most {mostShare}',

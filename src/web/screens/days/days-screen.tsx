@@ -16,6 +16,7 @@ import { daysTitle, namedNotes, unplacedSentences } from './days-title.ts'
 import { GiveWeather } from './give-weather.tsx'
 import { JobStrip } from './job-strip.tsx'
 import { daysFor, shownDays, startDate } from './shown-days.ts'
+import { WeatherTable } from './weather-table.tsx'
 import { WhyHere } from './why-here.tsx'
 import { ZoneChart } from './zone-chart.tsx'
 import type { Bar } from './zone-days.ts'
@@ -98,6 +99,9 @@ const Shown = ({ view, plan, href, go, from, count, narrow, onFrom }: ShownProps
           )}
         </div>
         {narrow ? null : <Fold title={labelOf('daysScreen.table')}>{list}</Fold>}
+        <Fold title={labelOf('daysScreen.weatherTable')}>
+          <WeatherTable view={view} plan={plan} days={days} />
+        </Fold>
       </Part>
       {narrow ? null : (
         <Part title={labelOf('daysScreen.why')}>

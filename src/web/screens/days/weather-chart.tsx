@@ -1,11 +1,14 @@
-/** Air, dew and skin on one axis, the margin over dew hatched; every line carries its name. */
+/** Rain, then air, dew and skin on one axis with the margin over dew hatched, then wind; every line carries its name. */
 import type { AirHours } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { useHatches } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
+import { RainBand } from './rain-band.tsx'
 import { areaPath, type Curve, curveOf, farthest, linePath, rangeOf } from './weather-curves.ts'
+import { weatherHours } from './weather-hours.ts'
+import { WindBand } from './wind-band.tsx'
 
 export type WeatherChartProps = {
   readonly view: JobView
@@ -14,18 +17,36 @@ export type WeatherChartProps = {
   readonly width: number
 }
 
-const high = 176
+export const curvesHigh = 176
 const edge = 14
 /** What most sheets ask for over the dew point. */
 const overDewK = 3
 
-export const WeatherChart = ({ view: { words }, plan, within, width }: WeatherChartProps) => {
+export const WeatherChart = (props: WeatherChartProps) => {
+  const hours = weatherHours(props.plan, props.within)
+  return (
+    <div className="days-weather">
+      <RainBand {...props} hours={hours} />
+      <Curves {...props} />
+      <WindBand {...props} hours={hours} />
+    </div>
+  )
+}
+
+const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => {
   const hatches = useHatches(['wait'])
   const air = plan.conditions.air.find(({ key }) => key === 'boat')
   const curves = air && curvesOf(air, within)
   const range = curves && rangeOf([curves.air, curves.dew, curves.skin])
   if (!curves || !range) return <p className="days-none">{words.sentence('daysscreen.noWeather')}</p>
-  const scale = { ...within, width, top: edge, bottom: high - edge, least: range.least, most: range.most }
+  const scale = {
+    ...within,
+    width,
+    top: edge,
+    bottom: curvesHigh - edge,
+    least: range.least,
+    most: range.most,
+  }
   const over = curves.dew.map(({ minute, value }) => ({ minute, value: value + overDewK }))
   const label = words.sentence('daysscreen.chart', {
     ...{ airLeastC: least(curves.air), airMostC: most(curves.air) },
@@ -36,7 +57,7 @@ export const WeatherChart = ({ view: { words }, plan, within, width }: WeatherCh
   const y = (value: number): number =>
     scale.bottom - ((value - range.least) / (range.most - range.least)) * (scale.bottom - scale.top)
   return (
-    <svg className="days-weather" width={width} height={high} role="img" aria-label={label}>
+    <svg className="days-curves" width={width} height={curvesHigh} role="img" aria-label={label}>
       {hatches.defs}
       {range.ticks.map((value) => (
         <g key={value}>

@@ -8,6 +8,8 @@ import { ChartKey } from './chart-key.tsx'
 import { HandsRow } from './hands-row.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { WeatherChart } from './weather-chart.tsx'
+import { weatherHours } from './weather-hours.ts'
+import { WeatherKey } from './weather-key.tsx'
 import { type Bar, zoneDays } from './zone-days.ts'
 import { ZoneRow } from './zone-row.tsx'
 
@@ -62,7 +64,11 @@ export const ZoneChart = (props: ZoneChartProps) => {
           />
         </div>
         <div className="days-row">
-          <span className="days-name">{labelOf('daysScreen.weather')}</span>
+          <div className="days-name days-weather-names">
+            <span>{labelOf('daysScreen.rain')}</span>
+            <span>{labelOf('daysScreen.weather')}</span>
+            <span>{labelOf('daysScreen.windBarbs')}</span>
+          </div>
           <WeatherChart view={view} plan={plan} within={within} width={Math.max(200, width - nameWidth)} />
         </div>
         {busy.map((row) => (
@@ -80,6 +86,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
       <div className="days-keys">
         <HoursKey />
         <ChartKey />
+        <WeatherKey hours={weatherHours(plan, within)} words={words} />
       </div>
       {quiet.length === 0 ? null : (
         <p className="days-quiet">
