@@ -6,6 +6,7 @@ import type { Words } from '#words'
 import type { NotTaken } from '../device/document-sync.ts'
 import type { GivenWeather } from '../device/keep-weather.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
+import type { PlanMove } from './plan-moves.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
 export type CellPlace = {
@@ -68,6 +69,8 @@ export type JobView = {
   readonly raw: RawDocument
   /** Undefined until the first one is made. A later one takes its place when it is ready; stages that did not change are the same objects. */
   readonly plan?: ShownPlan
+  /** What the last plans moved, newest first. */
+  readonly moves: readonly PlanMove[]
   /** The plan before the last one, so that figures that moved can show what they were. */
   readonly before?: ShownPlan
   readonly trace: readonly TraceEntry[]

@@ -17,6 +17,7 @@ import { jobEdits } from './job-edits.ts'
 import { openPlanning } from './job-planning.ts'
 import type { JobView } from './job-view.ts'
 import { keptState } from './kept-state.ts'
+import { createPlanMoves } from './plan-moves.ts'
 
 export type OpenJob = Pick<Listeners, 'listen'> & {
   readonly view: () => JobView
@@ -59,6 +60,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     })
   }
 
+  const moves = createPlanMoves()
   const planning = openPlanning({ db, worker, docs })
   planning.setEntries(entriesOf(log))
   // A person who may not see prices is never sent them.
@@ -67,7 +69,10 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
 
   let known = log.entries().length
   const heard = [
-    planning.listen(refresh),
+    planning.listen(() => {
+      moves.see(planning.now().plan, { number: changes.last().number, atMs: Date.now() })
+      refresh()
+    }),
     log.listen(() => {
       if (known !== log.entries().length) planning.setEntries(entriesOf(log))
       known = log.entries().length
@@ -95,6 +100,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       raw: rawOf({ work, money, log }),
       ...plan,
       ...reader,
+      moves: moves.list(),
       trace: message?.trace ?? [],
       planning: planning.planning(),
       problems: message?.problems ?? [],

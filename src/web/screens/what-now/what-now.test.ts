@@ -4,10 +4,10 @@ import type { RawCells, RawDocument } from '#job'
 import { plan } from '#plan'
 import { createWords } from '#words'
 import { planInput, projectRaw, sampleRaw, sampleWeather } from '../../../../test/support/samples.ts'
+import { howItMoved } from '../../job/how-it-moved.ts'
 import type { LogLine } from '../../job/job-view.ts'
 import { localInstant } from '../../job/local-date.ts'
 import { brokenSteps } from './broken-steps.ts'
-import { howItMoved } from './how-it-moved.ts'
 import { entryCells, filmsOf, mishapFigures } from './mishap-data.ts'
 
 const ids = Object.keys(mishaps) as MishapId[]

@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { type MishapId, mishaps } from '#catalogue'
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
+import { howItMoved } from '../../job/how-it-moved.ts'
 import type { JobView } from '../../job/job-view.ts'
 import { tellLog } from '../../job/tell-log.ts'
 import {
@@ -15,9 +16,9 @@ import {
   QuantityField,
 } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import { MovedPlan } from '../moved-plan.tsx'
 import { brokenSteps } from './broken-steps.ts'
 import { entryCells, type Film, filmsOf } from './mishap-data.ts'
-import { MovedPlan } from './moved-plan.tsx'
 
 export type WriteInLogProps = {
   readonly id: MishapId
@@ -42,7 +43,12 @@ export const WriteInLog = ({ id, view, go, href }: WriteInLogProps) => {
         ) : view.planning || view.plan === was ? (
           <Progress label={labelOf('whatNow.planning')} />
         ) : (
-          <MovedPlan was={was} is={view.plan} words={view.words} change={view.change.number} />
+          <MovedPlan
+            moved={howItMoved(was, view.plan)}
+            words={view.words}
+            timeZone={view.timeZone}
+            change={view.change.number}
+          />
         )}
       </div>
       {href === undefined ? null : (

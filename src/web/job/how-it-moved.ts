@@ -1,8 +1,14 @@
-/** How a plan moved against an earlier one: the last days, the steps that were put in, and those that are at other hours. */
-import type { ShownPlan } from '../../worker/messages.ts'
+/** How a plan moved against an earlier one: the last days, the steps that were put in or left out, and those that are at other hours. */
+import { describeStep, type StepText } from '#plan'
+import type { ShownPlan } from '../worker/messages.ts'
 
-export type MovedStep = {
+type Named = {
   readonly step: string
+  /** What it is, as a code of the words. */
+  readonly text: StepText
+}
+
+export type MovedStep = Named & {
   /** None where the step is new. */
   readonly fromMinute?: number
   readonly toMinute: number
@@ -14,7 +20,9 @@ export type Moved = {
   /** By the new hours, what comes first first. */
   readonly steps: readonly MovedStep[]
   /** No longer fit into the calendar. */
-  readonly lost: readonly string[]
+  readonly lost: readonly Named[]
+  /** No longer part of the work. */
+  readonly gone: readonly Named[]
 }
 
 export function howItMoved(was: ShownPlan, is: ShownPlan): Moved {
@@ -23,17 +31,30 @@ export function howItMoved(was: ShownPlan, is: ShownPlan): Moved {
     .filter(({ step, startMinute, done }) => !done && before.get(step) !== startMinute)
     .map(({ step, startMinute }): MovedStep => {
       const fromMinute = before.get(step)
-      return { step, toMinute: startMinute, ...(fromMinute === undefined ? {} : { fromMinute }) }
+      const named = { step, text: describeStep(is, step), toMinute: startMinute }
+      return fromMinute === undefined ? named : { ...named, fromMinute }
     })
     .sort((a, b) => a.toMinute - b.toMinute)
   const late = new Set(was.days.unplaced.map(({ step }) => step))
+  const now = new Set([...is.days.placed, ...is.days.unplaced].map(({ step }) => step))
   return {
     ...pair('launch', was.days.launchMinute, is.days.launchMinute),
     ...pair('end', was.days.workEndMinute, is.days.workEndMinute),
     steps,
-    lost: is.days.unplaced.map(({ step }) => step).filter((step) => !late.has(step)),
+    lost: is.days.unplaced
+      .filter(({ step }) => !late.has(step))
+      .map(({ step }) => ({ step, text: describeStep(is, step) })),
+    gone: was.days.placed
+      .filter(({ step }) => !now.has(step))
+      .map(({ step }) => ({ step, text: describeStep(was, step) })),
   }
 }
+
+/** Nothing stands at other hours than it did. */
+export const isStill = ({ steps, lost, gone, launch, end }: Moved): boolean =>
+  steps.length + lost.length + gone.length === 0 &&
+  launch?.fromMinute === launch?.toMinute &&
+  end?.fromMinute === end?.toMinute
 
 function pair<Key extends 'launch' | 'end'>(key: Key, fromMinute?: number, toMinute?: number) {
   return fromMinute === undefined || toMinute === undefined ? {} : { [key]: { fromMinute, toMinute } }

@@ -1,43 +1,51 @@
-/** How the plan moved: the last day first, then what was put in and what is at other hours. */
-import { describeStep } from '#plan'
+/** How the plan moved, in words: the last day first, then what was put in and what is at other hours. */
+import type { StepText } from '#plan'
 import { labelOf, type Words } from '#words'
-import { Ledger, NoteFlag } from '../../parts/index.ts'
-import type { ShownPlan } from '../../worker/messages.ts'
-import { howItMoved, type Moved, type MovedStep } from './how-it-moved.ts'
+import type { Moved, MovedStep } from '../job/how-it-moved.ts'
+import { Ledger, NoteFlag } from '../parts/index.ts'
+import './moved-plan.css'
 
 const shown = 8
 
 export type MovedPlanProps = {
-  readonly was: ShownPlan
-  readonly is: ShownPlan
+  readonly moved: Moved
   readonly words: Words
+  readonly timeZone: string
   /** Number of the change, for its triangle. */
   readonly change: number
 }
 
-export const MovedPlan = ({ was, is, words, change }: MovedPlanProps) => {
-  const moved = howItMoved(was, is)
-  const time = (minute: number): string => words.moment(minute * 60_000, is.days.timeZone)
-  const name = (step: string): string => {
-    const { code, data } = describeStep(is, step)
-    return words.sentence(code, data)
-  }
-  const rowOf = ({ step, fromMinute, toMinute }: MovedStep) => ({
+export const MovedPlan = ({ moved, words, timeZone, change }: MovedPlanProps) => {
+  const time = (minute: number): string => words.moment(minute * 60_000, timeZone)
+  const name = ({ code, data }: StepText): string => words.sentence(code, data)
+  const rowOf = ({ step, text, fromMinute, toMinute }: MovedStep) => ({
     id: step,
     cells: {
-      step: name(step),
+      step: name(text),
       was: fromMinute === undefined ? labelOf('whatNow.new') : <s>{time(fromMinute)}</s>,
       is: <strong>{time(toMinute)}</strong>,
     },
   })
   return (
-    <>
-      <p className="what-now-end">
-        <NoteFlag kind="change" mark={change} /> {words.sentence(...endSentence(moved))}
+    <div className="moved-plan">
+      <p className="moved-plan-end">
+        <NoteFlag kind="change" mark={change} />
+        <span>{words.sentence(...endSentence(moved))}</span>
       </p>
-      {moved.lost.map((step) => (
-        <p key={step}>{words.sentence('whatnow.lost', { name: name(step) })}</p>
+      {moved.lost.map(({ step, text }) => (
+        <p key={step}>{words.sentence('whatnow.lost', { name: name(text) })}</p>
       ))}
+      {moved.gone.length === 0 ? null : (
+        <p>
+          {words.sentence('whatnow.gone', {
+            names: moved.gone
+              .slice(0, shown)
+              .map(({ text }) => name(text))
+              .join('; '),
+            more: Math.max(0, moved.gone.length - shown),
+          })}
+        </p>
+      )}
       {moved.steps.length === 0 ? null : (
         <Ledger
           caption={labelOf('whatNow.moved')}
@@ -53,7 +61,7 @@ export const MovedPlan = ({ was, is, words, change }: MovedPlanProps) => {
       {moved.steps.length > shown ? (
         <p>{words.sentence('whatnow.more', { count: moved.steps.length - shown })}</p>
       ) : null}
-    </>
+    </div>
   )
 }
 

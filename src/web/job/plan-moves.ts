@@ -1,0 +1,48 @@
+/** What the last plans moved, and by what: an edit, the log, or other weather. The clock alone is not told. */
+import type { ShownPlan } from '../worker/messages.ts'
+import { howItMoved, isStill, type Moved } from './how-it-moved.ts'
+
+export type PlanMove = {
+  readonly moved: Moved
+  /** Of the change on this device that stood last when it moved. */
+  readonly number: number
+  readonly atMs: number
+  /** `elsewhere`: an edit that this device did not make. */
+  readonly by: 'edit' | 'elsewhere' | 'log' | 'weather'
+}
+
+export type PlanMoves = {
+  /** Newest first. */
+  readonly list: () => readonly PlanMove[]
+  readonly see: (plan: ShownPlan | undefined, now: { readonly number: number; readonly atMs: number }) => void
+}
+
+/** More would be a history, which the log is. */
+const most = 4
+
+/** Lives as long as the job is open. */
+export function createPlanMoves(): PlanMoves {
+  let last: { readonly plan: ShownPlan; readonly number: number } | undefined
+  let list: readonly PlanMove[] = []
+  return {
+    list: () => list,
+    see: (plan, { number, atMs }) => {
+      if (plan === undefined || plan === last?.plan) return
+      const by = last && causeOf(last, { plan, number })
+      const moved = by && last && howItMoved(last.plan, plan)
+      last = { plan, number }
+      if (by && moved && !isStill(moved)) list = [{ moved, number, atMs, by }, ...list].slice(0, most)
+    },
+  }
+}
+
+type Seen = { readonly plan: ShownPlan; readonly number: number }
+
+/** Undefined for the clock alone, and for the weather that a first plan did not wait for. */
+function causeOf(was: Seen, is: Seen): PlanMove['by'] | undefined {
+  const [before, now] = [was.plan.stamp, is.plan.stamp]
+  if (before.weather === undefined && now.weather !== undefined) return undefined
+  if (before.work !== now.work) return was.number === is.number ? 'elsewhere' : 'edit'
+  if (before.log !== now.log) return 'log'
+  return before.weather === now.weather ? undefined : 'weather'
+}
