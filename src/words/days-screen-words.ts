@@ -29,6 +29,19 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.free': 'Nothing holds it back but the hours of the crew.',
   'daysscreen.keyed': 'The time to coat without sanding has run out, so the surface is keyed first.',
   'daysscreen.whyFault': 'Why these hours were judged so cannot be looked up now.',
+  'daysscreen.noCoat': 'No coat is planned on {zone}, so no product says which hours it can take.',
+  'daysscreen.hourUnknown': 'No weather reaches this hour.',
+  'daysscreen.forSheet': 'Judged for {name}, the next coat there.',
+  'daysscreen.rainAhead': 'That is still to come: only rain that has begun is told.',
+  'daysscreen.rainWrong': 'Write it with its unit, such as 3 mm or 1/8 in.',
+  'daysscreen.rainHelp': 'If it still rains, put in when you expect it to stop.',
+  'daysscreen.rainOpen': 'The boat stands open: what got wet dries before anything is coated.',
+  'daysscreen.rainRoof':
+    'What stands over the boat keeps rain off in the plan, so only a coat that it reached all the same moves anything.',
+  'daysscreen.rainNoWeather':
+    'No weather belongs to this job, so the plan knows no wet hours: it is kept in the log.',
+  'daysscreen.rainStill': 'The rain stands in the log. No work moves because of it.',
+  'daysscreen.noMove': 'Nothing has moved since the job was opened on this device.',
   'daysscreen.doneAlready': 'It is done, by the log.',
 }
 
@@ -48,6 +61,14 @@ export const daysScreenPhrases: Readonly<Record<string, string>> = {
     '{known, plural, =0 {Wind is not known} other {Wind {leastMps} to {mostMps}{unknown, plural, =0 {} one {; one hour is not known} other {; # hours are not known}}}}',
   'daysscreen.wind': '{windMps}, {knots, number} kn{from, select, none {} other { from {from}}}',
   'daysscreen.knotsKey': '{knots, number} kn',
+  'daysscreen.whyBar': '{name}, {fromAtMs} to {untilClock}',
+  'daysscreen.whyHour': '{zone}, {fromAtMs}: {verdict}',
+  'daysscreen.zoneWork': '{zone}{count, plural, =0 {: nothing on these days} other { ({count, number})}}',
+  'daysscreen.rainHad':
+    '{kind, select, fell {falls {atMs}} chance {{chanceShare} chance, {atMs}} unknown {not known from {atMs}} other {none}}',
+  'daysscreen.rainNeeded': 'none until {untilAtMs}',
+  'daysscreen.movedBy':
+    '{by, select, edit {by an edit} elsewhere {by an edit on another device} log {by the log} other {by other weather}}, {atClock}',
   'daysscreen.overDew': '{leastK} over dew',
   'daysscreen.between': '{leastC} to {mostC}',
   'daysscreen.atMost': 'at most {mostShare}',

@@ -1,116 +1,219 @@
-/** Days: hours, weather and work of some days on one tape, the whole job over them, and why work stands where it stands. */
+/** Days: hours, weather and work of some days on one tape, why work stands where it stands, what changed, and the week on paper. */
 import { useMemo, useState } from 'react'
-import { coatWindows } from '#plan'
+import { type CoatWindow, coatWindows } from '#plan'
 import { labelOf } from '#words'
 import { Fold } from '../../fields/cells.tsx'
 import { localDate } from '../../job/local-date.ts'
-import { addDays, isDate } from '../../job/local-days.ts'
-import { Button, DateField, Ghost, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
+import { isDate } from '../../job/local-days.ts'
+import {
+  Button,
+  Dialog,
+  Ghost,
+  Part,
+  PartBlock,
+  PartRow,
+  Progress,
+  Sheet,
+  useWidth,
+} from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import { ChangedPart, type RainWasTold } from './changed-part.tsx'
+import { type Chosen, keyOf } from './chosen.ts'
 import { Crew } from './crew.tsx'
 import './days.css'
+import './days-paper.css'
+import './days-upright.css'
 import { DayList } from './day-list.tsx'
 import { daysTitle, namedNotes, unplacedSentences } from './days-title.ts'
 import { GiveWeather } from './give-weather.tsx'
 import { JobStrip } from './job-strip.tsx'
+import { PrintedWeek } from './printed-week.tsx'
+import { RainDialog } from './rain-dialog.tsx'
 import { daysFor, shownDays, startDate } from './shown-days.ts'
+import { Turn } from './turn.tsx'
+import { UprightChart } from './upright-chart.tsx'
+import { usePrinting } from './use-printing.ts'
 import { WeatherTable } from './weather-table.tsx'
 import { WhyHere } from './why-here.tsx'
 import { ZoneChart } from './zone-chart.tsx'
-import type { Bar } from './zone-days.ts'
 
 export const DaysScreen = (props: ScreenProps) => {
   const { view, head, block } = props
-  const { plan } = view
+  const { plan, readOnly } = view
   const said = plan ? daysTitle(view, plan) : undefined
+  const [asking, setAsking] = useState(false)
+  const [told, setTold] = useState<RainWasTold>()
   return (
-    <Sheet head={head} block={block} title={said?.title ?? labelOf('room.days')} say={said?.say}>
+    <Sheet
+      head={head}
+      block={block}
+      title={said?.title ?? labelOf('room.days')}
+      say={said?.say}
+      action={
+        plan ? (
+          <>
+            <Button onClick={() => globalThis.print()}>{labelOf('daysScreen.print')}</Button>
+            <Button next disabled={readOnly} onClick={() => setAsking(true)}>
+              {labelOf('daysScreen.itRained')}
+            </Button>
+          </>
+        ) : undefined
+      }
+    >
       {plan ? (
-        <Planned {...props} plan={plan} />
+        <Planned {...props} plan={plan} told={told} />
       ) : (
         <Part label={labelOf('room.days')}>
           <Progress label={labelOf('frame.planning')} />
         </Part>
       )}
-      <GiveWeather view={view} />
-      <Crew view={view} />
+      <div className="off-paper">
+        <GiveWeather view={view} />
+        <Crew view={view} />
+      </div>
+      {plan && asking ? (
+        <RainDialog
+          view={view}
+          plan={plan}
+          onClose={() => setAsking(false)}
+          onTold={() => {
+            setAsking(false)
+            setTold({ over: plan, atMs: Date.now() })
+          }}
+        />
+      ) : null}
     </Sheet>
   )
 }
 
-type PlannedProps = ScreenProps & { readonly plan: ShownPlan }
+type PlannedProps = ScreenProps & { readonly plan: ShownPlan; readonly told: RainWasTold | undefined }
 
 const Planned = (props: PlannedProps) => {
   const { view, plan, rest, go, href } = props
-  const { words, nowMs, timeZone } = view
+  const { nowMs, timeZone, words } = view
   const { ref, width } = useWidth<HTMLDivElement>()
+  const windows = useMemo(() => coatWindows(plan), [plan])
+  const printing = usePrinting()
   const from = isDate(rest) ? rest : startDate(plan, nowMs, timeZone)
   const narrow = width > 0 && width < 560
-  const count = narrow ? 5 : daysFor(width)
-  const to = (date: string): void => go(href(`days/${date}`))
+  const shown = { from, count: daysFor(width), onFrom: (date: string) => go(href(`days/${date}`)) }
+  const empty = plan.days.placed.length === 0
   return (
-    <div ref={ref} className="days-parts">
-      {plan.days.placed.length === 0 ? (
-        <Part label={labelOf('room.days')}>
-          <Ghost kind="days">{words.sentence('daysscreen.none')}</Ghost>
-        </Part>
-      ) : (
-        <>
-          <Part title={labelOf('daysScreen.job')}>
-            <JobStrip view={view} plan={plan} from={from} count={count} onFrom={to} />
+    <>
+      {printing && !empty ? <PrintedWeek {...{ view, plan, windows, from }} /> : null}
+      <div ref={ref} className={empty ? 'days-parts' : 'days-parts off-paper'}>
+        {empty ? (
+          <Part label={labelOf('room.days')}>
+            <Ghost kind="days">{words.sentence('daysscreen.none')}</Ghost>
           </Part>
-          {width === 0 ? null : <Shown {...props} {...{ from, count, narrow }} onFrom={to} />}
-        </>
-      )}
-      <Missing view={view} plan={plan} />
-    </div>
+        ) : (
+          <>
+            <Part title={labelOf('daysScreen.job')}>
+              <JobStrip view={view} plan={plan} {...shown} />
+            </Part>
+            {width === 0 ? null : narrow ? (
+              <Phone {...props} {...shown} windows={windows} />
+            ) : (
+              <Wide {...props} {...shown} windows={windows} />
+            )}
+          </>
+        )}
+        <Missing view={view} plan={plan} />
+      </div>
+    </>
   )
 }
 
 type ShownProps = PlannedProps & {
   readonly from: string
   readonly count: number
-  readonly narrow: boolean
   readonly onFrom: (date: string) => void
+  readonly windows: readonly CoatWindow[]
 }
 
-/** The days between two dates: drawn where there is room, listed on a phone. */
-const Shown = ({ view, plan, href, go, from, count, narrow, onFrom }: ShownProps) => {
-  const { words, nowMs, timeZone } = view
+/** The days on a tape that lies, all zones under it. */
+const Wide = (props: ShownProps) => {
+  const { view, plan, told, from, count, windows } = props
   const { ref, width } = useWidth<HTMLDivElement>()
-  const [chosen, setChosen] = useState<Bar>()
-  const windows = useMemo(() => coatWindows(plan), [plan])
-  const days = shownDays(from, count, timeZone)
-  const today = localDate(Math.floor(nowMs / 60_000), timeZone)
-  const list = <DayList view={view} plan={plan} days={days} href={href} go={go} />
+  const [chosen, setChosen] = useState<Chosen>()
+  const days = shownDays(from, count, view.timeZone)
   return (
     <>
-      <Part
-        title={words.sentence('daysscreen.weeks', { fromDate: from, toDate: days.at(-1)?.date ?? from })}
-        action={<Turn from={from} count={count} today={today} onFrom={onFrom} />}
-      >
+      <Part title={daysText(view, days)} action={<TurnTo {...props} />}>
         <div ref={ref}>
-          {width === 0 ? null : narrow ? (
-            list
-          ) : (
+          {width === 0 ? null : (
             <ZoneChart {...{ view, plan, windows, days, width, chosen }} onChoose={setChosen} />
           )}
         </div>
-        {narrow ? null : <Fold title={labelOf('daysScreen.table')}>{list}</Fold>}
-        <Fold title={labelOf('daysScreen.weatherTable')}>
-          <WeatherTable view={view} plan={plan} days={days} />
-        </Fold>
+        <Tables {...props} days={days} />
       </Part>
-      {narrow ? null : (
+      <PartRow>
         <Part title={labelOf('daysScreen.why')}>
-          <WhyHere key={`${chosen?.step} ${chosen?.fromMinute}`} {...{ view, plan, windows, bar: chosen }} />
+          <WhyHere key={keyOf(chosen)} {...{ view, plan, windows, chosen }} onChoose={setChosen} />
         </Part>
+        <ChangedPart view={view} told={told} />
+      </PartRow>
+    </>
+  )
+}
+
+/** One zone at a time on a tape that stands; why is said over it. */
+const Phone = (props: ShownProps) => {
+  const { view, plan, told, from, count, windows } = props
+  const [chosen, setChosen] = useState<Chosen>()
+  const [zone, setZone] = useState<string>()
+  const days = shownDays(from, count, view.timeZone)
+  const close = (): void => setChosen(undefined)
+  return (
+    <>
+      {told || view.moves.length > 0 ? <ChangedPart view={view} told={told} /> : null}
+      <Part title={daysText(view, days)} action={<TurnTo {...props} />}>
+        <UprightChart
+          {...{ view, plan, windows, days, chosen, zone }}
+          onZone={setZone}
+          onChoose={setChosen}
+        />
+        <Tables {...props} days={days} />
+      </Part>
+      {chosen === undefined ? null : (
+        <Dialog
+          title={labelOf('daysScreen.why')}
+          onClose={close}
+          actions={
+            <Button next onClick={close}>
+              {labelOf('daysScreen.close')}
+            </Button>
+          }
+        >
+          <WhyHere key={keyOf(chosen)} {...{ view, plan, windows, chosen }} onChoose={setChosen} />
+        </Dialog>
       )}
     </>
   )
 }
+
+type Days = ReturnType<typeof shownDays>
+
+const daysText = ({ words }: ScreenProps['view'], days: Days): string =>
+  words.sentence('daysscreen.weeks', { fromDate: days[0]?.date ?? '', toDate: days.at(-1)?.date ?? '' })
+
+const TurnTo = ({ view, from, count, onFrom }: ShownProps) => (
+  <Turn {...{ from, count, onFrom }} today={localDate(Math.floor(view.nowMs / 60_000), view.timeZone)} />
+)
+
+/** What the drawing says, as tables. */
+const Tables = ({ view, plan, href, go, days }: ShownProps & { readonly days: Days }) => (
+  <>
+    <Fold title={labelOf('daysScreen.table')}>
+      <DayList view={view} plan={plan} days={days} href={href} go={go} />
+    </Fold>
+    <Fold title={labelOf('daysScreen.weatherTable')}>
+      <WeatherTable view={view} plan={plan} days={days} />
+    </Fold>
+  </>
+)
 
 /** What finds no place and why, and the notes on hours and days. */
 const Missing = ({ view, plan }: Pick<PlannedProps, 'view' | 'plan'>) => {
@@ -132,25 +235,3 @@ const Missing = ({ view, plan }: Pick<PlannedProps, 'view' | 'plan'>) => {
     </Part>
   )
 }
-
-type TurnProps = {
-  readonly from: string
-  readonly count: number
-  readonly today: string
-  readonly onFrom: (date: string) => void
-}
-
-const Turn = ({ from, count, today, onFrom }: TurnProps) => (
-  <div className="days-turn">
-    <Button onClick={() => onFrom(addDays(from, -count))}>{labelOf('daysScreen.earlier')}</Button>
-    <Button onClick={() => onFrom(addDays(from, count))}>{labelOf('daysScreen.later')}</Button>
-    {from === today ? null : <Button onClick={() => onFrom(today)}>{labelOf('daysScreen.toNow')}</Button>}
-    <DateField
-      label={labelOf('daysScreen.from')}
-      value={from}
-      onCommit={(text) => {
-        if (isDate(text)) onFrom(text)
-      }}
-    />
-  </div>
-)

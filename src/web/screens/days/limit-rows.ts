@@ -1,10 +1,12 @@
-/** The limits of a bar as rows: the worst of its hours beside what its product needs, and its place in the window. */
+/** The limits of a bar or an hour as rows: the worst of its hours beside what its product needs, and its place in the window. */
 import type { CoatWindow } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import type { ShownPlan } from '../../worker/messages.ts'
+import type { ShownHours, ShownPlan } from '../../worker/messages.ts'
 import { type AirThen, airThen } from '../air-now.ts'
+import type { Minutes } from '../hour-spans.ts'
 import { stepOf } from '../today/today-state.ts'
+import { weatherHours } from './weather-hours.ts'
 import type { Bar } from './zone-days.ts'
 
 export type LimitRow = {
@@ -12,7 +14,7 @@ export type LimitRow = {
   readonly limit: string
   readonly had: string
   readonly needed: string
-  readonly ok: boolean
+  readonly so: 'ok' | 'not' | 'risky' | 'notKnown'
 }
 
 export type LimitRowsInput = {
@@ -23,51 +25,100 @@ export type LimitRowsInput = {
 }
 
 export function limitRows(input: LimitRowsInput): readonly LimitRow[] {
-  return [...airRows(input), ...windowRows(input)]
+  const { view, plan, bar } = input
+  const step = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)
+  const hours = plan.conditions.zones.find(({ key }) => key === step?.hoursKey)
+  return [...(hours === undefined ? [] : hourRows({ view, plan, hours, of: bar })), ...windowRows(input)]
 }
 
-function airRows({ view: { words }, plan, bar }: LimitRowsInput): readonly LimitRow[] {
-  const step = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)
-  const sheet = plan.buildUps.sheets.find(({ id }) => id === step?.sheet)
-  const hours = step?.hoursKey === undefined ? [] : hoursOf(plan, step.air, bar)
-  if (!sheet || hours.length === 0) return []
-  const of = (key: keyof AirThen): readonly number[] => hours.map((hour) => hour[key])
-  const [coldest, warmest] = [Math.min(...of('airC')), Math.max(...of('airC'))]
-  const dampest = Math.max(...of('humidityShare'))
-  const margin = Math.min(...of('marginK'))
+/** Minutes for which dew and rain must stay off after a coat that ends at a minute. */
+export function afterMinutes({ hoursAfter, firstMinute }: ShownHours, minute: number): number {
+  const hour = Math.floor((minute - firstMinute) / 60)
+  return (hoursAfter[hour] ?? hoursAfter.at(-1) ?? 0) * 60
+}
+
+export type HourRowsInput = Pick<LimitRowsInput, 'view' | 'plan'> & {
+  readonly hours: ShownHours
+  readonly of: Minutes
+}
+
+/** What the product asks of these hours, and of those until dew and rain do no harm. */
+export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly LimitRow[] {
+  const { words } = view
+  const sheet = plan.buildUps.sheets.find(({ id }) => id === hours.sheet)
+  const [during, whole] = [airOver(plan, hours.place, of), airOver(plan, hours.place, untilDry(hours, of))]
+  if (!sheet || during.known.length === 0) return []
+  const temperatures = during.known.map(({ airC }) => airC)
+  const [coldest, warmest] = [Math.min(...temperatures), Math.max(...temperatures)]
+  const dampest = Math.max(...during.known.map(({ humidityShare }) => humidityShare))
+  const margin = Math.min(...whole.known.map(({ marginK }) => marginK))
   const [leastC, mostC] = [sheet.airLeastC.value, sheet.airMostC.value]
+  const so = (good: boolean, all: boolean): LimitRow['so'] => (good ? (all ? 'ok' : 'notKnown') : 'not')
   return [
     {
       id: 'air',
       limit: labelOf('daysScreen.airLimit'),
       had: words.sentence('daysscreen.between', { leastC: coldest, mostC: warmest }),
       needed: words.sentence('daysscreen.between', { leastC, mostC }),
-      ok: coldest >= leastC && warmest <= mostC,
+      so: so(coldest >= leastC && warmest <= mostC, during.all),
     },
     {
       id: 'humidity',
       limit: labelOf('daysScreen.humidityLimit'),
       had: words.figure('humidityShare', dampest),
       needed: words.sentence('daysscreen.atMost', { mostShare: sheet.humidityMost.value }),
-      ok: dampest <= sheet.humidityMost.value,
+      so: so(dampest <= sheet.humidityMost.value, during.all),
     },
     {
       id: 'dew',
       limit: labelOf('daysScreen.dewLimit'),
       had: words.figure('marginK', margin),
       needed: words.sentence('daysscreen.atLeast', { leastK: sheet.dewMarginK.value }),
-      ok: margin >= sheet.dewMarginK.value,
+      so: so(margin >= sheet.dewMarginK.value, whole.all),
     },
+    ...rainRow({ view, plan, hours, of }),
   ]
 }
 
-const hoursOf = (plan: ShownPlan, place: string, { fromMinute, toMinute }: Bar): readonly AirThen[] => {
-  const found: AirThen[] = []
-  for (let minute = fromMinute; minute < toMinute; minute += 60) {
-    const air = airThen(plan, place, minute)
-    if (air) found.push(air)
-  }
-  return found
+const untilDry = (hours: ShownHours, { fromMinute, toMinute }: Minutes): Minutes => ({
+  fromMinute,
+  toMinute: Math.max(toMinute, fromMinute + afterMinutes(hours, fromMinute)),
+})
+
+function airOver(plan: ShownPlan, place: string, { fromMinute, toMinute }: Minutes) {
+  const found: (AirThen | undefined)[] = []
+  for (let minute = fromMinute; minute < toMinute; minute += 60) found.push(airThen(plan, place, minute))
+  const known = found.filter((air) => air !== undefined)
+  return { known, all: known.length === found.length }
+}
+
+/** Only where rain reaches the hull; the first rain until it does no harm any more. */
+function rainRow({ view: { words, timeZone }, plan, hours, of }: HourRowsInput): readonly LimitRow[] {
+  const shelter = plan.conditions.air.find(({ key }) => key === hours.place)?.shelter
+  if (shelter !== 'open') return []
+  const until = untilDry(hours, of)
+  const begin = Math.floor(until.fromMinute / 60) * 60
+  const over = weatherHours(plan, { fromMinute: begin, toMinute: until.toMinute })
+  const order = ['fell', 'unknown', 'chance', 'dry'] as const
+  const worst = order
+    .map((kind) => over.find(({ rain }) => rain.kind === kind))
+    .find((hour) => hour !== undefined)
+  if (worst === undefined) return []
+  const { rain, minute } = worst
+  return [
+    {
+      id: 'rain',
+      limit: labelOf('daysScreen.rain'),
+      had: words.sentence('daysscreen.rainHad', {
+        kind: rain.kind,
+        atMs: minute * 60_000,
+        chanceShare: rain.kind === 'chance' ? rain.share : 0,
+        timeZone,
+      }),
+      needed: words.sentence('daysscreen.rainNeeded', { untilAtMs: until.toMinute * 60_000, timeZone }),
+      so: ({ fell: 'not', unknown: 'notKnown', chance: 'risky', dry: 'ok' } as const)[rain.kind],
+    },
+  ]
 }
 
 function windowRows({ view: { words, timeZone }, windows, bar }: LimitRowsInput): readonly LimitRow[] {
@@ -81,7 +132,7 @@ function windowRows({ view: { words, timeZone }, windows, bar }: LimitRowsInput)
         limit: labelOf('daysScreen.waits'),
         had,
         needed: words.sentence('daysscreen.from', { fromAtMs: openMinute * 60_000, timeZone }),
-        ok: bar.fromMinute >= openMinute,
+        so: bar.fromMinute >= openMinute ? 'ok' : 'not',
       }
       if (shutMinute === undefined) return [open]
       const shut: LimitRow = {
@@ -89,7 +140,7 @@ function windowRows({ view: { words, timeZone }, windows, bar }: LimitRowsInput)
         limit: labelOf('daysScreen.window'),
         had,
         needed: words.sentence('daysscreen.until', { untilAtMs: shutMinute * 60_000, timeZone }),
-        ok: bar.fromMinute <= shutMinute,
+        so: bar.fromMinute <= shutMinute ? 'ok' : 'not',
       }
       return [open, shut]
     })

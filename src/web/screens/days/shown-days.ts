@@ -53,5 +53,5 @@ export function dayLoads(plan: ShownPlan): readonly DayLoad[] {
   })
 }
 
-/** As many as there is room for: 5 at 1600 px, 3 at 900. */
-export const daysFor = (width: number): number => (width >= 1150 ? 5 : width >= 560 ? 3 : 1)
+/** As many as there is room for: 5 at 1600 px; 3 at 900, and on a phone, where they stand. */
+export const daysFor = (width: number): number => (width >= 1150 ? 5 : 3)

@@ -2,7 +2,7 @@
 import type { AirHours } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { useHatches } from '../../parts/index.ts'
+import { percent, shareOf, useHatches } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
 import { RainBand } from './rain-band.tsx'
@@ -14,10 +14,11 @@ export type WeatherChartProps = {
   readonly view: JobView
   readonly plan: ShownPlan
   readonly within: Minutes
+  /** That it is drawn for, px. */
   readonly width: number
 }
 
-export const curvesHigh = 176
+const curvesHigh = 176
 const edge = 14
 /** What most sheets ask for over the dew point. */
 const overDewK = 3
@@ -57,20 +58,29 @@ const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => 
   const y = (value: number): number =>
     scale.bottom - ((value - range.least) / (range.most - range.least)) * (scale.bottom - scale.top)
   return (
-    <svg className="days-curves" width={width} height={curvesHigh} role="img" aria-label={label}>
+    <svg className="days-curves" width="100%" height={curvesHigh} role="img" aria-label={label}>
       {hatches.defs}
       {range.ticks.map((value) => (
         <g key={value}>
-          <line x1="0" x2={width} y1={y(value)} y2={y(value)} stroke="var(--rule)" />
+          <line x1="0" x2="100%" y1={y(value)} y2={y(value)} stroke="var(--rule)" />
           <text x="4" y={y(value) - 3} className="days-weather-tick">
             {words.figure('airC', value)}
           </text>
         </g>
       ))}
-      <path d={areaPath(curves.dew, over, scale)} fill={hatches.fill('wait')} />
-      <path d={linePath(curves.dew, scale)} className="days-line-dew" />
-      <path d={linePath(curves.skin, scale)} className="days-line-skin" />
-      <path d={linePath(curves.air, scale)} className="days-line-air" />
+      {/* Stretched to the width it gets; its lines keep their own. */}
+      <svg
+        width="100%"
+        height={curvesHigh}
+        viewBox={`0 0 ${width} ${curvesHigh}`}
+        preserveAspectRatio="none"
+        aria-hidden="true"
+      >
+        <path d={areaPath(curves.dew, over, scale)} fill={hatches.fill('wait')} />
+        <path d={linePath(curves.dew, scale)} className="days-line-dew" />
+        <path d={linePath(curves.skin, scale)} className="days-line-skin" />
+        <path d={linePath(curves.air, scale)} className="days-line-air" />
+      </svg>
       <Name
         curve={curves.skin}
         at={apart.at}
@@ -106,16 +116,16 @@ type NameProps = {
   readonly at: number
   readonly text: string
   readonly dy: number
-  readonly scale: Minutes & { readonly width: number }
+  readonly scale: Minutes
   readonly y: (value: number) => number
 }
 
 const Name = ({ curve, at, text, dy, scale, y }: NameProps) => {
   const point = curve[Math.floor(curve.length * at)]
   if (!point) return null
-  const x = ((point.minute - scale.fromMinute) / (scale.toMinute - scale.fromMinute)) * scale.width
+  const x = shareOf(point.minute, { fromMs: scale.fromMinute, toMs: scale.toMinute })
   return (
-    <text x={x} y={y(point.value) + dy} textAnchor="middle" className="days-weather-name">
+    <text x={percent(x)} y={y(point.value) + dy} textAnchor="middle" className="days-weather-name">
       {text}
     </text>
   )

@@ -8,15 +8,16 @@ import { barbCounts } from './wind-barb.ts'
 /** SOURCE: a knot is 1852 m an hour. */
 const knotMps = 1852 / 3600
 
-export const WeatherKey = ({
-  hours,
-  words,
-}: {
+export type WeatherKeyProps = {
   readonly hours: readonly WeatherHour[]
   readonly words: Words
-}) => {
+  /** Where no wind is drawn. */
+  readonly rainOnly?: boolean
+}
+
+export const WeatherKey = ({ hours, words, rainOnly = false }: WeatherKeyProps) => {
   const rains = new Set(hours.map(({ rain }) => rain.kind))
-  const winds = hours.flatMap(({ wind }) => (wind === undefined ? [] : [wind]))
+  const winds = rainOnly ? [] : hours.flatMap(({ wind }) => (wind === undefined ? [] : [wind]))
   const counts = winds.map(({ mps }) => barbCounts(mps))
   const knots = [
     { knots: 5, used: counts.some(({ half }) => half > 0) },
@@ -61,7 +62,7 @@ export const WeatherKey = ({
           {labelOf('daysScreen.fromUnknownKey')}
         </li>
       ) : null}
-      {winds.length < hours.length ? (
+      {!rainOnly && winds.length < hours.length ? (
         <li>
           <BarbMark wind={undefined} />
           {labelOf('daysScreen.windUnknownKey')}

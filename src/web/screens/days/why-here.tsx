@@ -1,32 +1,47 @@
-/** Why the chosen bar stands where it stands: what held it back, and each limit with what is needed and what it has. */
-import { useEffect, useState } from 'react'
-import { type CoatWindow, describeStep, limitNote } from '#plan'
+/** Why the chosen bar stands where it stands, or an hour is as it is: each limit with what is needed and what it has. */
+import { type CoatWindow, describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { Ledger } from '../../parts/index.ts'
-import type { Failing, ShownPlan } from '../../worker/messages.ts'
+import { Button, Ledger } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
 import { stepOf } from '../today/today-state.ts'
-import { type LimitRow, limitRows } from './limit-rows.ts'
+import type { Chosen } from './chosen.ts'
+import { FailedLimits } from './failed-limits.tsx'
+import { hourRows, type LimitRow, limitRows } from './limit-rows.ts'
 import type { Bar } from './zone-days.ts'
 
 export type WhyHereProps = {
   readonly view: JobView
   readonly plan: ShownPlan
   readonly windows: readonly CoatWindow[]
-  readonly bar: Bar | undefined
+  readonly chosen: Chosen | undefined
+  readonly onChoose: (chosen: Chosen | undefined) => void
 }
 
-export const WhyHere = ({ view, plan, windows, bar }: WhyHereProps) => {
-  const { words } = view
-  if (!bar) return <p>{labelOf('daysScreen.choose')}</p>
+export const WhyHere = (props: WhyHereProps) => {
+  const { chosen } = props
+  if (!chosen) return <p>{labelOf('daysScreen.choose')}</p>
+  return chosen.kind === 'bar' ? <WhyBar {...props} bar={chosen.bar} /> : <WhyHour {...props} {...chosen} />
+}
+
+const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar }) => {
+  const { words, timeZone } = view
   const { code, data } = describeStep(plan, bar.step)
   const rows = limitRows({ view, plan, windows, bar })
+  const hoursKey = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)?.hoursKey
   return (
     <div className="days-why">
-      <p className="days-why-name">{words.sentence(code, data)}</p>
+      <p className="days-why-name">
+        {words.sentence('daysscreen.whyBar', {
+          name: words.sentence(code, data),
+          fromAtMs: bar.fromMinute * 60_000,
+          untilClock: words.time(bar.toMinute * 60_000, timeZone),
+          timeZone,
+        })}
+      </p>
       <p>{heldSentence(view, plan, bar)}</p>
       {rows.length === 0 ? <p>{words.sentence('daysscreen.anyHour')}</p> : <Limits rows={rows} />}
-      <Failed view={view} plan={plan} bar={bar} />
+      {hoursKey === undefined ? null : <FailedLimits {...{ view, hoursKey, ...bar }} />}
     </div>
   )
 }
@@ -36,13 +51,13 @@ const Limits = ({ rows }: { readonly rows: readonly LimitRow[] }) => (
     caption={labelOf('daysScreen.why')}
     columns={[
       { key: 'limit', label: labelOf('daysScreen.limit'), phone: 'first' },
-      { key: 'had', label: labelOf('daysScreen.had'), align: 'right', phone: 'side' },
-      { key: 'needed', label: labelOf('daysScreen.needed'), align: 'right', phone: 'second' },
-      { key: 'so', label: labelOf('daysScreen.verdict'), phone: 'second', width: '6rem' },
+      { key: 'had', label: labelOf('daysScreen.had'), align: 'right', named: true },
+      { key: 'needed', label: labelOf('daysScreen.needed'), align: 'right', named: true },
+      { key: 'so', label: labelOf('daysScreen.verdict'), phone: 'side', width: '6rem' },
     ]}
-    rows={rows.map(({ id, ok, ...cells }) => ({
+    rows={rows.map(({ id, so, ...cells }) => ({
       id,
-      cells: { ...cells, so: labelOf(ok ? 'daysScreen.ok' : 'daysScreen.not') },
+      cells: { ...cells, so: labelOf(`daysScreen.${so}`) },
     }))}
   />
 )
@@ -60,42 +75,35 @@ function heldSentence({ words, timeZone }: JobView, plan: ShownPlan, bar: Bar): 
   })
 }
 
-type Asked =
-  | { readonly kind: 'asking' }
-  | { readonly kind: 'fault' }
-  | { readonly kind: 'told'; readonly failing: Failing }
+type WhyHourProps = WhyHereProps & Extract<Chosen, { readonly kind: 'hour' }>
 
-/** Limits that failed in an hour of the bar, each once: the worker holds them. */
-const Failed = ({ view, plan, bar }: Pick<WhyHereProps, 'view' | 'plan'> & { readonly bar: Bar }) => {
-  const [asked, setAsked] = useState<Asked>({ kind: 'asking' })
-  const key = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)?.hoursKey
-  const { ask } = view
-  useEffect(() => {
-    if (key === undefined) return
-    let here = true
-    const first = Math.floor(bar.fromMinute / 60)
-    const hours = Array.from(
-      { length: Math.min(48, Math.ceil(bar.toMinute / 60) - first) },
-      (_, k) => first + k,
-    )
-    Promise.all(hours.map((hour) => ask({ kind: 'why', key, minute: hour * 60 }))).then(
-      (found) => here && setAsked({ kind: 'told', failing: found.flat() }),
-      () => here && setAsked({ kind: 'fault' }),
-    )
-    return () => {
-      here = false
-    }
-  }, [ask, key, bar.fromMinute, bar.toMinute])
-  if (key === undefined || asked.kind === 'asking') return null
-  if (asked.kind === 'fault') return <p>{view.words.sentence('daysscreen.whyFault')}</p>
-  const known = new Set<string>()
-  const once = asked.failing.filter(({ limit }) => !known.has(limit) && known.add(limit))
-  return once.length === 0 ? null : (
-    <ul className="days-unplaced">
-      {once.map((failing) => {
-        const note = limitNote(failing)
-        return <li key={failing.limit}>{view.words.sentence(note.code, note.data)}</li>
-      })}
-    </ul>
+const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps) => {
+  const { words, timeZone } = view
+  const hours = plan.conditions.zones.find(({ key }) => key === hoursKey)
+  const name = [...plan.surfaces.zones, ...plan.marks.zones].find(({ id }) => id === zone)?.name ?? zone
+  if (hours === undefined) return <p>{words.sentence('daysscreen.noCoat', { zone: name })}</p>
+  const of = { fromMinute: minute, toMinute: minute + 60 }
+  const verdict = hours.verdicts[Math.floor((minute - hours.firstMinute) / 60)] ?? 'unknown'
+  const sheet = plan.buildUps.sheets.find(({ id }) => id === hours.sheet)?.name ?? hours.sheet
+  const rows = hourRows({ view, plan, hours, of })
+  const step = (by: number): void => onChoose({ kind: 'hour', zone, hoursKey, minute: minute + by * 60 })
+  return (
+    <div className="days-why">
+      <p className="days-why-name">
+        {words.sentence('daysscreen.whyHour', {
+          zone: name,
+          fromAtMs: minute * 60_000,
+          timeZone,
+          verdict: labelOf(`hourKind.${verdict}`),
+        })}
+      </p>
+      <p>{words.sentence('daysscreen.forSheet', { name: sheet })}</p>
+      {rows.length === 0 ? <p>{words.sentence('daysscreen.hourUnknown')}</p> : <Limits rows={rows} />}
+      <FailedLimits {...{ view, ...of }} hoursKey={hours.key} />
+      <div className="days-why-steps">
+        <Button onClick={() => step(-1)}>{labelOf('daysScreen.hourBefore')}</Button>
+        <Button onClick={() => step(1)}>{labelOf('daysScreen.hourAfter')}</Button>
+      </div>
+    </div>
   )
 }

@@ -1,11 +1,12 @@
 /** Wind as barbs, one for every few hours; a staff of dots where nobody knows where it comes from. */
 import { read } from '#units'
 import { cellOf, type JobView } from '../../job/job-view.ts'
+import { percent, shareOf } from '../../parts/index.ts'
 import type { BandProps } from './rain-band.tsx'
 import type { WeatherHour, Wind } from './weather-hours.ts'
 import { barbCounts, barbShape } from './wind-barb.ts'
 
-export const windHigh = 64
+const windHigh = 64
 
 /** Closer than this they would run into each other, px. */
 const apart = 46
@@ -19,18 +20,21 @@ export const WindBand = ({ view, hours, within, width }: BandProps) => {
   return (
     <svg
       className="days-wind"
-      width={width}
+      width="100%"
       height={windHigh}
       role="img"
       aria-label={view.words.sentence('daysscreen.windChart', windTotals(hours))}
     >
       {shown.map(({ minute, wind }) => (
-        <g
+        <svg
           key={minute}
-          transform={`translate(${(((minute + 30 - within.fromMinute) / 60) * hourPx).toFixed(1)} ${windHigh / 2})`}
+          x={percent(shareOf(minute + 30, { fromMs: within.fromMinute, toMs: within.toMinute }))}
+          y={windHigh / 2}
+          overflow="visible"
+          aria-hidden="true"
         >
           <Barb wind={wind} south={south} />
-        </g>
+        </svg>
       ))}
     </svg>
   )

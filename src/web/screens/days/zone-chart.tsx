@@ -5,12 +5,13 @@ import type { JobView } from '../../job/job-view.ts'
 import { HoursKey, NowLine, percent, shareOf, TimeTape } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { ChartKey } from './chart-key.tsx'
+import type { Chosen } from './chosen.ts'
 import { HandsRow } from './hands-row.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { WeatherChart } from './weather-chart.tsx'
 import { weatherHours } from './weather-hours.ts'
 import { WeatherKey } from './weather-key.tsx'
-import { type Bar, zoneDays } from './zone-days.ts'
+import { zoneDays } from './zone-days.ts'
 import { ZoneRow } from './zone-row.tsx'
 
 export type ZoneChartProps = {
@@ -19,8 +20,8 @@ export type ZoneChartProps = {
   readonly windows: readonly CoatWindow[]
   readonly days: readonly ShownDay[]
   readonly width: number
-  readonly chosen: Bar | undefined
-  readonly onChoose: (bar: Bar | undefined) => void
+  readonly chosen: Chosen | undefined
+  readonly onChoose: (chosen: Chosen | undefined) => void
 }
 
 /** Width of the names, px. */

@@ -2,10 +2,12 @@
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { classes, HoursStrip, percent, shareOf, useHatches } from '../../parts/index.ts'
+import { classes, percent, shareOf, useHatches } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
-import { hourSpans, hoursOfZone, type Minutes } from '../hour-spans.ts'
+import { hoursOfZone, type Minutes } from '../hour-spans.ts'
 import { personName } from '../today/who-of.ts'
+import { type Chosen, isSame } from './chosen.ts'
+import { HoursPick } from './hours-pick.tsx'
 import type { Bar, Line, ZoneDays } from './zone-days.ts'
 
 export type ZoneRowProps = {
@@ -17,18 +19,14 @@ export type ZoneRowProps = {
   readonly within: Minutes
   /** Of the names and the track together, px. */
   readonly width: number
-  readonly chosen: Bar | undefined
-  readonly onChoose: (bar: Bar | undefined) => void
+  readonly chosen: Chosen | undefined
+  readonly onChoose: (chosen: Chosen | undefined) => void
 }
 
 export const ZoneRow = (props: ZoneRowProps) => {
-  const { view, plan, row, name, area, within } = props
-  const hours = row.zone === '' ? undefined : hoursOfZone(plan, row.zone, within.fromMinute)
-  const spans = hours ? hourSpans(hours, within) : []
-  const axis = { fromMs: within.fromMinute * 60_000, toMs: within.toMinute * 60_000 }
-  const open = spans
-    .filter(({ kind }) => kind === 'go')
-    .reduce((sum, { fromMs, toMs }) => sum + (toMs - fromMs) / 3_600_000, 0)
+  const { view, plan, row, name, area, within, chosen, onChoose } = props
+  const { zone } = row
+  const hours = zone === '' ? undefined : hoursOfZone(plan, zone, within.fromMinute)
   return (
     <div className="days-row days-row-zone">
       <div className="days-name">
@@ -37,10 +35,11 @@ export const ZoneRow = (props: ZoneRowProps) => {
       </div>
       <div className="days-track">
         {hours ? (
-          <HoursStrip
-            {...axis}
-            spans={spans}
-            label={view.words.sentence('daysscreen.strip', { zone: name, hours: open })}
+          <HoursPick
+            {...{ view, hours, within }}
+            zoneName={name}
+            minute={chosen?.kind === 'hour' && chosen.zone === zone ? chosen.minute : undefined}
+            onMinute={(minute) => onChoose({ kind: 'hour', zone, minute, hoursKey: hours.key })}
           />
         ) : (
           <div className="days-no-hours" />
@@ -68,18 +67,10 @@ const BarButton = ({
   chosen,
   onChoose,
 }: ZoneRowProps & { readonly bar: Bar }) => {
-  const { words, timeZone } = view
   const { left, width, from, to } = placeOf(bar, within)
-  const { code, data } = describeStep(plan, bar.step)
-  const isChosen = chosen?.step === bar.step && chosen.fromMinute === bar.fromMinute
-  const said = words.sentence('daysscreen.bar', {
-    name: words.sentence(code, data),
-    fromAtMs: bar.fromMinute * 60_000,
-    untilClock: words.time(bar.toMinute * 60_000, timeZone),
-    names: bar.people.map((id) => personName(view, id)).join(', '),
-    timeZone,
-    ...(bar.kind === 'coat' ? { certainty: labelOf(`paperVerdict.${bar.verdict}`) } : {}),
-  })
+  const own: Chosen = { kind: 'bar', bar }
+  const isChosen = isSame(chosen, own)
+  const said = barSentence(view, plan, bar)
   return (
     <button
       type="button"
@@ -94,13 +85,29 @@ const BarButton = ({
       aria-label={said}
       aria-pressed={isChosen}
       title={said}
-      onClick={() => onChoose(isChosen ? undefined : bar)}
+      onClick={() => onChoose(isChosen ? undefined : own)}
     >
       {bar.coat === undefined || bar.kind !== 'coat' ? null : (
-        <span className="days-bar-text">{words.sentence('daysscreen.coatShort', { coat: bar.coat })}</span>
+        <span className="days-bar-text">
+          {view.words.sentence('daysscreen.coatShort', { coat: bar.coat })}
+        </span>
       )}
     </button>
   )
+}
+
+/** What a bar is, when, and who does it. */
+export function barSentence(view: JobView, plan: ShownPlan, bar: Bar): string {
+  const { words, timeZone } = view
+  const { code, data } = describeStep(plan, bar.step)
+  return words.sentence('daysscreen.bar', {
+    name: words.sentence(code, data),
+    fromAtMs: bar.fromMinute * 60_000,
+    untilClock: words.time(bar.toMinute * 60_000, timeZone),
+    names: bar.people.map((id) => personName(view, id)).join(', '),
+    timeZone,
+    ...(bar.kind === 'coat' ? { certainty: labelOf(`paperVerdict.${bar.verdict}`) } : {}),
+  })
 }
 
 function placeOf({ fromMinute, toMinute }: Minutes, within: Minutes) {

@@ -1,0 +1,58 @@
+/** What changed: how the last plans moved and by what, and what came of the rain that was told. */
+import { labelOf } from '#words'
+import { Fold } from '../../fields/cells.tsx'
+import type { JobView } from '../../job/job-view.ts'
+import type { PlanMove } from '../../job/plan-moves.ts'
+import { Part, Progress } from '../../parts/index.ts'
+import type { ShownPlan } from '../../worker/messages.ts'
+import { MovedPlan } from '../moved-plan.tsx'
+
+export type ChangedPartProps = {
+  readonly view: JobView
+  /** When rain was told on this sheet, and the plan as it was then. */
+  readonly told: RainWasTold | undefined
+}
+
+export type RainWasTold = { readonly over: ShownPlan; readonly atMs: number }
+
+export const ChangedPart = ({ view, told }: ChangedPartProps) => {
+  const { words, moves } = view
+  const [last, ...earlier] = moves
+  const waiting = told !== undefined && (view.planning || view.plan === told.over)
+  const still = told !== undefined && !waiting && !(last && last.atMs >= told.atMs)
+  return (
+    <Part
+      title={labelOf('daysScreen.changed')}
+      aside={last && !waiting && !still ? whatMoved(last, view) : undefined}
+    >
+      <div className="days-changed" role="status">
+        {waiting ? (
+          <Progress label={labelOf('frame.planning')} />
+        ) : still ? (
+          <p>{words.sentence('daysscreen.rainStill')}</p>
+        ) : last ? (
+          <MoveOf move={last} view={view} />
+        ) : (
+          <p>{words.sentence('daysscreen.noMove')}</p>
+        )}
+      </div>
+      {earlier.length === 0 ? null : (
+        <Fold title={labelOf('daysScreen.changedBefore')}>
+          {earlier.map((move) => (
+            <div key={`${move.atMs} ${move.number}`} className="days-changed-before">
+              <p>{whatMoved(move, view)}</p>
+              <MoveOf move={move} view={view} />
+            </div>
+          ))}
+        </Fold>
+      )}
+    </Part>
+  )
+}
+
+const whatMoved = ({ by, atMs }: PlanMove, { words, timeZone }: JobView): string =>
+  words.sentence('daysscreen.movedBy', { by, atClock: words.time(atMs, timeZone) })
+
+const MoveOf = ({ move, view }: { readonly move: PlanMove; readonly view: JobView }) => (
+  <MovedPlan moved={move.moved} words={view.words} timeZone={view.timeZone} change={move.number} />
+)
