@@ -15,6 +15,7 @@ export const daysScreenLabels: Readonly<Record<string, string>> = {
   'daysScreen.rainFrom': 'From',
   'daysScreen.rainUntil': 'Until',
   'daysScreen.rainAmount': 'How much, if measured',
+  'daysScreen.rainAmountHelp': 'Such as 3 mm or 1/8 in. Left empty, it wets all the same.',
   'daysScreen.rainUnseen': 'not looked at yet',
   'daysScreen.rainNoHarm': 'no harm done',
   'daysScreen.rainStands': 'it stands, marks are sanded before the next coat',

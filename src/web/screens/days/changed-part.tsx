@@ -1,4 +1,5 @@
 /** What changed: how the last plans moved and by what, and what came of the rain that was told. */
+import { useEffect, useRef } from 'react'
 import { labelOf } from '#words'
 import { Fold } from '../../fields/cells.tsx'
 import type { JobView } from '../../job/job-view.ts'
@@ -17,6 +18,11 @@ export type RainWasTold = { readonly over: ShownPlan; readonly atMs: number }
 
 export const ChangedPart = ({ view, told }: ChangedPartProps) => {
   const { words, moves } = view
+  const place = useRef<HTMLDivElement>(null)
+  // What came of it stands further down than the button that told it.
+  useEffect(() => {
+    if (told) place.current?.scrollIntoView({ block: 'center' })
+  }, [told])
   const [last, ...earlier] = moves
   const waiting = told !== undefined && (view.planning || view.plan === told.over)
   const still = told !== undefined && !waiting && !(last && last.atMs >= told.atMs)
@@ -25,7 +31,7 @@ export const ChangedPart = ({ view, told }: ChangedPartProps) => {
       title={labelOf('daysScreen.changed')}
       aside={last && !waiting && !still ? whatMoved(last, view) : undefined}
     >
-      <div className="days-changed" role="status">
+      <div ref={place} role="status">
         {waiting ? (
           <Progress label={labelOf('frame.planning')} />
         ) : still ? (

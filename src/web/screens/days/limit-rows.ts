@@ -58,7 +58,10 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
     {
       id: 'air',
       limit: labelOf('daysScreen.airLimit'),
-      had: words.sentence('daysscreen.between', { leastC: coldest, mostC: warmest }),
+      had:
+        coldest === warmest
+          ? words.figure('airC', coldest)
+          : words.sentence('daysscreen.between', { leastC: coldest, mostC: warmest }),
       needed: words.sentence('daysscreen.between', { leastC, mostC }),
       so: so(coldest >= leastC && warmest <= mostC, during.all),
     },

@@ -77,7 +77,7 @@ export const RainDialog = ({ view, plan, onClose, onTold }: RainDialogProps) => 
           value={amount}
           onCommit={setAmount}
           onType={setAmount}
-          placeholder={view.system === 'us' ? '1/8 in' : '3 mm'}
+          help={labelOf('daysScreen.rainAmountHelp')}
           problem={wrongAmount ? words.sentence('daysscreen.rainWrong') : undefined}
         />
       </div>

@@ -71,9 +71,11 @@ export const UprightBars = (props: UprightBarsProps) => {
           aria-pressed={isChosen(bar)}
           onClick={() => onBar(bar)}
         >
-          <span className="days-upright-clock">{words.time(bar.fromMinute * 60_000, timeZone)}</span>{' '}
-          {nameOf(bar)}
-          {bar.done ? ` (${labelOf('daysScreen.done')})` : ''}
+          <span className="days-upright-what">
+            <span className="days-upright-clock">{words.time(bar.fromMinute * 60_000, timeZone)}</span>{' '}
+            {nameOf(bar)}
+            {bar.done ? ` (${labelOf('daysScreen.done')})` : ''}
+          </span>
         </button>
       ))}
     </div>

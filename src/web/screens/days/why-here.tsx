@@ -51,7 +51,7 @@ const Limits = ({ rows }: { readonly rows: readonly LimitRow[] }) => (
     caption={labelOf('daysScreen.why')}
     columns={[
       { key: 'limit', label: labelOf('daysScreen.limit'), phone: 'first' },
-      { key: 'had', label: labelOf('daysScreen.had'), align: 'right', named: true },
+      { key: 'had', label: labelOf('daysScreen.had'), align: 'right', phone: 'second', named: true },
       { key: 'needed', label: labelOf('daysScreen.needed'), align: 'right', named: true },
       { key: 'so', label: labelOf('daysScreen.verdict'), phone: 'side', width: '6rem' },
     ]}

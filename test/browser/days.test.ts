@@ -1,0 +1,94 @@
+// Days: rain is told with a thumb and without a signal, an hour says why it is as it is, and the week goes on paper.
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+import { labelOf } from '#words'
+import { describeInBrowser, drawn, open } from './support/app.ts'
+import { jobPath } from './support/screens.ts'
+
+/** A day of coats on the sample boat. */
+const hour = new Date('2027-07-01T08:00:00Z')
+const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true }
+
+async function openDays(page: Page): Promise<void> {
+  await page.clock.setFixedTime(hour)
+  await open(page, jobPath('days'))
+}
+
+const button = (page: Page, label: string) => page.getByRole('button', { name: labelOf(label), exact: true })
+
+describeInBrowser('the sheet Days', (app) => {
+  it('takes rain without a signal, and says what came of it', async () => {
+    const context = await app().device(phone)
+    const page = await context.newPage()
+    await openDays(page)
+    await context.setOffline(true)
+    await button(page, 'daysScreen.itRained').tap()
+    await page.getByLabel(labelOf('daysScreen.rainAmount'), { exact: true }).fill('a lot')
+    expect(await button(page, 'daysScreen.planAgain').isDisabled()).toBe(true)
+    await page.getByLabel(labelOf('daysScreen.rainAmount'), { exact: true }).fill('4 mm')
+    await button(page, 'daysScreen.planAgain').tap()
+    const status = page.getByRole('status').filter({ hasText: /\./ })
+    await status.first().waitFor()
+    // A cover stands over the sample boat: rain alone moves nothing, and the sheet says so.
+    expect(await status.first().textContent()).toContain('The rain stands in the log')
+    await context.setOffline(false)
+    await context.close()
+  })
+
+  it('says by keys why an hour is as it is, and by a tap on a phone', async () => {
+    const desk = await app().device({ viewport: { width: 1280, height: 900 } })
+    const page = await desk.newPage()
+    await openDays(page)
+    const strip = page.getByRole('slider', { name: /hours|h/ }).nth(1)
+    await strip.focus()
+    await page.keyboard.press('Home')
+    await page.keyboard.press('ArrowRight')
+    const name = page.locator('.days-why-name')
+    await name.waitFor()
+    expect(await name.textContent()).toContain('01:00')
+    await page.keyboard.press('ArrowRight')
+    expect(await name.textContent()).toContain('02:00')
+    await desk.close()
+
+    const shed = await app().device(phone)
+    const small = await shed.newPage()
+    await openDays(small)
+    await small.locator('.days-upright-name').first().tap()
+    await small.getByRole('dialog', { name: labelOf('daysScreen.why') }).waitFor()
+    await button(small, 'daysScreen.close').tap()
+    await small.locator('.days-pick').first().tap()
+    await small.getByRole('dialog').locator('.days-why-name').waitFor()
+    await shed.close()
+  })
+
+  it('puts the week on paper that lies, on A4 and Letter, without buttons and stick', async () => {
+    const context = await app().device()
+    const page = await context.newPage()
+    await openDays(page)
+    await page.emulateMedia({ media: 'print' })
+    await drawn(page)
+    await page.locator('.days-paper').waitFor()
+    expect(await page.locator('main button:visible:not(.days-bar)').count()).toBe(0)
+    expect(await page.locator('.story-stick:visible').count()).toBe(0)
+    expect(await page.locator('.title-block:visible').count()).toBe(1)
+    expect(await page.locator('.days-paper .days-wind').count()).toBe(1)
+    for (const [format, wide, high] of [
+      ['A4', 842, 595],
+      ['Letter', 792, 612],
+    ] as const) {
+      const boxes = boxesOf(await page.pdf({ format, printBackground: false }))
+      expect(boxes.length).toBeGreaterThan(1)
+      for (const [width, height] of boxes) {
+        expect(Math.abs(width - wide)).toBeLessThan(2)
+        expect(Math.abs(height - high)).toBeLessThan(2)
+      }
+    }
+    await context.close()
+  })
+})
+
+/** Width and height of every page, points. */
+const boxesOf = (pdf: Buffer): readonly (readonly [number, number])[] =>
+  [...pdf.toString('latin1').matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(
+    ([, width, height]) => [Number(width), Number(height)] as const,
+  )
