@@ -5,7 +5,8 @@ import type { Moved, MovedStep } from '../job/how-it-moved.ts'
 import { Ledger, NoteFlag } from '../parts/index.ts'
 import './moved-plan.css'
 
-const shown = 8
+/** More rows than these hide what else stands on the sheet. */
+const usual = 8
 
 export type MovedPlanProps = {
   readonly moved: Moved
@@ -13,9 +14,11 @@ export type MovedPlanProps = {
   readonly timeZone: string
   /** Number of the change, for its triangle. */
   readonly change: number
+  /** Rows at most; the rest is counted. */
+  readonly most?: number
 }
 
-export const MovedPlan = ({ moved, words, timeZone, change }: MovedPlanProps) => {
+export const MovedPlan = ({ moved, words, timeZone, change, most = usual }: MovedPlanProps) => {
   const time = (minute: number): string => words.moment(minute * 60_000, timeZone)
   const name = ({ code, data }: StepText): string => words.sentence(code, data)
   const rowOf = ({ step, text, fromMinute, toMinute }: MovedStep) => ({
@@ -39,10 +42,10 @@ export const MovedPlan = ({ moved, words, timeZone, change }: MovedPlanProps) =>
         <p>
           {words.sentence('whatnow.gone', {
             names: moved.gone
-              .slice(0, shown)
+              .slice(0, most)
               .map(({ text }) => name(text))
               .join('; '),
-            more: Math.max(0, moved.gone.length - shown),
+            more: Math.max(0, moved.gone.length - most),
           })}
         </p>
       )}
@@ -55,11 +58,11 @@ export const MovedPlan = ({ moved, words, timeZone, change }: MovedPlanProps) =>
             { key: 'was', label: labelOf('whatNow.was'), phone: 'second' },
             { key: 'is', label: labelOf('whatNow.is'), phone: 'second' },
           ]}
-          rows={moved.steps.slice(0, shown).map(rowOf)}
+          rows={moved.steps.slice(0, most).map(rowOf)}
         />
       )}
-      {moved.steps.length > shown ? (
-        <p>{words.sentence('whatnow.more', { count: moved.steps.length - shown })}</p>
+      {moved.steps.length > most ? (
+        <p>{words.sentence('whatnow.more', { count: moved.steps.length - most })}</p>
       ) : null}
     </div>
   )

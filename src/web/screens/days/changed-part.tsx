@@ -12,11 +12,15 @@ export type ChangedPartProps = {
   readonly view: JobView
   /** When rain was told on this sheet, and the plan as it was then. */
   readonly told: RainWasTold | undefined
+  /** Over the tape of a phone it takes little room. */
+  readonly short?: boolean
 }
+
+const shortRows = 3
 
 export type RainWasTold = { readonly over: ShownPlan; readonly atMs: number }
 
-export const ChangedPart = ({ view, told }: ChangedPartProps) => {
+export const ChangedPart = ({ view, told, short = false }: ChangedPartProps) => {
   const { words, moves } = view
   const place = useRef<HTMLDivElement>(null)
   // What came of it stands further down than the button that told it.
@@ -37,7 +41,7 @@ export const ChangedPart = ({ view, told }: ChangedPartProps) => {
         ) : still ? (
           <p>{words.sentence('daysscreen.rainStill')}</p>
         ) : last ? (
-          <MoveOf move={last} view={view} />
+          <MoveOf move={last} view={view} {...(short ? { most: shortRows } : {})} />
         ) : (
           <p>{words.sentence('daysscreen.noMove')}</p>
         )}
@@ -59,6 +63,8 @@ export const ChangedPart = ({ view, told }: ChangedPartProps) => {
 const whatMoved = ({ by, atMs }: PlanMove, { words, timeZone }: JobView): string =>
   words.sentence('daysscreen.movedBy', { by, atClock: words.time(atMs, timeZone) })
 
-const MoveOf = ({ move, view }: { readonly move: PlanMove; readonly view: JobView }) => (
-  <MovedPlan moved={move.moved} words={view.words} timeZone={view.timeZone} change={move.number} />
+type MoveOfProps = { readonly move: PlanMove; readonly view: JobView; readonly most?: number }
+
+const MoveOf = ({ move, view, ...rows }: MoveOfProps) => (
+  <MovedPlan moved={move.moved} words={view.words} timeZone={view.timeZone} change={move.number} {...rows} />
 )

@@ -168,7 +168,7 @@ const Phone = (props: ShownProps) => {
   const close = (): void => setChosen(undefined)
   return (
     <>
-      {told || view.moves.length > 0 ? <ChangedPart view={view} told={told} /> : null}
+      {told || view.moves.length > 0 ? <ChangedPart view={view} told={told} short /> : null}
       <Part title={daysText(view, days)} action={<TurnTo {...props} />}>
         <UprightChart
           {...{ view, plan, windows, days, chosen, zone }}

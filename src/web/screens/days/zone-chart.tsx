@@ -4,6 +4,7 @@ import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { HoursKey, NowLine, percent, shareOf, TimeTape } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import { hourSpans, hoursOfZone, type Minutes } from '../hour-spans.ts'
 import { ChartKey } from './chart-key.tsx'
 import type { Chosen } from './chosen.ts'
 import { HandsRow } from './hands-row.tsx'
@@ -11,7 +12,7 @@ import type { ShownDay } from './shown-days.ts'
 import { WeatherChart } from './weather-chart.tsx'
 import { weatherHours } from './weather-hours.ts'
 import { WeatherKey } from './weather-key.tsx'
-import { zoneDays } from './zone-days.ts'
+import { type ZoneDays, zoneDays } from './zone-days.ts'
 import { ZoneRow } from './zone-row.tsx'
 
 export type ZoneChartProps = {
@@ -36,6 +37,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
   const rows = zoneDays({ plan, windows, within })
   const busy = rows.filter(({ bars, lines }) => bars.length + lines.length > 0)
   const quiet = rows.filter((row) => !busy.includes(row) && row.zone !== '')
+  const kinds = kindsUsed(plan, busy, within)
   const nameOf = (id: string): string =>
     zones.find((zone) => zone.id === id)?.name ?? labelOf('daysScreen.wholeBoat')
   const here = nowMs > span.fromMs && nowMs < span.toMs
@@ -85,8 +87,8 @@ export const ZoneChart = (props: ZoneChartProps) => {
         <HandsRow view={view} plan={plan} days={days} within={within} />
       </div>
       <div className="days-keys">
-        <HoursKey />
-        <ChartKey />
+        {kinds.length === 0 ? null : <HoursKey used={kinds} />}
+        <ChartKey rows={busy} />
         <WeatherKey hours={weatherHours(plan, within)} words={words} />
       </div>
       {quiet.length === 0 ? null : (
@@ -96,6 +98,15 @@ export const ZoneChart = (props: ZoneChartProps) => {
       )}
     </>
   )
+}
+
+/** Kinds of hours in the strips of these zones. */
+function kindsUsed(plan: ShownPlan, rows: readonly ZoneDays[], within: Minutes) {
+  const spans = rows.flatMap(({ zone }) => {
+    const hours = zone === '' ? undefined : hoursOfZone(plan, zone, within.fromMinute)
+    return hours ? hourSpans(hours, within) : []
+  })
+  return [...new Set(spans.map(({ kind }) => kind))]
 }
 
 type NightsProps = {
