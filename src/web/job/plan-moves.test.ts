@@ -43,7 +43,9 @@ describe('what the last plans moved', () => {
     expect(seen([planOf(0, { nowMs: 1 }), 1], [planOf(1, { nowMs: 2 }), 1])).toEqual([])
     expect(seen([planOf(0, { work: '1' }), 1], [planOf(0, { work: '2' }), 2])).toEqual([])
     const { weather: _, ...bare } = planOf(0, {}).stamp
-    expect(seen([{ ...planOf(0, {}), stamp: bare }, 1], [planOf(1, {}), 1])).toEqual([])
+    const without = { ...planOf(0, {}), stamp: bare }
+    expect(seen([without, 1], [planOf(1, {}), 1])).toEqual([])
+    expect(seen([without, 1], [planOf(1, { work: 'with weather' }), 2])).toEqual([['weather', 2, 1]])
   })
   it('names what is no longer part of the work by what it was', () => {
     const moves = createPlanMoves()

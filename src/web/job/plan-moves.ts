@@ -41,8 +41,10 @@ type Seen = { readonly plan: ShownPlan; readonly number: number }
 /** Undefined for the clock alone, and for the weather that a first plan did not wait for. */
 function causeOf(was: Seen, is: Seen): PlanMove['by'] | undefined {
   const [before, now] = [was.plan.stamp, is.plan.stamp]
-  if (before.weather === undefined && now.weather !== undefined) return undefined
+  if (before.weather !== now.weather) {
+    const awaited = before.weather === undefined && before.work === now.work
+    return awaited ? undefined : 'weather'
+  }
   if (before.work !== now.work) return was.number === is.number ? 'elsewhere' : 'edit'
-  if (before.log !== now.log) return 'log'
-  return before.weather === now.weather ? undefined : 'weather'
+  return before.log === now.log ? undefined : 'log'
 }

@@ -69,7 +69,7 @@ export const DaysScreen = (props: ScreenProps) => {
           <Progress label={labelOf('frame.planning')} />
         </Part>
       )}
-      <div className="off-paper">
+      <div className="days-parts off-paper">
         <GiveWeather view={view} />
         <Crew view={view} />
       </div>
