@@ -5,4 +5,7 @@ export { createPlanner, type PlanInput, type Planned, type Planner, plan } from 
 export type { TraceEntry } from './remember.ts'
 export { hashOf, shortHash } from './stamp.ts'
 export type * from './types.ts'
+export { type TellInput, tellWay } from './ways/index.ts'
+export type { CellAt, FigureRef, Part as WayPart, Term, Way } from './ways/way.ts'
+export { partsIn, valueIn } from './ways/way.ts'
 export { type CoatWindow, coatWindows } from './windows.ts'

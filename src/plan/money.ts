@@ -3,6 +3,7 @@ import { changeOrder, estimate, type LineInput } from '#core/money'
 import type { Note } from '#core/note'
 import type { MoneyTerms, Work } from '#job'
 import type { CalendarDays } from './calendar.ts'
+import { labourMinutes, minutesInAll } from './labour-minutes.ts'
 import type { Stage } from './remember.ts'
 import type { ChangeOrder, Days, Estimate, MoneyLine, Steps, Stores } from './types.ts'
 
@@ -103,40 +104,22 @@ const hourlyOf = (money: MoneyTerms, role: 'lead' | 'helper'): number | undefine
 
 /**
  * Labour is the hours in the calendar, the opening and closing of each session with them, at the rate of whoever
- * works them. A step that is done keeps the hours it was planned with, at the lead's rate: the sum does not shrink as
- * the work goes on.
+ * works them.
  */
 function labourLines(input: MoneyInput): readonly Described[] {
   const lead = hourlyOf(input.money, 'lead')
   const helper = hourlyOf(input.money, 'helper') ?? lead
-  const minutes = minutesByRole(input)
+  const minutes = labourMinutes(input)
   const line = (id: 'lead' | 'helper', unitCoins: number | undefined): Described => ({
-    line: { id, quantity: quarterHours(minutes[id]), ...(unitCoins === undefined ? {} : { unitCoins }) },
+    line: {
+      id,
+      quantity: quarterHours(minutesInAll(minutes[id], input.calendar)),
+      ...(unitCoins === undefined ? {} : { unitCoins }),
+    },
     subject: id,
     unit: 'h',
   })
   return [line('lead', lead), line('helper', helper)].filter((one) => one.line.quantity > 0)
-}
-
-function minutesByRole(input: MoneyInput): Readonly<Record<'lead' | 'helper', number>> {
-  const { openMinutes, closeMinutes } = input.calendar
-  const helpers = new Set(input.people.flatMap((person) => (person.role === 'helper' ? [person.id] : [])))
-  const minutes = { lead: doneMinutes(input), helper: 0 }
-  for (const { person, minutes: spent } of input.days.days.flatMap((day) => day.people)) {
-    minutes[helpers.has(person) ? 'helper' : 'lead'] += spent + openMinutes + closeMinutes
-  }
-  return minutes
-}
-
-function doneMinutes({ steps, days }: MoneyInput): number {
-  const done = new Set(days.placed.flatMap((placed) => (placed.done ? [placed.step] : [])))
-  return steps.steps.filter((step) => done.has(step.id)).reduce((sum, step) => sum + plannedMinutes(step), 0)
-}
-
-/** Person-minutes at the smallest crew, set-up and clean-up by everyone in it. */
-const plannedMinutes = (step: Steps['steps'][number]): number => {
-  const pace = step.paces[0]
-  return pace ? pace.personMinutes + pace.crew * (step.setUpMinutes + step.cleanUpMinutes) : 0
 }
 
 /** Hours in quarters, up: what stands on the quote can be checked on a watch. */

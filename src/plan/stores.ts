@@ -100,7 +100,9 @@ function priceOf(input: StoresInput, pack: string): { readonly priceCoins?: numb
 }
 
 /** What each step uses up, by area, edge, pour and person-day. */
-function usesOf(input: StoresInput): readonly ConsumableUse[] {
+export function usesOf(
+  input: Pick<StoresInput, 'known' | 'steps' | 'days' | 'pours'>,
+): readonly ConsumableUse[] {
   const { known } = input
   const ofSteps = input.steps.steps.flatMap((step) =>
     (known.consumablesByKind[step.kind] ?? []).flatMap((id): readonly ConsumableUse[] => {
