@@ -1,5 +1,7 @@
 /** The road a job travels: from the document to days, stores, money and cautions. */
+
 export { limitNote } from '#core/climate'
+export { weakest } from './certainty.ts'
 export { describeStep, type StepText } from './describe-step.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
 export type { TraceEntry } from './remember.ts'

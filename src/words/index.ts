@@ -1,5 +1,6 @@
 /** A note's or error's code and data to a sentence, and every plain word the program shows. */
 
+export { type FormulaFigures, type FormulaTerm, writeFormula } from './formula.ts'
 export { labelOf } from './labels.ts'
 export { type LineProblem, problemLine } from './problem-line.ts'
 export type { Words, WordsData } from './words.ts'

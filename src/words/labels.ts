@@ -15,6 +15,7 @@ import { sheetsLabels } from './sheets-labels.ts'
 import { sumLabels } from './sum-labels.ts'
 import { sumScreenLabels } from './sum-screen-words.ts'
 import { todayScreenLabels } from './today-screen-labels.ts'
+import { wayLabels } from './way-labels.ts'
 import { whatNowLabels } from './what-now-words.ts'
 
 /** Every table of labels, by its name. */
@@ -34,6 +35,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   sumScreenLabels,
   todayScreenLabels,
   daysScreenLabels,
+  wayLabels,
   whatNowLabels,
 }
 

@@ -25,6 +25,7 @@ import { sumsWords } from './sums-words.ts'
 import { todayScreenPhrases, todayScreenWords } from './today-screen-words.ts'
 import { unitsWords } from './units-words.ts'
 import { viewPhrases } from './view-phrases.ts'
+import { wayWords } from './way-labels.ts'
 import { weatherProblems } from './weather-problems.ts'
 import { whatNowWords } from './what-now-words.ts'
 
@@ -59,6 +60,7 @@ export const tables: Readonly<Record<string, Table>> = {
   daysScreenPhrases,
   unitsWords,
   viewPhrases,
+  wayWords,
   weatherProblems,
   whatNowWords,
 }

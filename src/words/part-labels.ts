@@ -8,6 +8,8 @@ export const partLabels: Readonly<Record<string, string>> = {
   'screenPart.value': 'Value',
   'screenPart.otherUnits': 'In other units',
   'screenPart.formula': 'Worked out as',
+  'screenPart.how': 'How',
+  'screenPart.notTold': 'Nobody has written down how this figure came about.',
   'screenPart.parts': 'From',
   'screenPart.source': 'Source',
   'screenPart.firmUp': 'To make it surer',

@@ -41,7 +41,7 @@ export function createWriter(given: Reader): Writer {
   }
   const figure: Writer['figure'] = (key, value, beside = {}, as = {}) => {
     const found = quantityKey(key) ?? boundKey(key, beside.dimension)
-    if (found === undefined) return plain(value, reader.locale)
+    if (found === undefined) return plain(value, { ...reader, ...as })
     if (typeof value === 'string') return found.writtenAs.kind === 'date' ? date(value) : value
     return orPlain(
       () => written(found, value, { reader: { ...reader, ...as }, beside, moment }),
@@ -116,9 +116,9 @@ function hoursOnly(hours: number, reader: Reader): string {
 const money = (coins: number, currency: string | undefined, reader: Reader): string =>
   currency === undefined ? write(coins, 'number', reader) : writeMoney(coins, currency, reader.locale)
 
-const plain = (value: number | string, locale: string): string =>
+const plain = (value: number | string, reader: Reader & Precision): string =>
   typeof value === 'number'
-    ? orPlain(() => write(value, 'number', { locale, system: 'metric' }), String(value))
+    ? orPlain(() => write(value, 'number', { ...reader, system: 'metric' }), String(value))
     : value
 
 const text = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined)

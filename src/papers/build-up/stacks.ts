@@ -17,6 +17,8 @@ export type Recoat = {
 }
 
 export type StackLayer = {
+  /** Its id in the job. */
+  readonly layer: string
   readonly name: string
   readonly family: string
   readonly role: string
@@ -80,6 +82,7 @@ function stackLayer(plan: Stacked, { layer, zone, zones }: Of): StackLayer {
     (one) => one.layer === layer.layer && zones.some(({ id }) => id === one.zone),
   )
   return {
+    layer: layer.layer,
     name: layer.name,
     family: sheet?.family ?? 'unknown',
     role: layer.role,

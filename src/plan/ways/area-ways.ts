@@ -25,6 +25,8 @@ function areaWay(told: Told, zone: ZoneArea): Way {
   if (zone.how === 'surface' || !item) return surfaceArea(told, given({ ...base, value: zone.areaM2 }))
   const cell = (key: string) => workCell('zones', zone.id, key)
   const count = item.count === undefined ? [] : [counted('pieces', item.count, { at: cell('count') })]
+  // Typed in for a single piece: nothing was worked out.
+  if (item.area && count.length === 0) return wayOf(written({ ...base }, item.area))
   const sizes = item.area
     ? [written({ name: 'areaGiven', key: 'areaM2', at: cell('area') }, item.area)]
     : (['length', 'width'] as const).flatMap((key) => {

@@ -3,6 +3,8 @@ import type { Field } from '#job'
 import { labelOf } from '#words'
 import { type CellPlace, cellOf, type JobView, problemAt } from '../job/job-view.ts'
 import { ChoiceField, DateField, QuantityField, TextField, TimeField, YesField } from '../parts/index.ts'
+import { useAskedCell } from './asked-cell.ts'
+import './fields.css'
 import { fieldOf } from './field-of.ts'
 import { itemsOf, nameOf } from './items.ts'
 import { RefsField } from './refs-field.tsx'
@@ -17,7 +19,13 @@ export type CellFieldProps = {
   readonly label?: string | undefined
 }
 
-export const CellField = ({ view, place, helped, label }: CellFieldProps) => {
+export const CellField = (props: CellFieldProps) => (
+  <div ref={useAskedCell(props.place)} className="cell">
+    <Box {...props} />
+  </div>
+)
+
+const Box = ({ view, place, helped, label }: CellFieldProps) => {
   const field = fieldOf(place)
   const problem = problemAt(view, place)
   const value = cellOf(view, place)

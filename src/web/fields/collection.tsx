@@ -1,9 +1,10 @@
 /** A collection of the job to be edited: a line an item, one of them open; add, move and take away. */
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { RawCells } from '#job'
 import { labelOf } from '#words'
 import { type CollectionPlace, type JobView, pointerOf } from '../job/job-view.ts'
 import { Button } from '../parts/index.ts'
+import { useAskedItem } from './asked-cell.ts'
 import { Cells, Fold } from './cells.tsx'
 import { sectionOf } from './field-of.ts'
 import { itemsOf, nameOf, type RawItem } from './items.ts'
@@ -32,6 +33,12 @@ export const Collection = (props: CollectionProps) => {
   const open = props.onOpen ? props.open : own
   const setOpen = props.onOpen ?? setOwn
   const items = itemsOf(view, place)
+  const asked = useAskedItem(place)
+  const opening = useRef(setOpen)
+  opening.current = setOpen
+  useEffect(() => {
+    if (asked !== undefined) opening.current(asked)
+  }, [asked])
   return (
     <div className="collection">
       <ul className="collection-list">

@@ -2,11 +2,11 @@
 import { useRef, useState } from 'react'
 import { labelOf } from '#words'
 import './figure.css'
-import type { FigureDetail, FigureProps } from './figure-detail.ts'
+import type { FigureAsk, FigureDetail, FigureProps } from './figure-detail.ts'
 import { FigurePanel } from './figure-panel.tsx'
 import { FigureText } from './figure-text.tsx'
 
-export type { FigureDetail, FigurePart, FigureProps } from './figure-detail.ts'
+export type { FigureAsk, FigureDetail, FigurePart, FigureProps } from './figure-detail.ts'
 
 export const Figure = ({ detail, ...figure }: FigureProps) =>
   detail === undefined ? (
@@ -30,7 +30,7 @@ const Spoken = ({ text, certainty, label, size }: FigureProps) => (
   </>
 )
 
-const OpenFigure = ({ detail, ...figure }: FigureProps & { readonly detail: FigureDetail }) => {
+const OpenFigure = ({ detail, ...figure }: FigureProps & { readonly detail: FigureDetail | FigureAsk }) => {
   const [open, setOpen] = useState(false)
   const button = useRef<HTMLButtonElement>(null)
   return (

@@ -19,10 +19,11 @@ export function useModal({ onClose, beside }: ModalOptions): RefObject<HTMLDialo
     const shown = dialog.current
     if (shown === null) return
     shown.showModal()
-    if (beside?.current) place(shown, beside.current.getBoundingClientRect())
     const stop = listen(shown, () => latest.current())
+    const keepPlace = beside ? follow(shown, beside) : undefined
     return () => {
       stop()
+      keepPlace?.()
       shown.close()
     }
   }, [beside])
@@ -48,6 +49,17 @@ function listen(dialog: HTMLDialogElement, onClose: () => void): () => void {
 function isOutside(dialog: HTMLDialogElement, { clientX, clientY }: MouseEvent): boolean {
   const { left, right, top, bottom } = dialog.getBoundingClientRect()
   return clientX < left || clientX > right || clientY < top || clientY > bottom
+}
+
+/** What is told later makes it taller. */
+function follow(dialog: HTMLDialogElement, beside: RefObject<HTMLElement | null>): () => void {
+  const toAnchor = (): void => {
+    if (beside.current) place(dialog, beside.current.getBoundingClientRect())
+  }
+  toAnchor()
+  const watch = new ResizeObserver(toAnchor)
+  watch.observe(dialog)
+  return () => watch.disconnect()
 }
 
 const edge = 8

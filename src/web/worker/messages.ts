@@ -1,6 +1,6 @@
 /** What the page and the worker that plans say to each other. */
 import type { Problem, RawCells } from '#job'
-import type { Conditions, Plan, PlanInput, TraceEntry, ZoneHours } from '#plan'
+import type { Conditions, FigureRef, Plan, PlanInput, TraceEntry, Way, ZoneHours } from '#plan'
 import type { Patch } from './patch.ts'
 
 /** Hours of a place without the limits that failed in each: those are many and are asked for one by one. */
@@ -31,6 +31,8 @@ export type Question =
   | { readonly kind: 'whole' }
   /** Which limits failed in the hour that begins at a minute. */
   | { readonly kind: 'why'; readonly key: string; readonly minute: number }
+  /** How a figure came about. */
+  | { readonly kind: 'figure'; readonly figure: FigureRef }
   /** How the plan would move if these entries stood in the log too. */
   | { readonly kind: 'what if'; readonly entries: Entries; readonly nowMs: number }
 
@@ -54,6 +56,7 @@ export type Answers = {
   readonly weigh: Effect
   readonly whole: { readonly plan: Plan; readonly work: PlanInput['work'] }
   readonly why: Failing
+  readonly figure: Way | undefined
   readonly 'what if': Plan
 }
 

@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { labelOf } from '#words'
 import { Cells, Fold } from '../../fields/cells.tsx'
 import { Collection } from '../../fields/collection.tsx'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
@@ -90,7 +91,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
 }
 
 /** What rules of thumb say, beside what was worked out. */
-const Rules = ({ view: { plan, words } }: Pick<ScreenProps, 'view'>) =>
+const Rules = ({ view, view: { plan, words } }: Pick<ScreenProps, 'view'>) =>
   plan && plan.surfaces.rules.length > 0 ? (
     <PartBlock title={labelOf('heading.rules')}>
       <Ledger
@@ -104,7 +105,15 @@ const Rules = ({ view: { plan, words } }: Pick<ScreenProps, 'view'>) =>
           id: rule.id,
           cells: {
             rule: labelOf(`rule.${rule.id}`),
-            area: words.figure('areaM2', rule.area),
+            area: (
+              <WayFigure
+                view={view}
+                of={{ kind: 'rule area', rule: rule.id }}
+                text={words.figure('areaM2', rule.area)}
+                certainty="typical"
+                label={labelOf(`rule.${rule.id}`)}
+              />
+            ),
             worked: words.figure('areaM2', rule.workedArea),
           },
         }))}

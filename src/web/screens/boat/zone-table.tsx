@@ -1,8 +1,9 @@
 /** The zones with their areas: the table twin of the drawing. */
+import { weakest } from '#plan'
 import { labelOf } from '#words'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import { otherSystem } from '../../job/other-system.ts'
-import { Ledger, MovedFigure } from '../../parts/index.ts'
+import { Ledger } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 
 export type ZoneTableProps = {
@@ -13,13 +14,12 @@ export type ZoneTableProps = {
 }
 
 export const ZoneTable = ({ view, plan, chosen, onChoose }: ZoneTableProps) => {
-  const { words, before, change } = view
+  const { words, before } = view
   const zones = [...plan.surfaces.zones, ...plan.marks.zones]
   const areas = new Map(
     [...(before?.surfaces.zones ?? []), ...(before?.marks.zones ?? [])].map((z) => [z.id, z.areaM2]),
   )
-  const litres = (id: string): number =>
-    plan.quantities.layers.filter(({ zone }) => zone === id).reduce((sum, layer) => sum + layer.mixedM3, 0)
+  const own = (id: string) => plan.quantities.layers.filter(({ zone }) => zone === id)
   return (
     <Ledger
       caption={labelOf('heading.zones')}
@@ -30,7 +30,7 @@ export const ZoneTable = ({ view, plan, chosen, onChoose }: ZoneTableProps) => {
       ]}
       rows={zones.map((zone) => {
         const was = areas.get(zone.id)
-        const volume = litres(zone.id)
+        const volume = own(zone.id).reduce((sum, layer) => sum + layer.mixedM3, 0)
         return {
           id: zone.id,
           selected: zone.id === chosen,
@@ -38,30 +38,27 @@ export const ZoneTable = ({ view, plan, chosen, onChoose }: ZoneTableProps) => {
           cells: {
             name: zone.name,
             area: (
-              <MovedFigure
+              <WayFigure
+                view={view}
+                of={{ kind: 'zone area', zone: zone.id }}
                 text={words.figure('areaM2', zone.areaM2)}
                 was={was === undefined ? undefined : words.figure('areaM2', was)}
-                change={change.number}
                 certainty={zone.certainty}
                 label={zone.name}
-                detail={{
-                  other: otherSystem(view).figure('areaM2', zone.areaM2),
-                  formula: labelOf(`how.${zone.how}`),
-                  parts: [
-                    {
-                      label: labelOf('column.edge'),
-                      text: words.figure('perimeterM', zone.perimeterM),
-                      certainty: zone.certainty,
-                    },
-                  ],
-                  firmUp:
-                    zone.certainty === 'measured'
-                      ? undefined
-                      : words.sentence('boat.firmUpArea', { name: zone.name }),
-                }}
               />
             ),
-            litres: volume > 0 ? words.figure('volumeM3', volume) : '',
+            litres:
+              volume > 0 ? (
+                <WayFigure
+                  view={view}
+                  of={{ kind: 'zone litres', zone: zone.id }}
+                  text={words.figure('volumeM3', volume)}
+                  certainty={weakest(...own(zone.id).map(({ certainty }) => certainty))}
+                  label={words.sentence('boat.paintOn', { name: zone.name })}
+                />
+              ) : (
+                ''
+              ),
           },
         }
       })}

@@ -1,9 +1,10 @@
 /** The layers of a build-up as rows, from the weather side down, with what the boat has already. */
 import type { Certainty } from '#core/note'
 import type { Stack, StackLayer } from '#papers'
+import type { FigureRef } from '#plan'
 import { labelOf, type Words } from '#words'
 
-export type RowFigure = { readonly text: string; readonly certainty: Certainty }
+export type RowFigure = { readonly text: string; readonly certainty: Certainty; readonly of: FigureRef }
 
 export type LayerRow = {
   /** As the section names its bands. */
@@ -16,7 +17,9 @@ export type LayerRow = {
 }
 
 export function layerRows(stack: Stack, words: Words): readonly LayerRow[] {
-  const layers = stack.layers.map((layer, at) => rowOf(`new:${at}`, layer, words)).reverse()
+  const layers = stack.layers
+    .map((layer, at) => rowOf({ id: `new:${at}`, layer, zones: stack.zones.map(({ id }) => id), words }))
+    .reverse()
   const bare = stack.existing === 'bare laminate' && !stack.onPaint
   const old: LayerRow = {
     id: 'old',
@@ -31,8 +34,16 @@ export function layerRows(stack: Stack, words: Words): readonly LayerRow[] {
   ]
 }
 
-function rowOf(id: string, layer: StackLayer, words: Words): LayerRow {
+type Of = {
+  readonly id: string
+  readonly layer: StackLayer
+  readonly zones: readonly string[]
+  readonly words: Words
+}
+
+function rowOf({ id, layer, zones, words }: Of): LayerRow {
   const { dryFilmM, coats, mixedM3 } = layer
+  const [zone = ''] = zones
   const film = dryFilmM && words.figure('dryFilmM', dryFilmM.value)
   return {
     id,
@@ -42,10 +53,22 @@ function rowOf(id: string, layer: StackLayer, words: Words): LayerRow {
       count: coats,
     }),
     ...(dryFilmM && film
-      ? { film: { text: coats > 1 ? `${coats} × ${film}` : film, certainty: dryFilmM.certainty } }
+      ? {
+          film: {
+            text: coats > 1 ? `${coats} × ${film}` : film,
+            certainty: dryFilmM.certainty,
+            of: { kind: 'layer film', layer: layer.layer, zone },
+          },
+        }
       : {}),
     ...(mixedM3.value > 0
-      ? { litres: { text: words.figure('volumeM3', mixedM3.value), certainty: mixedM3.certainty } }
+      ? {
+          litres: {
+            text: words.figure('volumeM3', mixedM3.value),
+            certainty: mixedM3.certainty,
+            of: { kind: 'layer litres', layer: layer.layer, zones },
+          },
+        }
       : {}),
     recoat: recoatText(layer, words),
   }

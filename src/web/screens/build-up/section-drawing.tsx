@@ -1,8 +1,9 @@
 /** The section through a build-up with a row a layer, joined to it by leaders. */
 import { type Stack, section } from '#papers'
 import { labelOf } from '#words'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import { Figure, ShapesSvg } from '../../parts/index.ts'
+import { ShapesSvg } from '../../parts/index.ts'
 import { type LayerRow, layerRows } from './layer-rows.ts'
 import './build-up.css'
 
@@ -37,24 +38,28 @@ export const SectionDrawing = ({ stack, view }: SectionDrawingProps) => {
       </svg>
       <ul className="build-up-rows">
         {rows.map((row) => (
-          <Row key={row.id} row={row} />
+          <Row key={row.id} row={row} view={view} />
         ))}
       </ul>
     </div>
   )
 }
 
-const Row = ({ row: { name, family, film, litres, recoat } }: { readonly row: LayerRow }) => (
+type RowProps = { readonly row: LayerRow; readonly view: JobView }
+
+const Row = ({ row: { name, family, film, litres, recoat }, view }: RowProps) => (
   <li className="build-up-row">
     <span className="build-up-name">
       <b>{name}</b>
       <span className="build-up-family">{family}</span>
     </span>
     <span className="build-up-figure">
-      {film ? <Figure {...film} label={labelOf('paperColumn.film')} /> : null}
+      {film ? <WayFigure {...film} view={view} label={`${labelOf('paperColumn.film')}, ${name}`} /> : null}
     </span>
     <span className="build-up-figure">
-      {litres ? <Figure {...litres} label={labelOf('paperColumn.mixed')} /> : null}
+      {litres ? (
+        <WayFigure {...litres} view={view} label={`${labelOf('paperColumn.mixed')}, ${name}`} />
+      ) : null}
     </span>
     <span className="build-up-recoat">{recoat}</span>
   </li>

@@ -1,5 +1,5 @@
 /** The limits of a bar or an hour as rows: the worst of its hours beside what its product needs, and its place in the window. */
-import type { CoatWindow } from '#plan'
+import type { CoatWindow, FigureRef } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import type { ShownHours, ShownPlan } from '../../worker/messages.ts'
@@ -13,6 +13,8 @@ export type LimitRow = {
   readonly id: string
   readonly limit: string
   readonly had: string
+  /** The figure that it had, where it can be told how it came about. */
+  readonly of?: FigureRef
   readonly needed: string
   readonly so: 'ok' | 'not' | 'risky' | 'notKnown'
 }
@@ -50,8 +52,9 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
   if (!sheet || during.known.length === 0) return []
   const temperatures = during.known.map(({ airC }) => airC)
   const [coldest, warmest] = [Math.min(...temperatures), Math.max(...temperatures)]
-  const dampest = Math.max(...during.known.map(({ humidityShare }) => humidityShare))
-  const margin = Math.min(...whole.known.map(({ marginK }) => marginK))
+  const dampest = during.known.reduce((worst, air) => (air.humidityShare > worst.humidityShare ? air : worst))
+  const nearest = whole.known.reduce((worst, air) => (air.marginK < worst.marginK ? air : worst))
+  const { place } = hours
   const [leastC, mostC] = [sheet.airLeastC.value, sheet.airMostC.value]
   const so = (good: boolean, all: boolean): LimitRow['so'] => (good ? (all ? 'ok' : 'notKnown') : 'not')
   return [
@@ -68,16 +71,18 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
     {
       id: 'humidity',
       limit: labelOf('daysScreen.humidityLimit'),
-      had: words.figure('humidityShare', dampest),
+      had: words.figure('humidityShare', dampest.humidityShare),
+      of: { kind: 'air', place, minute: dampest.minute, of: 'humidity' },
       needed: words.sentence('daysscreen.atMost', { mostShare: sheet.humidityMost.value }),
-      so: so(dampest <= sheet.humidityMost.value, during.all),
+      so: so(dampest.humidityShare <= sheet.humidityMost.value, during.all),
     },
     {
       id: 'dew',
       limit: labelOf('daysScreen.dewLimit'),
-      had: words.figure('marginK', margin),
+      had: words.figure('marginK', nearest.marginK),
+      of: { kind: 'air', place, minute: nearest.minute, of: 'margin' },
       needed: words.sentence('daysscreen.atLeast', { leastK: sheet.dewMarginK.value }),
-      so: so(margin >= sheet.dewMarginK.value, whole.all),
+      so: so(nearest.marginK >= sheet.dewMarginK.value, whole.all),
     },
     ...rainRow({ view, plan, hours, of }),
   ]
@@ -89,8 +94,11 @@ const untilDry = (hours: ShownHours, { fromMinute, toMinute }: Minutes): Minutes
 })
 
 function airOver(plan: ShownPlan, place: string, { fromMinute, toMinute }: Minutes) {
-  const found: (AirThen | undefined)[] = []
-  for (let minute = fromMinute; minute < toMinute; minute += 60) found.push(airThen(plan, place, minute))
+  const found: ((AirThen & { readonly minute: number }) | undefined)[] = []
+  for (let minute = fromMinute; minute < toMinute; minute += 60) {
+    const air = airThen(plan, place, minute)
+    found.push(air && { ...air, minute })
+  }
   const known = found.filter((air) => air !== undefined)
   return { known, all: known.length === found.length }
 }

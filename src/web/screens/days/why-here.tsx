@@ -1,6 +1,7 @@
 /** Why the chosen bar stands where it stands, or an hour is as it is: each limit with what is needed and what it has. */
 import { type CoatWindow, describeStep } from '#plan'
 import { labelOf } from '#words'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { Button, Ledger } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
@@ -40,13 +41,15 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
         })}
       </p>
       <p>{heldSentence(view, plan, bar)}</p>
-      {rows.length === 0 ? <p>{words.sentence('daysscreen.anyHour')}</p> : <Limits rows={rows} />}
+      {rows.length === 0 ? <p>{words.sentence('daysscreen.anyHour')}</p> : <Limits rows={rows} view={view} />}
       {hoursKey === undefined ? null : <FailedLimits {...{ view, hoursKey, ...bar }} />}
     </div>
   )
 }
 
-const Limits = ({ rows }: { readonly rows: readonly LimitRow[] }) => (
+type LimitsProps = { readonly rows: readonly LimitRow[]; readonly view: JobView }
+
+const Limits = ({ rows, view }: LimitsProps) => (
   <Ledger
     caption={labelOf('daysScreen.why')}
     columns={[
@@ -55,9 +58,14 @@ const Limits = ({ rows }: { readonly rows: readonly LimitRow[] }) => (
       { key: 'needed', label: labelOf('daysScreen.needed'), align: 'right', named: true },
       { key: 'so', label: labelOf('daysScreen.verdict'), phone: 'side', width: '6rem' },
     ]}
-    rows={rows.map(({ id, so, ...cells }) => ({
+    rows={rows.map(({ id, so, of, had, limit, needed }) => ({
       id,
-      cells: { ...cells, so: labelOf(`daysScreen.${so}`) },
+      cells: {
+        limit,
+        needed,
+        had: of ? <WayFigure view={view} of={of} text={had} certainty="worked" label={limit} /> : had,
+        so: labelOf(`daysScreen.${so}`),
+      },
     }))}
   />
 )
@@ -98,7 +106,7 @@ const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps)
         })}
       </p>
       <p>{words.sentence('daysscreen.forSheet', { name: sheet })}</p>
-      {rows.length === 0 ? <p>{words.sentence('daysscreen.hourUnknown')}</p> : <Limits rows={rows} />}
+      {rows.length === 0 ? <p>{words.sentence('daysscreen.hourUnknown')}</p> : <Limits rows={rows} view={view} />}
       <FailedLimits {...{ view, ...of }} hoursKey={hours.key} />
       <div className="days-why-steps">
         <Button onClick={() => step(-1)}>{labelOf('daysScreen.hourBefore')}</Button>

@@ -3,17 +3,31 @@ import { panelText } from '#papers'
 import { labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import './marks.css'
 import { PanelDrawing } from './panel-drawing.tsx'
+import { PanelFigures } from './panel-figures.tsx'
 
 const marks = { part: 'work', section: 'marks' } as const
 
 export const MarksScreen = ({ view, head, block }: ScreenProps) => {
   const { plan, words } = view
+  const edge = ({ stripe, row, of }: Edge, valueM: number) => (
+    <>
+      <span className="marks-label">{labelOf(`column.${of}`)} </span>
+      <WayFigure
+        view={view}
+        of={{ kind: 'stripe', mark: stripe, row, of }}
+        text={words.figure('heightMm', valueM * 1000)}
+        certainty="worked"
+        label={labelOf(`column.${of}`)}
+      />
+    </>
+  )
   return (
     <Sheet
       head={head}
@@ -39,9 +53,9 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
               id: String(at),
               cells: {
                 fromStern: words.figure('xM', row.xM),
-                lower: <Labelled name="lower" text={words.figure('lowerMm', row.lowerM * 1000)} />,
-                upper: <Labelled name="upper" text={words.figure('upperMm', row.upperM * 1000)} />,
-                girth: <Labelled name="girth" text={words.figure('girthMm', row.girthM * 1000)} />,
+                lower: edge({ stripe: stripe.id, row: at, of: 'lower' }, row.lowerM),
+                upper: edge({ stripe: stripe.id, row: at, of: 'upper' }, row.upperM),
+                girth: edge({ stripe: stripe.id, row: at, of: 'girth' }, row.girthM),
               },
             }))}
           />
@@ -50,6 +64,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
       {plan?.marks.panels.map((panel) => (
         <Part key={panel.id} title={panel.name}>
           <p>{panelText(panel, words)}</p>
+          <PanelFigures view={view} panel={panel} />
           <PanelDrawing panel={panel} words={words} />
         </Part>
       ))}
@@ -78,12 +93,5 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
   )
 }
 
-type LabelledProps = { readonly name: 'lower' | 'upper' | 'girth'; readonly text: string }
-
 /** On a phone no head stands over the figures, so each carries its own. */
-const Labelled = ({ name, text }: LabelledProps) => (
-  <>
-    <span className="marks-label">{labelOf(`column.${name}`)} </span>
-    {text}
-  </>
-)
+type Edge = { readonly stripe: string; readonly row: number; readonly of: 'lower' | 'upper' | 'girth' }

@@ -1,19 +1,20 @@
 /** Money: the estimate by groups, what it is made of, and the change orders. */
 import type { RawCells } from '#job'
 import { amountText, moneyLineName } from '#papers'
-import type { Estimate, MoneyLine } from '#plan'
+import type { Estimate } from '#plan'
 import { labelOf } from '#words'
 import { Cells, Fold } from '../../fields/cells.tsx'
 import { Collection } from '../../fields/collection.tsx'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { notesOf } from '../../job/notes-of.ts'
-import { Ghost, Ledger, MovedFigure, Part, Sheet } from '../../parts/index.ts'
+import { Ghost, Ledger, Part, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { StartMoney } from './start-money.tsx'
 
 const money = (section: string) => ({ part: 'money', section }) as const
-const groups = ['labour', 'materials', 'consumables', 'costs', 'changes'] as const
+const groups = ['labour', 'materials', 'consumables', 'costs'] as const
 const sums = ['margin', 'net', 'tax', 'total', 'deposit'] as const
 
 export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
@@ -115,7 +116,7 @@ const freshOf = (section: keyof typeof keys, { raw }: JobView): RawCells => {
 }
 
 type GroupProps = {
-  readonly group: MoneyLine['group']
+  readonly group: (typeof groups)[number]
   readonly view: JobView
   readonly estimate: Estimate
 }
@@ -124,10 +125,7 @@ const Group = ({ group, view, estimate }: GroupProps) => {
   const { words, plan } = view
   const lines = estimate.lines.filter((line) => line.group === group)
   if (lines.length === 0 || !plan) return null
-  const coins = (value: number | undefined): string =>
-    value === undefined
-      ? labelOf('money.noPrice')
-      : words.figure('coins', value, { currency: estimate.currency })
+  const coins = (value: number): string => words.figure('coins', value, { currency: estimate.currency })
   return (
     <Ledger
       caption={labelOf(`moneyGroup.${group}`)}
@@ -143,15 +141,48 @@ const Group = ({ group, view, estimate }: GroupProps) => {
           id: line.id,
           cells: {
             name: moneyLineName(plan, line, words),
-            quantity: amountText(line.quantity, line.unit, words),
+            quantity:
+              line.group === 'labour' ? (
+                <WayFigure
+                  view={view}
+                  of={{ kind: 'money hours', line: line.id }}
+                  text={amountText(line.quantity, line.unit, words)}
+                  certainty="worked"
+                  label={`${labelOf('stores.amount')}, ${moneyLineName(plan, line, words)}`}
+                />
+              ) : (
+                amountText(line.quantity, line.unit, words)
+              ),
             unit: line.unitCoins === undefined ? '' : coins(line.unitCoins),
-            sum: coins(line.coins),
+            sum:
+              line.coins === undefined ? (
+                labelOf('money.noPrice')
+              ) : (
+                <WayFigure
+                  view={view}
+                  of={{ kind: 'money line', line: line.id }}
+                  text={coins(line.coins)}
+                  certainty="worked"
+                  label={moneyLineName(plan, line, words)}
+                />
+              ),
           },
         })),
         {
           id: 'subtotal',
           total: true,
-          cells: { name: labelOf('money.subtotal'), sum: coins(estimate.subtotals[group]) },
+          cells: {
+            name: labelOf('money.subtotal'),
+            sum: (
+              <WayFigure
+                view={view}
+                of={{ kind: 'money group', group }}
+                text={coins(estimate.subtotals[group])}
+                certainty="worked"
+                label={labelOf(`moneyGroup.${group}`)}
+              />
+            ),
+          },
         },
       ]}
     />
@@ -159,7 +190,7 @@ const Group = ({ group, view, estimate }: GroupProps) => {
 }
 
 const Sums = ({ view, estimate }: Omit<GroupProps, 'group'>) => {
-  const { words, before, change } = view
+  const { words, before } = view
   const key = (name: (typeof sums)[number]) => `${name}Coins` as const
   const coins = (value: number): string => words.figure('coins', value, { currency: estimate.currency })
   return (
@@ -178,10 +209,11 @@ const Sums = ({ view, estimate }: Omit<GroupProps, 'group'>) => {
           cells: {
             name: labelOf(`money.${name}`),
             sum: (
-              <MovedFigure
+              <WayFigure
+                view={view}
+                of={{ kind: 'money sum', of: name }}
                 text={coins(estimate[key(name)])}
                 was={was === undefined ? undefined : coins(was)}
-                change={change.number}
                 certainty="worked"
                 label={labelOf(`money.${name}`)}
               />

@@ -3,10 +3,10 @@ import { amountText, consumableName, packsText, productName } from '#papers'
 import type { StoreItem } from '#plan'
 import { labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { notesOf } from '../../job/notes-of.ts'
-import { otherSystem } from '../../job/other-system.ts'
-import { Ledger, MovedFigure, Part, Progress, Sheet } from '../../parts/index.ts'
+import { Ledger, Part, Progress, Sheet } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
@@ -33,7 +33,19 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
                 id: `${item.id} ${item.sheet ?? ''}`,
                 cells: {
                   name: consumableName(plan, item, words),
-                  amount: amountText(item.amount, item.unit, words),
+                  amount: (
+                    <WayFigure
+                      view={view}
+                      of={{
+                        kind: 'consumable',
+                        id: item.id,
+                        ...(item.sheet === undefined ? {} : { sheet: item.sheet }),
+                      }}
+                      text={amountText(item.amount, item.unit, words)}
+                      certainty={item.certainty}
+                      label={consumableName(plan, item, words)}
+                    />
+                  ),
                 },
               }))}
             />
@@ -68,10 +80,20 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
 }
 
 const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: ShownPlan }) => {
-  const { words, before, change } = view
+  const { words, before } = view
   const currency = plan.money?.currency
   const needed = new Map(before?.stores.items.map((item) => [item.sheet, item.needM3]))
   const volume = (value: number): string => words.figure('volumeM3', value)
+  const figure = (item: StoreItem, of: keyof typeof volumes, was?: string) => (
+    <WayFigure
+      view={view}
+      of={{ kind: 'store', sheet: item.sheet, of }}
+      text={volume(item[volumes[of]])}
+      was={was}
+      certainty={item.certainty}
+      label={`${labelOf(columnOf[of])}, ${item.name}`}
+    />
+  )
   return (
     <Ledger
       caption={labelOf('heading.buy')}
@@ -91,22 +113,10 @@ const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: Shown
           id: item.sheet,
           cells: {
             name: productName(item),
-            need: (
-              <MovedFigure
-                text={volume(item.needM3)}
-                was={was === undefined ? undefined : volume(was)}
-                change={change.number}
-                certainty={item.certainty}
-                label={item.name}
-                detail={{
-                  other: otherSystem(view).figure('volumeM3', item.needM3),
-                  parts: partsOf(plan, item, view),
-                }}
-              />
-            ),
-            reserve: volume(item.reserveM3),
+            need: figure(item, 'need', was === undefined ? undefined : volume(was)),
+            reserve: figure(item, 'reserve'),
             buy: buyText(item, view),
-            left: volume(item.leftoverM3),
+            left: figure(item, 'left'),
             price: currency ? priceOf(item, view, currency) : '',
           },
         }
@@ -115,15 +125,8 @@ const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: Shown
   )
 }
 
-/** What each zone takes of it. */
-const partsOf = (plan: ShownPlan, { sheet }: StoreItem, { words }: JobView) =>
-  plan.quantities.layers
-    .filter((layer) => layer.sheet === sheet)
-    .map((layer) => ({
-      label: `${[...plan.surfaces.zones, ...plan.marks.zones].find(({ id }) => id === layer.zone)?.name ?? layer.zone}, ${words.figure('areaM2', layer.areaM2)}`,
-      text: words.figure('volumeM3', layer.mixedM3),
-      certainty: layer.certainty,
-    }))
+const volumes = { need: 'needM3', reserve: 'reserveM3', left: 'leftoverM3' } as const
+const columnOf = { need: 'column.needed', reserve: 'column.reserve', left: 'column.leftover' } as const
 
 /** What no known pack covers is said behind the packs. */
 const buyText = (item: StoreItem, { words }: JobView): string =>

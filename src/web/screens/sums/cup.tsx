@@ -1,4 +1,5 @@
 /** A cup in section, filled in the order of pouring, with a level line for each part and its leader to a row of figures. */
+import type { ReactNode } from 'react'
 import { FigureText } from '../../parts/index.ts'
 import { type Hatches, useHatches } from '../../parts/use-hatches.tsx'
 import './cup.css'
@@ -12,7 +13,8 @@ const letters: Readonly<Record<string, string>> = { base: 'A', hardener: 'B' }
 export type CupRow = {
   readonly level: CupLevel
   readonly name: string
-  readonly amount: string
+  /** As it is set; a text is set as a figure. */
+  readonly amount: ReactNode
   /** Poured with everything below it. */
   readonly to: string
   readonly mass?: string | undefined
@@ -51,7 +53,7 @@ export const Cup = ({ rows, label }: { readonly rows: readonly CupRow[]; readonl
           <li key={level.key} className="cup-row" style={{ height: rowHigh }}>
             <span>{name}</span>
             <span className="cup-aside">{mass}</span>
-            <FigureText text={amount} certainty="worked" size="mix" />
+            {typeof amount === 'string' ? <FigureText text={amount} certainty="worked" size="mix" /> : amount}
             <span className="cup-aside">{to}</span>
           </li>
         ))}

@@ -136,7 +136,7 @@ const PourInHand = ({ view, state, row, pots }: PourInHandProps) => {
             title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { readyM3: pour.readyM3, areaM2: pour.areaM2 })}`}
           />
         </div>
-        <PourCup pour={pour} words={words} />
+        <PourCup pour={pour} view={view} />
       </div>
       {pours.length < 2 ? null : (
         <div className="today-buttons">

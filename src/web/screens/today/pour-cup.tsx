@@ -1,12 +1,15 @@
 /** One pour in the cup: what goes in, in what order, up to which line. */
 import type { Pour } from '#plan'
-import { labelOf, type Words } from '#words'
+import { labelOf } from '#words'
+import { WayFigure } from '../../figures/way-figure.tsx'
+import type { JobView } from '../../job/job-view.ts'
 import { Cup } from '../sums/cup.tsx'
 import { cupLevels } from '../sums/cup-levels.ts'
 
-export type PourCupProps = { readonly pour: Pour; readonly words: Words }
+export type PourCupProps = { readonly pour: Pour; readonly view: JobView }
 
-export const PourCup = ({ pour, words }: PourCupProps) => {
+export const PourCup = ({ pour, view }: PourCupProps) => {
+  const { words } = view
   const parts = partsOf(pour)
   const levels = cupLevels(parts.map(({ key, volumeM3 }) => ({ key, volumeMl: volumeM3 * 1e6 })))
   if (levels.length === 0) return null
@@ -15,7 +18,16 @@ export const PourCup = ({ pour, words }: PourCupProps) => {
     return {
       level,
       name: labelOf(part?.label ?? level.key),
-      amount: words.figure('volumeMl', level.volumeMl),
+      amount: (
+        <WayFigure
+          view={view}
+          of={{ kind: 'pour', step: pour.step, nr: pour.nr, of: part?.key ?? 'base' }}
+          text={words.figure('volumeMl', level.volumeMl)}
+          certainty="worked"
+          size="mix"
+          label={labelOf(part?.label ?? level.key)}
+        />
+      ),
       to: words.sentence('sumscreen.levelTo', { levelMl: level.toMl }),
       mass: part?.massKg === undefined ? undefined : words.figure('massKg', part.massKg),
     }
@@ -27,7 +39,7 @@ export const PourCup = ({ pour, words }: PourCupProps) => {
 }
 
 type Part = {
-  readonly key: string
+  readonly key: 'base' | 'hardener' | 'thinner' | 'additive'
   readonly label: string
   readonly volumeM3: number
   readonly massKg?: number | undefined
@@ -35,11 +47,11 @@ type Part = {
 
 function partsOf({ partsM3, partsKg, thinnerM3, thinnerKg, additiveM3 }: Pour): readonly Part[] {
   const single = partsM3.length === 1
-  const keys = ['base', 'hardener']
+  const keys = ['base', 'hardener'] as const
   return [
-    ...partsM3.map(
+    ...partsM3.slice(0, 2).map(
       (volumeM3, at): Part => ({
-        key: keys[at] ?? `part ${at}`,
+        key: keys[at] ?? 'base',
         label: single ? 'today.paint' : (['today.partA', 'today.partB'][at] ?? `today.part ${at + 1}`),
         volumeM3,
         massKg: partsKg?.[at],

@@ -1,7 +1,8 @@
 /** The tape of the day with its hours and now, and skin, dew and margin of one hour of it. */
 import { labelOf } from '#words'
+import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import { FigureText, HoursKey, HoursStrip, NowLine, Part, TimeTape } from '../../parts/index.ts'
+import { HoursKey, HoursStrip, NowLine, Part, TimeTape } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { airThen } from '../air-now.ts'
 import { hourSpans } from '../hour-spans.ts'
@@ -43,13 +44,15 @@ export const SkyPart = ({ view, plan, state }: SkyPartProps) => {
   )
 }
 
-const Air = ({ view: { words, timeZone }, plan, state }: SkyPartProps) => {
+const Air = ({ view, plan, state }: SkyPartProps) => {
+  const { words, timeZone } = view
   const air = airThen(plan, state.place, state.airMinute)
   if (!air) return <p className="today-said">{words.sentence('todayscreen.noWeather')}</p>
   const figures = [
-    [labelOf('today.skin'), words.figure('surfaceC', air.surfaceC)],
-    [labelOf('today.dew'), words.figure('dewC', air.dewC)],
+    ['skin', labelOf('today.skin'), words.figure('surfaceC', air.surfaceC)],
+    ['dew', labelOf('today.dew'), words.figure('dewC', air.dewC)],
     [
+      'margin',
       state.leastK === undefined
         ? labelOf('today.margin')
         : words.sentence('todayscreen.needs', { leastK: state.leastK }),
@@ -59,11 +62,18 @@ const Air = ({ view: { words, timeZone }, plan, state }: SkyPartProps) => {
   return (
     <>
       <dl className="today-air">
-        {figures.map(([name, text]) => (
-          <div key={name}>
+        {figures.map(([of, name, text]) => (
+          <div key={of}>
             <dt>{name}</dt>
             <dd>
-              <FigureText text={text} certainty="worked" size="part" />
+              <WayFigure
+                view={view}
+                of={{ kind: 'air', place: state.place, minute: state.airMinute, of }}
+                text={text}
+                certainty="worked"
+                size="part"
+                label={name}
+              />
             </dd>
           </div>
         ))}

@@ -21,6 +21,7 @@ const view = (more: Partial<JobView>): JobView =>
     system: 'metric',
     timeZone: 'UTC',
     nowMs: (MIDNIGHT + 7 * 60) * 60_000,
+    change: { number: 0 },
     readOnly: false,
     ...more,
   }) as unknown as JobView
