@@ -1,7 +1,8 @@
 /** The door of the room: papers of a plan, as PDF and CSV, and what screens share with them to draw alike. */
 
-export { type Bands, bandsOf } from './build-up/bands.ts'
+export { type BandScale, type Bands, bandsOf, dryTogether } from './build-up/bands.ts'
 export { bondLine } from './build-up/bond-line.ts'
+export { failedSection, failedSize } from './build-up/failed-section.ts'
 export { type Section, section } from './build-up/section.ts'
 export { type Stack, type StackLayer, stacksOf } from './build-up/stacks.ts'
 export { figurePieces } from './figure.ts'

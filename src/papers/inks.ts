@@ -11,6 +11,8 @@ export const inks = {
   go: '#8C979C',
   shade: '#E9EDEA',
   paper: '#FFFFFF',
+  /** What has failed; on paper its waves and its cross say so. */
+  fault: '#15202B',
   black: '#000000',
   danger: '#A6192E',
   warning: '#FF8200',

@@ -12,6 +12,7 @@ import { planLabels } from './plan-labels.ts'
 import { protectionLabels } from './protection-labels.ts'
 import { quantityKey } from './quantity-key.ts'
 import { sheetsLabels } from './sheets-labels.ts'
+import { shortcutLabels } from './shortcut-words.ts'
 import { sumLabels } from './sum-labels.ts'
 import { sumScreenLabels } from './sum-screen-words.ts'
 import { todayScreenLabels } from './today-screen-labels.ts'
@@ -31,6 +32,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   planLabels,
   protectionLabels,
   sheetsLabels,
+  shortcutLabels,
   sumLabels,
   sumScreenLabels,
   todayScreenLabels,

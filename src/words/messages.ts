@@ -19,6 +19,7 @@ import { papersScreenWords } from './papers-screen-words.ts'
 import { planWords } from './plan-words.ts'
 import { serverWords } from './server-words.ts'
 import { sheetsWords } from './sheets-words.ts'
+import { shortcutWords } from './shortcut-words.ts'
 import { storesWords } from './stores-words.ts'
 import { sumScreenPhrases } from './sum-screen-words.ts'
 import { sumsWords } from './sums-words.ts'
@@ -50,6 +51,7 @@ export const tables: Readonly<Record<string, Table>> = {
   planWords,
   serverWords,
   databaseWords,
+  shortcutWords,
   storesWords,
   sumScreenPhrases,
   sheetsWords,

@@ -35,6 +35,7 @@ const views: Readonly<Record<string, string>> = {
   'marks.stripe': '{areaM2} on both sides, {tapeM} of tape for both edges once',
   'marks.panel':
     '{count, plural, =1 {} other {# × }}{name}: {lengthM} by {widthM}, border {borderM}, corners {cornerRadiusM}, {areaM2} in all',
+  'buildup.dryTogether': '{filmM} dry',
   'stores.goesWith': '{name} for {sheet}',
   'stores.fromShelf': '{packs} from the shelf',
   'open.movesEnd': 'the end by up to {days}',

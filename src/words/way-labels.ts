@@ -39,7 +39,7 @@ const marks: Readonly<Record<string, string>> = {
 
 const paint: Readonly<Record<string, string>> = {
   'wayPart.litres': 'Paint, mixed',
-  'wayPart.layerLitres': 'Paint for one layer',
+  'wayPart.layerLitres': 'Paint',
   'wayPart.coats': 'Coats',
   'wayPart.coverShare': 'Share of the zone it covers',
   'wayPart.spread': 'Spread of one coat',

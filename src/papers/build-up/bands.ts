@@ -1,4 +1,4 @@
-/** Where each layer lies in the section: bands from the weather side down, readable, not to scale; mm from the top. */
+/** Where each layer lies in the section: bands from the weather side down, mm from the top. */
 import { type HatchName, hatchFor } from '../hatches.ts'
 import type { Stack, StackLayer } from './stacks.ts'
 
@@ -33,18 +33,37 @@ export type Bands = {
 
 export const newId = (index: number): string => `new:${index}`
 
+/** `readable`: every layer tall enough for its hatch. `true`: new films to one scale, what lies below cut short. */
+export type BandScale = 'readable' | 'true'
+
+/** New films together are as tall as this when they are to scale, mm. */
+const trueHeight = 42
+
+/** Dry film of all coats, m; of a film that nobody knows nothing. */
+const filmOf = ({ dryFilmM, coats }: StackLayer): number => (dryFilmM?.value ?? 0) * coats
+
+/** Dry film of all that covers, m. */
+export const dryTogether = ({ layers }: Stack): number =>
+  layers.filter(({ spot }) => !spot).reduce((sum, layer) => sum + filmOf(layer), 0)
+
+function heightsIn(stack: Stack, scale: BandScale): (layer: StackLayer) => number {
+  const all = dryTogether(stack)
+  return scale === 'true' && all > 0 ? (layer) => (filmOf(layer) / all) * trueHeight : heightOf
+}
+
 const heightOf = ({ role, coats }: StackLayer): number =>
   role === 'filler' || role === 'fairing' ? 9 : 4.5 + 2.5 * Math.min(4, coats)
 const oldHeight = 8
 const laminateHeight = 14
 
 /** The bands of a build-up, from the weather side down. */
-export function bandsOf(stack: Stack): Bands {
+export function bandsOf(stack: Stack, scale: BandScale = 'readable'): Bands {
+  const heightIn = heightsIn(stack, scale)
   const covering = stack.layers.map((layer, index) => ({ layer, index })).filter(({ layer }) => !layer.spot)
   const bands: Band[] = []
   let top = 0
   for (const { layer, index } of [...covering].reverse()) {
-    const height = heightOf(layer)
+    const height = heightIn(layer)
     bands.push({
       id: newId(index),
       top,

@@ -1,6 +1,6 @@
 /** The section through a build-up: weather side up and thick, hatched by family, the laminate cut by a break line. */
 import { corners, type Drawing, filled, hatched, line, type Point, textAt } from '../shapes.ts'
-import { type Band, type Bands, bandsOf, type Hollow } from './bands.ts'
+import { type Band, type BandScale, type Bands, type Bond, bandsOf, type Hollow } from './bands.ts'
 import { bondLine, breakLine } from './bond-line.ts'
 import type { Stack } from './stacks.ts'
 
@@ -12,8 +12,8 @@ export type Section = {
 }
 
 /** With its upper left corner at the origin. */
-export function section(stack: Stack, width: number): Section {
-  const bands = bandsOf(stack)
+export function section(stack: Stack, width: number, scale: BandScale = 'readable'): Section {
+  const bands = bandsOf(stack, scale)
   return {
     drawing: [
       ...bands.bands.flatMap((band) => bandDrawing(band, width)),
@@ -31,10 +31,16 @@ function bandDrawing({ top, height, hatch, coatLines, between, below, id }: Band
   const reach = (y: number) => ({ from: 0, to: width, y })
   return [
     ...(hatch ? [hatched(box, hatch)] : []),
-    ...coatLines.map((y) => bondLine(between, reach(y))),
-    ...(id === 'laminate' ? [] : [bondLine(below, reach(top + height))]),
+    ...coatLines.map((y) => bondLine(room(height, coatLines.length, between), reach(y))),
+    ...(id === 'laminate' ? [] : [bondLine(room(height, 0, below), reach(top + height))]),
   ]
 }
+
+/** A zigzag would hide a film thinner than itself: there a plain line stands for it. */
+const room = (height: number, lines: number, bond: Bond): Bond =>
+  bond === 'keyed' && height / (lines + 1) < leastForZigzag ? 'same coat' : bond
+
+const leastForZigzag = 2.2
 
 const bowl = { half: 11, depth: 5 }
 

@@ -64,6 +64,7 @@ const tokens: Readonly<Record<Ink, string>> = {
   go: 'var(--go)',
   shade: 'var(--shade)',
   paper: 'var(--paper)',
+  fault: 'var(--fault)',
   black: 'var(--mark)',
   danger: 'var(--danger)',
   warning: 'var(--warning)',

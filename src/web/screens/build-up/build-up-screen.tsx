@@ -1,17 +1,20 @@
 /** Build-up: what goes on what, as a section; layers and product sheets to change. */
-import { bandsOf, bondLine, type Stack, stacksOf } from '#papers'
+import { type BandScale, bandsOf, bondLine, type Stack, stacksOf } from '#papers'
 import { labelOf } from '#words'
+import { useKeptChoice } from '../../device/kept-choice.ts'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
 import type { JobView } from '../../job/job-view.ts'
 import { notesOf } from '../../job/notes-of.ts'
-import { ChoiceField, Ghost, Part, Progress, ShapesSvg, Sheet } from '../../parts/index.ts'
+import { ChoiceField, Ghost, Part, Progress, ShapesSvg, Sheet, Switch2 } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
+import { Shortcuts } from './shortcuts.tsx'
 
 export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps) => {
   const { plan, words } = view
+  const [scale, setScale] = useKeptChoice<BandScale>('section', ['readable', 'true'])
   const stacks = plan ? stacksOf(plan) : []
   const stack = stacks.find(({ zones }) => zones.some(({ id }) => id === rest)) ?? stacks[0]
   return (
@@ -20,7 +23,23 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
         <Part
           title={labelOf('room.build-up')}
           aside={nameOf(stack)}
-          notes={sheetNotes(view, notesOf(plan, /^(buildUps|layers|coating|quantities)\./))}
+          action={
+            <Switch2<BandScale>
+              label={labelOf('buildUp.scale')}
+              choices={[
+                { value: 'readable', label: labelOf('buildUp.readable') },
+                { value: 'true', label: labelOf('buildUp.trueScale') },
+              ]}
+              value={scale}
+              onChange={setScale}
+            />
+          }
+          notes={
+            <>
+              <Shortcuts stack={stack} words={words} />
+              {sheetNotes(view, notesOf(plan, /^(buildUps|layers|coating|quantities)\./))}
+            </>
+          }
         >
           {stacks.length > 1 ? (
             <ChoiceField
@@ -31,7 +50,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
               onChange={(zone) => go(href(`build-up/${zone}`))}
             />
           ) : null}
-          <SectionDrawing stack={stack} view={view} />
+          <SectionDrawing stack={stack} view={view} scale={scale} />
           <Key stack={stack} />
           <p>{words.sentence('buildup.notJudged')}</p>
         </Part>

@@ -1,32 +1,38 @@
 /** The section through a build-up with a row a layer, joined to it by leaders. */
-import { type Stack, section } from '#papers'
-import { labelOf } from '#words'
+import { type BandScale, bandsOf, dryTogether, type Stack, section } from '#papers'
+import { weakest } from '#plan'
+import { labelOf, type Words } from '#words'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import { ShapesSvg } from '../../parts/index.ts'
+import { Dimension, ShapesSvg } from '../../parts/index.ts'
 import { type LayerRow, layerRows } from './layer-rows.ts'
 import './build-up.css'
 
 const mm = 50
-const perMm = 6
+/** As large as drawings of the papers are shown at most. */
+const perMm = 5.29
+const dimensionWide = 44
 const rowHeight = 58
 
-export type SectionDrawingProps = { readonly stack: Stack; readonly view: JobView }
+export type SectionDrawingProps = { readonly stack: Stack; readonly view: JobView; readonly scale: BandScale }
 
-export const SectionDrawing = ({ stack, view }: SectionDrawingProps) => {
-  const { drawing, height, anchors } = section(stack, mm)
+export const SectionDrawing = ({ stack, view, scale }: SectionDrawingProps) => {
+  const { drawing, height, anchors } = section(stack, mm, scale)
   const rows = layerRows(stack, view.words)
   const tall = Math.max(height * perMm, rows.length * rowHeight)
   return (
     <div className="build-up">
       <div className="build-up-section">
         <p className="build-up-side">{labelOf('paperSection.weather')}</p>
-        <div style={{ width: mm * perMm, height: height * perMm }}>
-          <ShapesSvg drawing={drawing} width={mm} height={height} label={labelOf('buildUp.drawing')} />
+        <div className="build-up-drawing">
+          <DryTogether stack={stack} words={view.words} scale={scale} height={height} />
+          <div style={{ width: mm * perMm, height: height * perMm }}>
+            <ShapesSvg drawing={drawing} width={mm} height={height} label={labelOf('buildUp.drawing')} />
+          </div>
         </div>
         <p className="build-up-side">
           {labelOf('paperSection.inside')}
-          <span>{labelOf('paperSection.notToScale')}</span>
+          <span>{labelOf(scale === 'true' ? 'paperSection.trueScale' : 'paperSection.notToScale')}</span>
         </p>
       </div>
       <svg className="build-up-leaders" width="56" height={tall} aria-hidden="true">
@@ -42,6 +48,36 @@ export const SectionDrawing = ({ stack, view }: SectionDrawingProps) => {
         ))}
       </ul>
     </div>
+  )
+}
+
+type DryProps = {
+  readonly stack: Stack
+  readonly words: Words
+  readonly scale: BandScale
+  readonly height: number
+}
+
+/** All that covers, dry, from the boat to the weather. */
+const DryTogether = ({ stack, words, scale, height }: DryProps) => {
+  const fresh = bandsOf(stack, scale).bands.filter(({ id }) => id.startsWith('new:'))
+  const to = fresh.reduce((sum, band) => sum + band.height, 0) * perMm
+  const filmM = dryTogether(stack)
+  const films = stack.layers.filter(({ spot }) => !spot).map(({ dryFilmM }) => dryFilmM?.certainty)
+  return (
+    <svg className="build-up-dry" width={dimensionWide} height={height * perMm}>
+      {filmM > 0 ? (
+        <Dimension
+          upright
+          from={0}
+          to={to}
+          at={dimensionWide - 14}
+          extendFrom={dimensionWide}
+          text={words.sentence('buildup.dryTogether', { filmM })}
+          certainty={weakest(...films)}
+        />
+      ) : null}
+    </svg>
   )
 }
 
