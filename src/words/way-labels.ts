@@ -7,6 +7,8 @@ const surfaces: Readonly<Record<string, string>> = {
   'wayPart.pieces': 'How many alike',
   'wayPart.stations': 'Measured stations',
   'wayPart.points': 'Measured points',
+  'wayPart.insideSheer': 'Deck inside the sheer',
+  'wayPart.deckShare': 'Share that such a zone usually has',
   'wayPart.ruleArea': 'Area by the rule of thumb',
   'wayPart.lengthOverall': 'Length of the hull',
   'wayPart.beam': 'Beam',

@@ -21,7 +21,8 @@ function areaWay(told: Told, zone: ZoneArea): Way {
     at: workCell('zones', zone.id, 'area'),
   }
   const item = told.work.zones.find((one) => one.id === zone.id)
-  if (zone.how === 'marks') return marksArea(told, zone, base)
+  if (isMarked(told, zone)) return marksArea(told, zone, base)
+  if (zone.how === 'share' || zone.how === 'marks') return sharedArea(told, zone, base)
   if (zone.how === 'surface' || !item) return surfaceArea(told, given({ ...base, value: zone.areaM2 }))
   const cell = (key: string) => workCell('zones', zone.id, key)
   const count = item.count === undefined ? [] : [counted('pieces', item.count, { at: cell('count') })]
@@ -37,6 +38,30 @@ function areaWay(told: Told, zone: ZoneArea): Way {
 }
 
 type Base = Omit<Part, 'kind' | 'value' | 'term'>
+
+const isMarked = ({ plan: { marks } }: Told, { id, how }: ZoneArea): boolean =>
+  how === 'marks' && [...marks.panels, ...marks.stripes].some((mark) => mark.zone === id)
+
+/** What such a zone usually has of the area inside the sheer. */
+function sharedArea(told: Told, zone: ZoneArea, base: Base): Way {
+  const insideM2 = told.plan.surfaces.rules.find((rule) => rule.zone === 'deck')?.workedArea
+  if (insideM2 === undefined) return wayOf(given({ ...base, value: zone.areaM2 }))
+  const inside = given({
+    name: 'insideSheer',
+    key: 'areaM2',
+    value: insideM2,
+    certainty: 'assumed',
+    at: workCell('boat', undefined, 'beam'),
+  })
+  const share = given({
+    name: 'deckShare',
+    key: 'share',
+    value: zone.areaM2 / insideM2,
+    certainty: 'assumed',
+    source: 'assumed',
+  })
+  return wayOf(worked(base, times(inside, share)))
+}
 
 function marksArea(told: Told, zone: ZoneArea, base: Base): Way {
   const panels = told.plan.marks.panels.filter((panel) => panel.zone === zone.id)
