@@ -43,10 +43,24 @@ const repairOf = (finding: Work['findings'][number]): Repair => ({
   hours: finding.hours.value,
   ...(finding.sheet === undefined ? {} : { sheet: finding.sheet }),
   volumeM3: finding.volume?.value ?? 0,
+  ...(finding.size ? { sizeM: finding.size.value } : {}),
+  ...(finding.area ? { areaM2: finding.area.value } : {}),
+  ...placeOf(finding),
   place: finding.place ?? '',
   photo: finding.photo ?? '',
   certainty: finding.hours.certainty,
 })
+
+function placeOf({ fromStern, height, offCentre }: Work['findings'][number]): Pick<Repair, 'at'> {
+  if (!fromStern && !height && !offCentre) return {}
+  return {
+    at: {
+      ...(fromStern ? { xM: fromStern.value } : {}),
+      ...(offCentre ? { yM: offCentre.value } : {}),
+      ...(height ? { heightM: height.value } : {}),
+    },
+  }
+}
 
 /** What is left alone is photographed and masked, whatever the plan for it says. */
 const leftAlone = (kind: string | undefined): boolean => kind !== undefined && kind !== 'fitting'

@@ -75,6 +75,11 @@ export type Repair = {
   readonly hours: number
   readonly sheet?: string
   readonly volumeM3: number
+  /** Diameter of a hole or length of a crack, and what it covers, where somebody measured them. */
+  readonly sizeM?: number
+  readonly areaM2?: number
+  /** Middle of it in the boat frame, as far as it was written down. */
+  readonly at?: { readonly xM?: number; readonly yM?: number; readonly heightM?: number }
   readonly place: string
   readonly photo: string
   readonly certainty: Certainty

@@ -35,6 +35,8 @@ const views: Readonly<Record<string, string>> = {
   'marks.stripe': '{areaM2} on both sides, {tapeM} of tape for both edges once',
   'marks.panel':
     '{count, plural, =1 {} other {# × }}{name}: {lengthM} by {widthM}, border {borderM}, corners {cornerRadiusM}, {areaM2} in all',
+  'boat.findingAt':
+    '{zone}{xM, select, none {, place not given} other {, {xM} from the stern}}{heightM, select, none {} other {, {heightM} over the water}}{offM, select, none {} other {, {offM} to {side} of the middle}}',
   'buildup.dryTogether': '{filmM} dry',
   'stores.goesWith': '{name} for {sheet}',
   'stores.fromShelf': '{packs} from the shelf',

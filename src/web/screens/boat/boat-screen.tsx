@@ -8,6 +8,7 @@ import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -49,6 +50,11 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
                 <Progress label={labelOf('frame.planning')} />
               )}
             </PartBlock>
+            {plan && plan.repairs.repairs.length > 0 ? (
+              <PartBlock title={labelOf('survey.findings')}>
+                <FindingTable view={view} plan={plan} chosen={chosen} onChoose={setChosen} />
+              </PartBlock>
+            ) : null}
             {sheetNotes(view, notes)}
           </>
         }

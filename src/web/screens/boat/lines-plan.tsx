@@ -5,6 +5,8 @@ import { labelOf } from '#words'
 import { Dimension } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { type BoatLayout, boatLayout, type Outline, type Place, pathOf } from './boat-layout.ts'
+import { findingPlaces } from './finding-places.ts'
+import { Findings } from './findings.tsx'
 import { zoneShapes } from './zone-shapes.ts'
 import './boat.css'
 
@@ -49,6 +51,18 @@ export const LinesPlan = ({ plan, outline, words, width, chosen, onChoose }: Lin
       <BodyPlan outline={outline} layout={layout} />
       <Water layout={layout} />
       <Sizes plan={plan} layout={layout} words={words} />
+      <Findings
+        places={findingPlaces({
+          findings: plan.repairs.repairs,
+          zones: [...plan.surfaces.zones, ...plan.marks.zones],
+          outline,
+          layout,
+        })}
+        width={width}
+        perM={layout.perM}
+        chosen={chosen}
+        onChoose={onChoose}
+      />
     </svg>
   )
 }
