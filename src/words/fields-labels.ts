@@ -4,9 +4,4 @@ export const fieldsLabels: Readonly<Record<string, string>> = {
   'fields.up': 'Move up',
   'fields.down': 'Move down',
   'fields.remove': 'Take away',
-  'cell.lengthOverall': 'Length of the hull',
-  'cell.lengthWaterline': 'Length on the water',
-  'cell.like': 'Like the generic',
-  'cell.inStock': 'On the shelf',
-  'cell.bagLabel': 'Bag',
 }

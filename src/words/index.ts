@@ -3,6 +3,7 @@
 export { type FormulaFigures, type FormulaTerm, writeFormula } from './formula.ts'
 export { labelOf } from './labels.ts'
 export { type LineProblem, problemLine } from './problem-line.ts'
+export { problemText, sectionIn } from './problem-text.ts'
 export type { Words, WordsData } from './words.ts'
 export { createWords, sentence } from './words.ts'
 export type { Beside, Reader, Writer } from './writer.ts'

@@ -46,6 +46,8 @@ export const jobProblems: Readonly<Record<string, string>> = {
     map {a map of names and cells belongs. Give every item a name of its own.}
     other {one text belongs. Put it on one line.}}`,
   'job.unknownKey': `“{found}” is not known here.${perhaps} Known are {accepted}.`,
+  'job.unknownKept':
+    'Something in {section} is not known to this version of the program. It is kept as it is.',
   'job.missing': 'The cell {field} is missing in {section}; it cannot do without. Add it.',
   'job.missingSection': 'This section is missing. Add it with at least {keys}.',
   'job.emptyCell': 'The cell {field} is empty and counts as left out.',

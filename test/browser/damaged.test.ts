@@ -143,7 +143,7 @@ describeInBrowser('a damaged job', (app) => {
     await page.goto('/job/newer/boat')
     await drawn(page)
     await page.locator('.banner', { hasText: 'newer version' }).waitFor()
-    expect(await page.getByLabel(labelOf('cell.beam'), { exact: true }).first().isEditable()).toBe(false)
+    expect(await page.getByLabel(labelOf('cell.boat.beam'), { exact: true }).first().isEditable()).toBe(false)
     await onServer(page)
     expect(stateOf(docs)).toEqual(before)
   })

@@ -1,6 +1,6 @@
 /** A cell of the job as the field that fits its rule: what a person may set stands in a box. */
 import type { Field } from '#job'
-import { labelOf } from '#words'
+import { labelOf, problemText } from '#words'
 import { type CellPlace, cellOf, type JobView, problemAt } from '../job/job-view.ts'
 import { ChoiceField, DateField, QuantityField, TextField, TimeField, YesField } from '../parts/index.ts'
 import { useAskedCell } from './asked-cell.ts'
@@ -13,7 +13,7 @@ import { unitHint, withUnit } from './unit-hint.ts'
 export type CellFieldProps = {
   readonly view: JobView
   readonly place: CellPlace
-  /** Says the rule's own doc below the box. */
+  /** Says below the box what belongs in it. */
   readonly helped?: boolean | undefined
   /** Where the label of the key does not fit. */
   readonly label?: string | undefined
@@ -31,9 +31,9 @@ const Box = ({ view, place, helped, label }: CellFieldProps) => {
   const value = cellOf(view, place)
   const commit = (text: string): void => view.edits.set(place, text.trim() === '' ? undefined : text.trim())
   const frame = {
-    label: label ?? labelOf(`cell.${place.key}`),
-    problem: problem && view.words.sentence(problem.code, problem.data),
-    help: helped ? field.doc : undefined,
+    label: label ?? labelOf(`cell.${place.section}.${place.key}`),
+    problem: problem && problemText(view.words, problem),
+    help: helped ? labelOf(`cellHelp.${place.section}.${place.key}`) : undefined,
   }
   const box = { ...frame, value, onCommit: commit, readOnly: view.readOnly }
   switch (field.kind) {

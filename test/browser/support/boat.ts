@@ -2,7 +2,8 @@
 import type { Locator, Page } from 'playwright-core'
 import { labelOf } from '#words'
 
-export const beamBox = (page: Page): Locator => page.getByLabel(labelOf('cell.beam'), { exact: true }).first()
+export const beamBox = (page: Page): Locator =>
+  page.getByLabel(labelOf('cell.boat.beam'), { exact: true }).first()
 
 export async function setBeam(page: Page, text: string): Promise<void> {
   await beamBox(page).fill(text)

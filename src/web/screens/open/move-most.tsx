@@ -71,7 +71,7 @@ function movesText(view: JobView, { candidate: { place }, effect }: Weighed): st
 }
 
 function placeName(view: JobView, { part, section, item, key }: CellPlace): string {
-  const cell = labelOf(`cell.${key}`)
+  const cell = labelOf(`cell.${section}.${key}`)
   const found =
     item === undefined ? undefined : itemsOf(view, { part, section }).find(({ id }) => id === item)
   return found ? `${nameOf(found)}, ${cell.toLowerCase()}` : cell

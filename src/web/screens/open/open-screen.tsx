@@ -1,6 +1,8 @@
 /** Open: everything that is assumed, missing or wrong, with the way to put it right. */
 import { noteText } from '#papers'
-import { labelOf } from '#words'
+import { labelOf, problemText, sectionIn } from '#words'
+import { itemsOf, nameOf } from '../../fields/items.ts'
+import type { JobView } from '../../job/job-view.ts'
 import { NoteList, Part, Progress, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { MoveMost } from './move-most.tsx'
@@ -30,7 +32,7 @@ export const OpenScreen = ({ view, head, block }: ScreenProps) => {
             notes={problems.map((problem, at) => ({
               kind: 'missing',
               mark: at + 1,
-              text: `${words.sentence(problem.code, problem.data)} (${problem.pointer})`,
+              text: problemAt(view, problem),
             }))}
           />
         </Part>
@@ -57,4 +59,14 @@ export const OpenScreen = ({ view, head, block }: ScreenProps) => {
       })}
     </Sheet>
   )
+}
+
+/** The sentence, with the item and the section it is about. */
+function problemAt(view: JobView, problem: JobView['problems'][number]): string {
+  const [, part = '', name = '', id = ''] = problem.pointer.split('/')
+  const items = part === 'work' || part === 'money' ? itemsOf(view, { part, section: name }) : []
+  const item = items.find((one) => one.id === id)
+  const section = labelOf(`section.${sectionIn(problem.pointer)}`)
+  const place = item ? `${nameOf(item)}, ${section}` : section
+  return `${problemText(view.words, problem)} (${place})`
 }

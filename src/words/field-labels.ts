@@ -1,0 +1,51 @@
+/** What each cell of the job document is called where it is shown, and a sentence that helps to fill it in. */
+import { boatFields } from './field-boat-words.ts'
+import { paintFields } from './field-paint-words.ts'
+import { workFieldWords } from './field-work-words.ts'
+
+/** By section and key: label and help. */
+export type FieldWords = Readonly<
+  Record<string, Readonly<Record<string, readonly [label: string, help: string]>>>
+>
+
+const all: FieldWords = { ...boatFields, ...paintFields, ...workFieldWords }
+
+/** `cell.boat.beam` and `cellHelp.boat.beam`. */
+export const fieldLabels: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(all).flatMap(([section, fields]) =>
+    Object.entries(fields).flatMap(([key, [label, help]]) => [
+      [`cell.${section}.${key}`, label],
+      [`cellHelp.${section}.${key}`, help],
+    ]),
+  ),
+)
+
+/** What a section is called in the middle of a sentence. */
+export const sectionLabels: Readonly<Record<string, string>> = {
+  'section.job': 'the job',
+  'section.boat': 'the boat',
+  'section.stations': 'the stations',
+  'section.points': 'the points of stations',
+  'section.zones': 'the zones',
+  'section.findings': 'the findings',
+  'section.fittings': 'the hardware',
+  'section.sheets': 'the products',
+  'section.packs': 'the packs',
+  'section.layers': 'the layers',
+  'section.marks': 'the marks',
+  'section.place': 'the place',
+  'section.people': 'the people',
+  'section.shifts': 'the shifts',
+  'section.closures': 'the days off',
+  'section.weather': 'the weather',
+  'section.changes': 'the change orders',
+  'section.terms': 'the terms of money',
+  'section.rates': 'the rates',
+  'section.prices': 'the prices of packs',
+  'section.consumablePrices': 'the prices of consumables',
+  'section.unitPrices': 'the unit prices',
+  'section.costs': 'the other costs',
+  'section.log': 'the log',
+  'section.catalogue': 'the generic sheets',
+  'section.consumables': 'the consumables',
+}

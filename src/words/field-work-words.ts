@@ -1,0 +1,118 @@
+/** Label and help of each cell that tells of the job, place, people, money and what happened. */
+import type { FieldWords } from './field-labels.ts'
+
+const photo = ['Photo', 'Number or name of the photo, so that it is found again in the file.'] as const
+
+const work: FieldWords = {
+  job: {
+    name: ['Name of the job', 'Stands in the list of jobs and on the papers.'],
+    boatName: ['Name of the boat', 'As it is lettered on her.'],
+    owner: ['Owner', 'Whom the quote is for.'],
+    shop: ['Shop', 'Who does the work; stands on the papers.'],
+    units: ['Units', 'For screen and paper; boxes take either.'],
+    locale: ['Language of figures', 'How numbers and dates are written, such as en-GB.'],
+    start: ['First day', 'No work is planned before it.'],
+    launch: ['Wanted launch', 'The day she should be afloat; the plan says whether it can be.'],
+    finish: [
+      'Finish',
+      'How good it has to look: decides the distance it is judged from and the sanding between coats.',
+    ],
+    finishWords: ['Finish in words', 'As agreed with the owner; it stands on the quote.'],
+  },
+  place: {
+    name: ['Place', 'What the yard or shed is called.'],
+    shelter: ['Shelter', 'What is over the boat: decides wind, dew and warmth at the hull.'],
+    latitude: ['Latitude', 'North is plus, south minus; for sun and dew.'],
+    longitude: ['Longitude', 'East is plus, west minus; for sun and dew.'],
+    timeZone: ['Time zone', 'Of the place, such as Europe/Paris.'],
+    bowBearing: ['Bow points to', 'Clockwise from north: tells which side the sun warms first.'],
+    heater: ['Heater', 'An open flame gives off water, and has no place near solvent.'],
+  },
+  people: {
+    name: ['Name', 'As it stands in the days.'],
+    role: ['Role', 'Whose rate counts for their hours.'],
+    trainedUntil: ['Trained until', 'How long their training in isocyanates holds.'],
+    sensitised: ['Sensitised', 'To isocyanates: never again near two-part paint.'],
+  },
+  shifts: {
+    person: ['Who', 'The person whose hours these are.'],
+    days: ['Days', 'Days of the week, such as mon-fri.'],
+    from: ['From', 'Begin of the shift, by the clock of the place.'],
+    until: ['Until', 'End of the shift, by the clock of the place.'],
+  },
+  closures: {
+    person: ['Who', 'Leave it out when nobody works.'],
+    from: ['First day', 'From this day on.'],
+    until: ['Last day', 'Up to and with this day.'],
+    why: ['Why', 'Holiday, yard closed, another boat.'],
+  },
+  weather: {
+    file: ['Weather file', 'The file that lies beside the job.'],
+    hash: ['Mark of the weather', 'Written by the program: tells one weather from another.'],
+  },
+  changes: {
+    name: ['What is to be done', 'As it stands on the change order.'],
+    found: ['What was found', 'The reason, for whoever signs it.'],
+    zone: ['Zone', 'The part of the boat it is on.'],
+    hours: ['More hours', 'Person-hours on top of the quote.'],
+    sheet: ['Material', 'The product it takes.'],
+    volume: ['How much of it', 'Mixed, on top of the quote.'],
+    photo,
+    date: ['Found on', 'The day it was found.'],
+  },
+}
+
+const money: FieldWords = {
+  terms: {
+    currency: ['Currency', 'Three letters, such as EUR; all prices are in it.'],
+    margin: ['Margin', 'Added to materials and consumables, not to hours.'],
+    tax: ['Tax', 'Sales tax or VAT on the net sum.'],
+    deposit: ['Deposit', 'Share of the total that is due on signing.'],
+    quoteNumber: ['Number of the quote', 'Stands on the quote and its change orders.'],
+    validDays: ['Quote holds for', 'Days from the date of the quote.'],
+    exclusions: ['Not included', 'What the quote does not hold, in your own words.'],
+  },
+  rates: {
+    role: ['Role', 'Whose hour this is.'],
+    hourly: ['One hour', 'What you charge for it.'],
+  },
+  prices: {
+    pack: ['Pack', 'Which of the packs.'],
+    price: ['One pack', 'What you pay for it.'],
+  },
+  consumablePrices: {
+    consumable: ['Consumable', 'What is used up.'],
+    price: ['Price of one', 'For a piece, metre or litre, as it is sold.'],
+  },
+  unitPrices: {
+    name: ['Kind of damage', 'What may still come to light.'],
+    per: ['For each', 'Such as 0.1 m² or one hole.'],
+    price: ['Price', 'For one such unit.'],
+  },
+  costs: {
+    name: ['What for', 'Crane, storage, waste and the like.'],
+    amount: ['How much', 'The whole sum, before tax.'],
+  },
+}
+
+const log: FieldWords = {
+  log: {
+    at: ['When', 'Date, time and offset, such as 2027-04-14T09:30+02:00.'],
+    kind: ['What it says', 'Not done takes back an earlier done; a mishap says that something went wrong.'],
+    step: ['Step', 'The step of work it is about.'],
+    mishap: ['What went wrong', 'From the list of mishaps.'],
+    film: ['The coat', 'It stands, was wiped off wet, or is sanded off once dry.'],
+    grit: ['Sanded with', 'Before anything more goes on; left out, the grit that is planned for it.'],
+    share: [
+      'How much of it',
+      'Share of the surface that is sanded where the coat stands; left out, all of it.',
+    ],
+    wait: ['Least wait', 'Before it is sanded or coated again; the clocks of the product hold besides.'],
+    by: ['Who', 'Who says so.'],
+    text: ['In your words', 'What happened, as you would tell it.'],
+    air: ['Air', 'Temperature read on the spot.'],
+    humidity: ['Humidity', 'Read on the spot.'],
+  },
+}
+
+export const workFieldWords: FieldWords = { ...work, ...money, ...log }

@@ -1,0 +1,35 @@
+/** The sentence of a problem where people see boxes and not the keys of the document: cells and sections by name. */
+import { labelOf, labels } from './labels.ts'
+import type { LineProblem } from './problem-line.ts'
+import type { Words } from './words.ts'
+
+export type PlacedProblem = Pick<LineProblem, 'code' | 'data'> & { readonly pointer: string }
+
+export function problemText(words: Words, { code, data, pointer }: PlacedProblem): string {
+  const section = sectionIn(pointer)
+  // What a newer program wrote has no box here, and nobody can put it right.
+  if (code === 'job.unknownKey')
+    return words.sentence('job.unknownKept', { section: labelOf(`section.${section}`) })
+  const named = Object.entries(data).map(([key, value]) => [key, nameOf(section, key, value)])
+  return words.sentence(code, Object.fromEntries(named))
+}
+
+/** `/work/boat/beam` lies in `boat`, `/log/seen/at` in `log`. */
+export function sectionIn(pointer: string): string {
+  const [, part = '', section = ''] = pointer.split('/')
+  return part === 'log' ? part : section
+}
+
+function nameOf(section: string, key: string, value: unknown): unknown {
+  if (typeof value !== 'string') return value
+  if (key === 'field') return labelled(`cell.${section}.${value}`, value)
+  if (key === 'section' || key === 'to') return labelled(`section.${value}`, value)
+  if (key === 'keys')
+    return value
+      .split(', ')
+      .map((each) => labelled(`cell.${section}.${each}`, each))
+      .join(', ')
+  return value
+}
+
+const labelled = (key: string, otherwise: string): string => labels[key] ?? labelOf(`cell.${otherwise}`)
