@@ -1,5 +1,5 @@
 /** Label and help of each cell that tells of the boat, its zones, findings and hardware. */
-import type { FieldWords } from './field-labels.ts'
+import type { FieldWords } from './field-words.ts'
 
 const photo = ['Photo', 'Number or name of the photo, so that it is found again in the file.'] as const
 const place = ['Where exactly', 'In your own words, so that somebody else finds it.'] as const

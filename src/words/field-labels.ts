@@ -1,12 +1,8 @@
 /** What each cell of the job document is called where it is shown, and a sentence that helps to fill it in. */
 import { boatFields } from './field-boat-words.ts'
 import { paintFields } from './field-paint-words.ts'
+import type { FieldWords } from './field-words.ts'
 import { workFieldWords } from './field-work-words.ts'
-
-/** By section and key: label and help. */
-export type FieldWords = Readonly<
-  Record<string, Readonly<Record<string, readonly [label: string, help: string]>>>
->
 
 const all: FieldWords = { ...boatFields, ...paintFields, ...workFieldWords }
 

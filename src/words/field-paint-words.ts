@@ -1,5 +1,5 @@
 /** Label and help of each cell that tells of products, layers and marks. */
-import type { FieldWords } from './field-labels.ts'
+import type { FieldWords } from './field-words.ts'
 
 const thinner = 'By volume, of the mixed paint before it is thinned. The sheet says how much it takes.'
 

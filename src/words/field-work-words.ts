@@ -1,5 +1,5 @@
 /** Label and help of each cell that tells of the job, place, people, money and what happened. */
-import type { FieldWords } from './field-labels.ts'
+import type { FieldWords } from './field-words.ts'
 
 const photo = ['Photo', 'Number or name of the photo, so that it is found again in the file.'] as const
 

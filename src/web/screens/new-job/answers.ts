@@ -88,7 +88,7 @@ export function documentOf(answers: Answers, nameOfPerson: string): RawDocument 
   })
 }
 
-export type Wrong = Pick<Problem, 'code' | 'data'>
+export type Wrong = Pick<Problem, 'code' | 'data' | 'pointer'>
 
 const sizes = { length: 'lengthOverall', beam: 'beam', freeboard: 'freeboardStem' } as const
 
@@ -102,10 +102,11 @@ const missing = ({ work }: RawDocument): readonly string[] =>
 export function wrongAnswers(raw: RawDocument): ReadonlyMap<string, Wrong> {
   const { problems } = project(raw, { strict: true, catalogueIds: catalogueIds.sheets })
   const found = new Map<string, Wrong>(
-    missing(raw).map((field) => [field, { code: 'newjob.needed', data: {} }]),
+    missing(raw).map((field) => [field, { code: 'newjob.needed', data: {}, pointer: '' }]),
   )
   const timeZone = String(raw.work.place?.timeZone ?? '')
-  if (!isZone(timeZone)) found.set('timeZone', { code: 'calendar.unknownTimeZone', data: { timeZone } })
+  if (!isZone(timeZone))
+    found.set('timeZone', { code: 'calendar.unknownTimeZone', data: { timeZone }, pointer: '' })
   for (const problem of problems) {
     const field = fieldOf(problem.pointer)
     if (problem.severity === 'error' && !found.has(field)) found.set(field, problem)

@@ -1,6 +1,6 @@
 /** Twelve questions that people can answer; the answers make a whole plan at once. */
 import { useState } from 'react'
-import { createWords, labelOf } from '#words'
+import { createWords, labelOf, problemText } from '#words'
 import { createJob } from '../../device/create-job.ts'
 import type { Device } from '../../device/device.ts'
 import { Banner, Button, Part, PartRow, Sheet } from '../../parts/index.ts'
@@ -21,7 +21,7 @@ export const NewJobScreen = ({ device, go }: NewJobScreenProps) => {
   const wrong: ReadonlyMap<string, Wrong> = tried ? wrongAnswers(raw) : new Map()
   const sentence = (field: string): string | undefined => {
     const problem = wrong.get(field)
-    return problem && words.sentence(problem.code, problem.data)
+    return problem && problemText(words, problem)
   }
   const make = async (): Promise<void> => {
     setTried(true)

@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { project, type Sections } from '#job'
+import { logFields, moneyFields, project, type Sections, workFields } from '#job'
 import { createWords, labelOf, problemText } from '#words'
-import { sampleRaw } from '../../test/support/samples.ts'
-import { fieldLabels } from '../words/field-labels.ts'
-import { logFields } from './log-fields.ts'
-import { moneyFields } from './money-fields.ts'
-import { workFields } from './work-fields.ts'
+import { fieldLabels } from '../src/words/field-labels.ts'
+import { sampleRaw } from './support/samples.ts'
 
 const sections: Sections = { ...workFields, ...moneyFields, ...logFields }
 const cells = Object.entries(sections).flatMap(([section, { fields }]) =>
