@@ -32,13 +32,23 @@ export type WireEntry = { readonly id: string; readonly cells: RawCells }
 /** Body of `POST /api/jobs/:job/log`. */
 export type LogBatch = { readonly entries: readonly WireEntry[] }
 /** Its answer: every entry of the batch is on the disk. */
-export type LogTaken = { readonly sequence: number }
+export type LogTaken = {
+  readonly sequence: number
+  readonly run: ServerRun
+}
+
+/**
+ * Made anew whenever the server starts. Only then can its data have been set back to an older state, so a page that
+ * meets another run takes nothing for kept that it was told before.
+ */
+export type ServerRun = string
 
 /** Answer to `GET /api/jobs/:job/log?after=N`. */
 export type LogPage = {
   readonly entries: readonly (WireEntry & { readonly sequence: number })[]
   /** There are more: ask again behind the last. */
   readonly more: boolean
+  readonly run: ServerRun
 }
 
 /** The one shape of an error, on every route. */

@@ -1,4 +1,5 @@
 /** The server: pages, routes and shared documents on one port, from `listen` to `close`. */
+import { randomUUID } from 'node:crypto'
 import { createServer as createHttpServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { getRequestListener } from '@hono/node-server'
@@ -32,7 +33,7 @@ export function createServer(options: ServerOptions): HardstandServer {
   const sessions = createSessions({ passphrases, key: sessionKey, nowMs })
   const sockets = createSockets(createSharedDocuments(options), { limits, nowMs })
   const app = createApp(
-    { ...options, sessions, tries: createTries(nowMs), signedOut: sockets.signedOut },
+    { ...options, run: randomUUID(), sessions, tries: createTries(nowMs), signedOut: sockets.signedOut },
     createPages(options.webFolder),
   )
   const handle = getRequestListener(app.fetch, { overrideGlobalObjects: false })

@@ -19,6 +19,8 @@ export const frameWords: Readonly<Record<string, string>> = {
     'The server holds as many jobs as it can, so this one is kept on this device alone. Whoever runs the server has to make room.',
   'web.serverDiskFault':
     'The server could not write to its disk, so the newest edits are kept on this device alone. It is tried again by itself; whoever runs the server finds the reason where it was started.',
+  'web.entryRefused':
+    '{count, plural, one {One entry of the log is not taken by the server and is kept on this device alone: it may be too long.} other {# entries of the log are not taken by the server and are kept on this device alone: they may be too long.}} Write it again in shorter words.',
   'web.serverRefuses':
     'The server does not take the newest edits; they are kept on this device. Offer them again, and reload the page if that does not help.',
   'web.noDevice':

@@ -11,20 +11,20 @@ export const jobLogRoute = (context: RouteContext): Route => ({
   methods: { GET: (asked) => page(asked, context), POST: (asked) => take(asked, context) },
 })
 
-async function page({ request, params }: Asked, { store, limits }: RouteContext): Promise<Response> {
+async function page({ request, params }: Asked, { store, limits, run }: RouteContext): Promise<Response> {
   const job = jobOf(params)
   const given = new URL(request.url).searchParams.get('after') ?? '0'
   const after = /^\d{1,15}$/.test(given) ? Number(given) : refuse(400, 'server.cursorNotRead')
   // One more than a page holds says whether there is another.
   const found = await store.entriesAfter(job, { after, most: limits.pageEntries + 1 })
   const more = found.length > limits.pageEntries
-  return answer({ entries: found.slice(0, limits.pageEntries), more } satisfies LogPage)
+  return answer({ entries: found.slice(0, limits.pageEntries), more, run } satisfies LogPage)
 }
 
-async function take({ request, params }: Asked, { store, limits }: RouteContext): Promise<Response> {
+async function take({ request, params }: Asked, { store, limits, run }: RouteContext): Promise<Response> {
   const job = jobOf(params)
   const entries = readBatch(await readJson(request, limits.jsonBytes), limits)
-  return answer({ sequence: await store.addEntries(job, entries) } satisfies LogTaken)
+  return answer({ sequence: await store.addEntries(job, entries), run } satisfies LogTaken)
 }
 
 function jobOf({ job = '' }: Asked['params']): string {

@@ -1,10 +1,11 @@
 /** What a route is: an address, and a function from a request to an answer for each method. */
-import type { Sees } from '#replica'
+import type { Sees, ServerRun } from '#replica'
 import type { Sessions } from '../http/session.ts'
 import type { Tries } from '../http/tries.ts'
 import type { ServerOptions } from '../options.ts'
 
 export type RouteContext = Pick<ServerOptions, 'store' | 'app' | 'limits' | 'nowMs' | 'tell'> & {
+  readonly run: ServerRun
   readonly sessions: Sessions
   readonly tries: Tries
   /** Told the cookies of somebody who signed out. */

@@ -1,31 +1,48 @@
 /**
  * The log of one job on this device: entries are written here first, sent in batches, and those of others are fetched
- * behind a cursor. An entry is never changed; sending one twice does no harm.
+ * behind a cursor. An entry is never changed; sending one twice does no harm. What the server said in an earlier run is
+ * not relied on: it may have been set back to an older copy meanwhile.
  */
 import type { RawCells } from '#job'
-import type { LogBatch, LogPage } from '#replica'
+import type { ServerRun } from '#replica'
 import { type DeviceDb, type DeviceEntry, strictly, writeFault } from './device-db.ts'
+import type { NotTaken } from './document-sync.ts'
 import { createListeners, type Listeners } from './listeners.ts'
+import { LogRefused, type LogServer, logServer } from './log-server.ts'
 
 export type LogBox = Pick<Listeners, 'listen'> & {
   readonly loaded: Promise<void>
   readonly entries: () => readonly DeviceEntry[]
   readonly add: (entry: { readonly id: string; readonly cells: RawCells }) => void
-  /** Sends what waits and fetches what is new; does nothing without a server. */
+  /** Fetches what is new and sends what waits; does nothing without a server. */
   readonly exchange: () => Promise<void>
+  /** The server is out of reach: what it has is not known until the next exchange. */
+  readonly away: () => void
+  /** Entries that the server has not got; undefined before the first exchange. */
+  readonly waiting: () => number | undefined
+  readonly notTaken: () => NotTaken | undefined
+  /** Offers what was refused once more. */
+  readonly again: () => void
   readonly kept: () => boolean
   readonly fault: () => string | undefined
+  readonly close: () => void
 }
 
 /** As many as the server takes at once. */
 const batchSize = 100
 
-export function openLogBox(db: DeviceDb, job: string): LogBox {
+export function openLogBox(db: DeviceDb, job: string, server: LogServer = logServer(job)): LogBox {
   const listeners = createListeners()
+  const tabs = new BroadcastChannel(`hardstand log:${job}`)
+  const cursor = `cursor ${job}`
+  const run = `run ${job}`
   const entries = new Map<string, DeviceEntry>()
   const unkept = new Set<string>()
+  const refused = new Set<string>()
   let list: readonly DeviceEntry[] = []
   let fault: string | undefined
+  let notTaken: NotTaken | undefined
+  let met = false
   let running: Promise<void> | undefined
 
   const put = (all: readonly DeviceEntry[]): void => {
@@ -39,26 +56,35 @@ export function openLogBox(db: DeviceDb, job: string): LogBox {
       await Promise.all([...all.map((entry) => change.store.put(entry)), change.done])
       for (const { id } of all) unkept.delete(id)
       fault = undefined
+      tabs.postMessage(all)
     } catch (error) {
       fault = writeFault(error)
     }
     listeners.tell()
   }
-  const send = async (): Promise<void> => {
-    for (;;) {
-      const batch = list.filter((entry) => !entry.sent).slice(0, batchSize)
-      if (batch.length === 0) return
-      await post(`/api/jobs/${job}/log`, { entries: batch.map(({ id, cells }) => ({ id, cells })) })
-      const sent = batch.map((entry) => ({ ...entry, sent: true }))
-      put(sent)
-      await keep(sent)
-    }
+  /** Nothing counts as sent any more, and everything is fetched again. */
+  const begin = async (now: ServerRun): Promise<void> => {
+    const unsent = list.map((entry) => ({ ...entry, sent: false }))
+    const change = db.transaction(['entries', 'facts'], 'readwrite', strictly)
+    const store = change.objectStore('entries')
+    const facts = change.objectStore('facts')
+    await Promise.all([
+      ...unsent.map((entry) => store.put(entry)),
+      facts.put(0, cursor),
+      facts.put(now, run),
+      change.done,
+    ])
+    put(unsent)
+    tabs.postMessage(unsent)
   }
   const fetchNew = async (): Promise<void> => {
-    const cursor = `cursor ${job}`
     for (;;) {
       const after = Number((await db.get('facts', cursor)) ?? 0)
-      const page = await get<LogPage>(`/api/jobs/${job}/log?after=${after}`)
+      const page = await server.page(after)
+      if (page.run !== (await db.get('facts', run))) {
+        await begin(page.run)
+        continue
+      }
       const fresh = page.entries.map(({ id, cells }) => ({ job, id, cells, sent: true }))
       put(fresh.filter(({ id }) => entries.get(id)?.sent !== true))
       await keep(fresh)
@@ -67,14 +93,58 @@ export function openLogBox(db: DeviceDb, job: string): LogBox {
       if (!page.more || !last || fault !== undefined) return
     }
   }
-  const exchange = async (): Promise<void> => {
-    try {
-      await send()
-      await fetchNew()
-    } catch {
-      // Without a server everything waits here until the next time.
+  const give = async (batch: readonly DeviceEntry[]): Promise<void> => {
+    const taken = await server.give(batch.map(({ id, cells }) => ({ id, cells })))
+    // It was started anew since the fetch: the next exchange finds out what it still has.
+    if (taken.run !== (await db.get('facts', run))) throw new Error('log: another run of the server')
+    const sent = batch.map((entry) => ({ ...entry, sent: true }))
+    put(sent)
+    await keep(sent)
+  }
+  /** One bad entry does not hold up the others. */
+  const giveOneByOne = async (batch: readonly DeviceEntry[]): Promise<void> => {
+    for (const entry of batch) {
+      try {
+        await give([entry])
+      } catch (error) {
+        if (!(error instanceof LogRefused && error.lasting)) throw error
+        refused.add(entry.id)
+      }
     }
   }
+  const send = async (): Promise<void> => {
+    for (;;) {
+      const batch = list.filter(({ id, sent }) => !sent && !refused.has(id)).slice(0, batchSize)
+      if (batch.length === 0) return
+      try {
+        await give(batch)
+      } catch (error) {
+        if (!(error instanceof LogRefused && error.lasting)) throw error
+        await giveOneByOne(batch)
+      }
+    }
+  }
+  const exchangeOnce = async (): Promise<void> => {
+    try {
+      await fetchNew()
+      await send()
+      met = true
+      notTaken = refused.size > 0 ? { code: 'web.entryRefused', data: { count: refused.size } } : undefined
+    } catch (error) {
+      // Without a server everything waits here until the next time.
+      met = false
+      const atFault = error instanceof LogRefused && error.code === 'server.storeFailed'
+      notTaken = atFault ? { code: 'web.serverDiskFault', data: {} } : undefined
+    }
+    listeners.tell()
+  }
+  const exchange = (): Promise<void> => {
+    running ??= exchangeOnce().finally(() => {
+      running = undefined
+    })
+    return running
+  }
+  tabs.onmessage = ({ data }: MessageEvent<readonly DeviceEntry[]>) => put(data)
   return {
     listen: listeners.listen,
     loaded: db.getAllFromIndex('entries', 'job', job).then(put),
@@ -83,30 +153,23 @@ export function openLogBox(db: DeviceDb, job: string): LogBox {
       const entry = { job, id, cells, sent: false }
       unkept.add(id)
       put([entry])
-      void keep([entry]).then(exchange)
+      // Behind an exchange that is under way, which may have looked for what waits before this one did.
+      void keep([entry])
+        .then(() => running)
+        .then(exchange)
     },
-    exchange: () => {
-      running ??= exchange().finally(() => {
-        running = undefined
-      })
-      return running
+    exchange,
+    away: () => {
+      met = false
+    },
+    waiting: () => (met ? list.filter(({ sent }) => !sent).length : undefined),
+    notTaken: () => notTaken,
+    again: () => {
+      refused.clear()
+      void exchange()
     },
     kept: () => unkept.size === 0,
     fault: () => fault,
+    close: () => tabs.close(),
   }
-}
-
-async function post(path: string, body: LogBatch): Promise<void> {
-  const answer = await fetch(path, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(body),
-  })
-  if (!answer.ok) throw new Error(`log: not taken, got ${answer.status}, expected 200`)
-}
-
-async function get<T>(path: string): Promise<T> {
-  const answer = await fetch(path, { headers: { accept: 'application/json' } })
-  if (!answer.ok) throw new Error(`log: not given, got ${answer.status}, expected 200`)
-  return (await answer.json()) as T
 }

@@ -1,4 +1,4 @@
-/** Weather by its hash: on this device, else from the server; a file read here goes to the server when it can. */
+/** Weather by its hash: on this device, else from the server; what is only here goes to the server when it can. */
 import type { DeviceDb } from './device-db.ts'
 
 /** Undefined while neither this device nor the server has it. */
@@ -19,18 +19,17 @@ async function fetchWeather(hash: string): Promise<Uint8Array | undefined> {
   }
 }
 
-/** Keeps weather here, and gives it to the server; `sent` false when that has to be done again. */
-export async function keepWeather(
-  db: DeviceDb,
-  hash: string,
-  bytes: Uint8Array,
-): Promise<{ readonly sent: boolean }> {
-  await db.put('weather', bytes, hash)
-  return { sent: await sendWeather(hash, bytes) }
+/** Whether the server has everything that this device has of it, after it was given what it had not. */
+export async function weatherIsThere(db: DeviceDb, hash: string): Promise<boolean> {
+  // A browser may answer from what it keeps: the server itself is meant.
+  const { ok, status } = await fetch(`/api/weather/${hash}`, { method: 'HEAD', cache: 'no-store' })
+  if (ok) return true
+  if (status !== 404) return false
+  const here = await db.get('weather', hash)
+  return here === undefined || sendWeather(hash, here)
 }
 
-/** Gives the server a weather it may not have. */
-export async function sendWeather(hash: string, bytes: Uint8Array): Promise<boolean> {
+async function sendWeather(hash: string, bytes: Uint8Array): Promise<boolean> {
   try {
     const answer = await fetch(`/api/weather/${hash}`, {
       method: 'PUT',

@@ -4,27 +4,35 @@ import type { Device } from '../device/device.ts'
 import type { DeviceDocument } from '../device/device-document.ts'
 import type { Sync } from '../device/document-sync.ts'
 import type { LogBox } from '../device/log-box.ts'
+import type { WeatherOffer } from '../device/weather-offer.ts'
 import type { Kept } from './job-view.ts'
 
 export type KeptFacts = {
   readonly documents: readonly Pick<DeviceDocument, 'kept' | 'fault'>[]
-  readonly log: Pick<LogBox, 'kept' | 'fault' | 'entries'>
+  readonly log: Pick<LogBox, 'kept' | 'fault' | 'entries' | 'waiting' | 'notTaken'>
   readonly syncs: readonly Pick<Sync, 'waiting' | 'notTaken'>[]
+  readonly weather: Pick<WeatherOffer, 'waiting'>
   readonly device: Pick<Device, 'connection' | 'lasting'>
 }
 
-/** `both` only when the server has said of every document and entry that it has it. */
-export function keptState({ documents, log, syncs, device: { connection, lasting } }: KeptFacts): Kept {
+/** `both` only when the server has said of every document, entry and weather that it has it. */
+export function keptState({
+  documents,
+  log,
+  syncs,
+  weather,
+  device: { connection, lasting },
+}: KeptFacts): Kept {
   const here = log.kept() && documents.every((document) => document.kept())
   const online = connection.online()
   const unsent = log.entries().filter(({ sent }) => !sent).length
-  const waits = syncs.map((sync) => sync.waiting())
-  const waiting = unsent + waits.reduce<number>((sum, wait) => sum + (wait ?? 0), 0)
+  const waits = [log, weather, ...syncs].map((one) => one.waiting())
+  const waiting = unsent + syncs.reduce<number>((sum, sync) => sum + (sync.waiting() ?? 0), 0)
   const there = online && waiting === 0 && waits.every((wait) => wait !== undefined)
   const fault = [...documents.map((document) => document.fault()), log.fault()].find(
     (code) => code !== undefined,
   )
-  const notTaken = syncs.map((sync) => sync.notTaken()).find((why) => why !== undefined)
+  const notTaken = [...syncs, log].map((one) => one.notTaken()).find((why) => why !== undefined)
   const stays = lasting()
   return {
     where: here ? (there ? 'both' : 'device') : 'writing',

@@ -12,6 +12,7 @@ import { createListeners, type Listeners } from '../device/listeners.ts'
 import { type LogBox, openLogBox } from '../device/log-box.ts'
 import { newId } from '../device/new-id.ts'
 import { weatherBytes } from '../device/weather-box.ts'
+import { openWeatherOffer } from '../device/weather-offer.ts'
 import { openChanges } from './changes.ts'
 import { jobEdits } from './job-edits.ts'
 import { openPlanning } from './job-planning.ts'
@@ -67,6 +68,14 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   const shared = device.sees() === 'all' ? [work, money] : [work]
   const syncs = shared.map(({ name, doc }) => connection.share(name, doc))
 
+  const weather = openWeatherOffer(db)
+  const offerWeather = (): void => void weather.offer(weatherHash(work))
+  work.doc.on('update', offerWeather)
+  const exchangeAll = (): void => {
+    void log.exchange()
+    offerWeather()
+    planning.retry()
+  }
   let known = log.entries().length
   const heard = [
     planning.listen(() => {
@@ -79,18 +88,15 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       refresh()
     }),
     connection.listen(() => {
-      if (!connection.online()) return
-      void log.exchange()
-      planning.retry()
+      if (connection.online()) exchangeAll()
+      else for (const one of [log, weather]) one.away()
     }),
-    ...[work, money, device, ...syncs].map((one) => one.listen(refresh)),
+    ...[work, money, device, weather, ...syncs].map((one) => one.listen(refresh)),
   ]
-  void log.exchange()
+  exchangeAll()
   const tick = setInterval(() => planning.tick(Date.now()), tickMs)
   const exchange = setInterval(() => {
-    if (!connection.online() || document.visibilityState !== 'visible') return
-    void log.exchange()
-    planning.retry()
+    if (connection.online() && document.visibilityState === 'visible') exchangeAll()
   }, exchangeMs)
 
   const makeView = (): JobView => {
@@ -117,13 +123,13 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       edits,
       history: { canUndo: undo.canUndo(), canRedo: undo.canRedo(), undo: undo.undo, redo: undo.redo },
       change: changes.last(),
-      kept: keptState({ documents: [work, money], log, syncs, device }),
+      kept: keptState({ documents: [work, money], log, syncs, weather, device }),
       offerAgain: () => {
-        for (const sync of syncs) sync.again()
+        for (const one of [log, ...syncs]) one.again()
       },
       weatherFile: async () => {
-        const { hash } = partOf(work.doc).weather ?? {}
-        return typeof hash === 'string' ? weatherBytes(db, hash).catch(() => undefined) : undefined
+        const hash = weatherHash(work)
+        return hash === undefined ? undefined : weatherBytes(db, hash).catch(() => undefined)
       },
       giveWeather: async ({ file, ...given }) => {
         await keepWeather(db, given)
@@ -148,10 +154,16 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       for (const sync of syncs) sync.close()
       undo.destroy()
       planning.close()
+      log.close()
       work.close()
       money.close()
     },
   }
+}
+
+function weatherHash({ doc }: DeviceDocument): string | undefined {
+  const hash = doc.getMap('weather').get('hash')
+  return typeof hash === 'string' && hash !== '' ? hash : undefined
 }
 
 const entriesOf = (log: LogBox) => Object.fromEntries(log.entries().map(({ id, cells }) => [id, cells]))

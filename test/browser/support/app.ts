@@ -18,6 +18,8 @@ export type App = {
   readonly origin: string
   /** Another device: its own storage, its own service worker. */
   readonly device: (options?: BrowserContextOptions) => Promise<BrowserContext>
+  /** Stops the server, lets something happen to its folder meanwhile, and starts it again. */
+  readonly restart: (meanwhile: (folder: string) => Promise<void>, more?: readonly string[]) => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -50,7 +52,7 @@ export async function openApp(): Promise<App> {
   if (executablePath === undefined) throw new Error(NO_BROWSER)
   const folder = await mkdtemp(join(tmpdir(), 'hardstand-browser-'))
   const port = await freePort()
-  const served = serve({ port, folder, more: ['--samples'] })
+  let served = serve({ port, folder, more: ['--samples'] })
   try {
     const origin = `http://127.0.0.1:${port}`
     await answers(served, `${origin}/api/hello`)
@@ -58,6 +60,13 @@ export async function openApp(): Promise<App> {
     return {
       origin,
       device: (options) => newDevice(browser, { baseURL: origin, ...options }),
+      restart: async (meanwhile, more = []) => {
+        served.child.kill('SIGTERM')
+        await served.ended
+        await meanwhile(folder)
+        served = serve({ port, folder, more })
+        await answers(served, `${origin}/api/hello`)
+      },
       close: async () => {
         await browser.close()
         await stopped(served, folder)
