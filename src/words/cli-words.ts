@@ -5,6 +5,10 @@ const files: Readonly<Record<string, string>> = {
   'cli.fileIsFolder': '{file} is a folder. Name a file in it.',
   'cli.fileForbidden': '{file} may not be read or written here. Check whose it is.',
   'cli.fileExists': '{file} is there already and is not overwritten. Choose another name or move it away.',
+  'cli.passphraseFileEmpty': 'The first line of {file} is empty. Write the passphrase there.',
+  'cli.passphraseFileLong': '{file} is too long for a passphrase. Is it the file you meant?',
+  'cli.passphraseFileOpen':
+    'Others on this computer may read {file}. Make it yours alone first, with chmod 600.',
   'cli.fileTooLarge': '{file} is larger than {mostMegabytes} MB. Cut it down to what the job needs.',
   'cli.diskFull': 'The disk is full, so {file} was not written. Make room and try again.',
   'cli.notAFolder': '{file} is not a folder. Name a folder, or move the file of that name away.',

@@ -11,6 +11,7 @@ export type LineProblem = {
   readonly pointer?: string | undefined
 }
 
+/** `file:line:column: sentence (place)`, each part only where it is known. */
 export function problemLine(words: Words, file: string, problem: LineProblem): string {
   const { code, data, line, column, pointer = '' } = problem
   const place = [line, column].filter((part) => part !== undefined).map((part) => `:${part}`)

@@ -46,18 +46,18 @@ const setUp: Readonly<Record<string, string>> = {
   'server.hostNotHere':
     'This computer has no address {host} to listen on. Use 127.0.0.1, 0.0.0.0 or one of its own.',
   'server.passphraseNeeded':
-    'On {host} others could reach the jobs. Set a passphrase in HARDSTAND_PASSPHRASE first, or leave --host out.',
+    'On {host} others could reach the jobs. Give a passphrase with --passphrase-file first, or leave --host out.',
   'server.passphraseTooShort':
     'A passphrase is too short. Use at least {leastLetters, plural, one {# letter} other {# letters}}.',
   'server.passphrasesAlike':
-    'HARDSTAND_PASSPHRASE and HARDSTAND_PASSPHRASE_WORK are the same. Use two, or leave the second out.',
+    'The passphrase for everything and the one for the work alone are the same. Use two, or leave the second out.',
   'server.portForbidden': 'Port {port} may not be used by you. Choose one over 1023 with --port.',
   'server.portTaken':
     'Port {port} is taken by another program. Close it, or choose another port with --port.',
   'server.sessionKeyTooShort':
     'The key for signing in is shorter than {leastBytes} bytes. Delete session.key in the data folder, and a new one is made.',
   'server.workPassphraseAlone':
-    'HARDSTAND_PASSPHRASE_WORK is set without HARDSTAND_PASSPHRASE. Set both, or neither.',
+    'There is a passphrase for the work alone and none for everything. Give both, or neither.',
 }
 
 const told: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 // The built program as a server, from its first line to its last, with the sentences for what keeps it from starting.
-import { mkdtemp, rm } from 'node:fs/promises'
+import { chmod, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
@@ -81,11 +81,40 @@ describe('hardstand serve', { timeout: 180_000 }, () => {
 
   it.each([
     [{ HARDSTAND_PASSPHRASE: 'short' }, /too short/],
-    [{ HARDSTAND_PASSPHRASE_WORK: 'long enough' }, /without HARDSTAND_PASSPHRASE/],
+    [{ HARDSTAND_PASSPHRASE_WORK: 'long enough' }, /none for everything/],
     [{ HARDSTAND_PASSPHRASE: 'long enough', HARDSTAND_PASSPHRASE_WORK: 'long enough' }, /are the same/],
   ])('does not start with passphrases that keep nothing: %o', async (environment, saying) => {
     const served = start({ port: 0, folder: await newFolder(), environment })
     expect(await served.ended).toBe(1)
     expect(served.output()).toMatch(saying)
   })
+
+  it.skipIf(process.platform === 'win32')(
+    "takes its passphrase from a file that is its owner's alone, and from no other",
+    async () => {
+      const folder = await newFolder()
+      const file = join(folder, 'passphrase')
+      await writeFile(file, 'a long word\nsecond line\n')
+      const more = ['--passphrase-file', file]
+      for (const mode of [0o644, 0o640]) {
+        await chmod(file, mode)
+        const open = start({ port: 0, folder, more })
+        expect(await open.ended).toBe(1)
+        expect(open.output()).toMatch(/Others on this computer may read .*chmod 600/)
+      }
+      await chmod(file, 0o600)
+      const port = await freePort()
+      await up({ port, folder, more })
+      const origin = `http://127.0.0.1:${port}`
+      const enter = (passphrase: string): Promise<Response> =>
+        fetch(`${origin}/api/sign-in`, {
+          method: 'POST',
+          headers: { 'content-type': 'application/json', origin },
+          body: JSON.stringify({ passphrase }),
+        })
+      expect((await enter('a long word')).status).toBe(200)
+      expect((await enter('second line')).status).toBe(401)
+      expect((await fetch(`${origin}/api/jobs/teal/log`)).status).toBe(401)
+    },
+  )
 })

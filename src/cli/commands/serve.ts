@@ -1,19 +1,13 @@
 /** `hardstand serve`: the web app and its data, until it is stopped. */
 import { fileURLToPath } from 'node:url'
-import {
-  createServer,
-  type HardstandServer,
-  isLoopback,
-  type Passphrases,
-  ServerError,
-  serverLimits,
-} from '#server'
+import { createServer, type HardstandServer, isLoopback, ServerError, serverLimits } from '#server'
 import type { Store } from '#store'
 import { type Command, type Flags, textFlag } from '../command.ts'
 import { CliFault } from '../fault.ts'
 import { appVersion } from '../make-plan.ts'
 import { plainWords } from '../plain-words.ts'
 import { dataFolder, openData, sessionKey, storeFault } from '../serving/data-folder.ts'
+import { passphrases } from '../serving/passphrases.ts'
 import { seedSamples } from '../serving/seed-samples.ts'
 
 const ownHost = '127.0.0.1'
@@ -28,6 +22,11 @@ export const serve: Command = {
     { flags: '--host <name>', doc: `address to bind to; ${ownHost}, this computer alone, when left out` },
     { flags: '--data <folder>', doc: 'where the data is kept; the folder for your data when left out' },
     { flags: '--name <names>', doc: 'names by which others reach this computer, with commas between' },
+    { flags: '--passphrase-file <file>', doc: 'passphrase for everything; readable by you alone' },
+    {
+      flags: '--work-passphrase-file <file>',
+      doc: 'passphrase for the work without prices; readable by you alone',
+    },
     { flags: '--samples', doc: 'put the sample jobs into a data folder that has no jobs' },
   ],
   run: async ({ flags }) => {
@@ -62,13 +61,14 @@ type Wish = {
 }
 
 async function started(store: Store, { flags, folder, host, port }: Wish): Promise<Started> {
+  const files = { all: textFlag(flags, 'passphraseFile'), work: textFlag(flags, 'workPassphraseFile') }
   try {
     if (flags.samples === true) await seedSamples(store, Date.now())
     const server = createServer({
       store,
       app: appVersion(),
       webFolder,
-      passphrases: passphrases(process.env),
+      passphrases: await passphrases(files, process.env),
       sessionKey: await sessionKey(folder),
       names: (textFlag(flags, 'name') ?? '').split(',').filter((name) => name !== ''),
       limits: serverLimits,
@@ -81,12 +81,6 @@ async function started(store: Store, { flags, folder, host, port }: Wish): Promi
     if (error instanceof ServerError) throw new CliFault([plainWords.sentence(error.code, error.data)])
     throw storeFault(error, folder)
   }
-}
-
-/** An empty one is none: it is how a set one is taken back. */
-function passphrases(environment: NodeJS.ProcessEnv): Passphrases {
-  const { HARDSTAND_PASSPHRASE: all, HARDSTAND_PASSPHRASE_WORK: work } = environment
-  return { ...(all ? { all } : {}), ...(work ? { work } : {}) }
 }
 
 function portOf(text: string): number {
