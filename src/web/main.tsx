@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client'
 import './look/index.css'
 import { openDevice } from './device/device.ts'
 import { App, NoDevice } from './frame/app.tsx'
+import { commitOnHide } from './frame/commit-on-hide.ts'
 
 const root = document.getElementById('root')
 
@@ -21,6 +22,7 @@ async function start(place: HTMLElement): Promise<void> {
   }
 }
 
+commitOnHide(document)
 if (root) void start(root)
 // Without it the page works all the same, as long as the server is in reach.
 if ('serviceWorker' in navigator) {

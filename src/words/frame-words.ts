@@ -23,6 +23,8 @@ export const frameWords: Readonly<Record<string, string>> = {
     '{count, plural, one {One entry of the log is not taken by the server and is kept on this device alone: it may be too long.} other {# entries of the log are not taken by the server and are kept on this device alone: they may be too long.}} Write it again in shorter words.',
   'web.serverRefuses':
     'The server does not take the newest edits; they are kept on this device. Offer them again, and reload the page if that does not help.',
+  'web.deviceLost':
+    'What this browser kept for the page was taken away, so nothing is kept here any more. Leave the page open until the server has everything, then reload it.',
   'web.noDevice':
     'This browser lets the page keep nothing, so no job can be opened. A private window may be the reason.',
   'web.planFailed': 'The plan could not be made, and the last one still stands: {text}',

@@ -1,4 +1,4 @@
-/** A new job on this device: everything of it is kept before it is on the list. */
+/** A new job on this device: everything of it is kept before it is on the list, and the list before it is opened. */
 import type { RawDocument } from '#job'
 import { fillPart, moneyDocument, putShopJob, workDocument } from '#replica'
 import type { Device } from './device.ts'
@@ -36,6 +36,7 @@ export async function createJob(device: Device, { raw, weather }: NewJob): Promi
     boatName: text(work.job?.boatName),
     madeMs: Date.now(),
   })
+  await settled(device.shop)
   device.askToLast()
   return id
 }

@@ -26,8 +26,11 @@ interface Schema extends DBSchema {
 
 export type DeviceDb = IDBPDatabase<Schema>
 
-/** Opens the database; a page of another version that stands open is asked to let go by the browser. */
-export const openDeviceDb = (name = 'hardstand'): Promise<DeviceDb> =>
+/**
+ * Opens the database. `lost` is called when it is taken away while the page is open: deleted, thrown away by the
+ * browser, or wanted by a page of another version.
+ */
+export const openDeviceDb = (lost: () => void, name = 'hardstand'): Promise<DeviceDb> =>
   openDB<Schema>(name, 1, {
     upgrade: (db) => {
       db.createObjectStore('updates', { autoIncrement: true }).createIndex('name', 'name')
@@ -35,7 +38,11 @@ export const openDeviceDb = (name = 'hardstand'): Promise<DeviceDb> =>
       db.createObjectStore('weather')
       db.createObjectStore('facts')
     },
-    blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+    blocking: (_from, _to, event) => {
+      ;(event.target as IDBDatabase).close()
+      lost()
+    },
+    terminated: lost,
   })
 
 /** What a failed write means to a person: no room, or something else. */

@@ -4,6 +4,7 @@
  */
 import * as Y from 'yjs'
 import { type DeviceDb, strictly, writeFault } from './device-db.ts'
+import { leaveGuard } from './leave-guard.ts'
 import { createListeners, type Listeners } from './listeners.ts'
 
 export type DeviceDocument = Pick<Listeners, 'listen'> & {
@@ -13,6 +14,7 @@ export type DeviceDocument = Pick<Listeners, 'listen'> & {
   readonly loaded: Promise<void>
   readonly kept: () => boolean
   readonly fault: () => string | undefined
+  /** Once everything is kept; nobody has to wait for it. */
   readonly close: () => void
 }
 
@@ -29,7 +31,9 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
   const listeners = createListeners()
   const tabs = new BroadcastChannel(`hardstand ${name}`)
   const waiting: Uint8Array[] = []
+  const guard = leaveGuard()
   let writing = false
+  let closed = false
   let fault: string | undefined
   let retry: ReturnType<typeof setTimeout> | undefined
 
@@ -42,6 +46,8 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
         await writeUpdates(db, name, batch)
         waiting.splice(0, batch.length)
         fault = undefined
+        // Other tabs count as kept what they hear here.
+        for (const update of batch) tabs.postMessage(update)
       } catch (error) {
         fault = writeFault(error)
         clearTimeout(retry)
@@ -50,12 +56,18 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
       }
     }
     writing = false
+    guard.set(waiting.length > 0)
+    if (closed && waiting.length === 0) end()
     listeners.tell()
+  }
+  const end = (): void => {
+    tabs.close()
+    doc.destroy()
   }
   const changed = (update: Uint8Array, origin: unknown): void => {
     if (origin === fromDatabase || origin === fromTab) return
     waiting.push(update)
-    tabs.postMessage(update)
+    guard.set(true)
     listeners.tell()
     void flush()
   }
@@ -72,11 +84,26 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
     kept: () => waiting.length === 0,
     fault: () => fault,
     close: () => {
-      clearTimeout(retry)
-      tabs.close()
-      doc.destroy()
+      // What is not on the disk yet is not let go of: it is tried again until it is.
+      closed = true
+      if (waiting.length === 0) end()
     },
   }
+}
+
+/** A row that cannot be read does not take the others with it, and stays where it is. Gives how many there are. */
+function applyAll(doc: Y.Doc, updates: readonly Uint8Array[]): number {
+  let unread = 0
+  doc.transact(() => {
+    for (const update of updates) {
+      try {
+        Y.applyUpdate(doc, update, fromDatabase)
+      } catch {
+        unread += 1
+      }
+    }
+  }, fromDatabase)
+  return unread
 }
 
 async function writeUpdates(db: DeviceDb, name: string, updates: readonly Uint8Array[]): Promise<void> {
@@ -89,10 +116,11 @@ async function load(db: DeviceDb, name: string, doc: Y.Doc): Promise<void> {
   const change = db.transaction('updates', 'readwrite', strictly)
   const index = change.store.index('name')
   const [rows, keys] = [await index.getAll(name), await index.getAllKeys(name)]
-  doc.transact(() => {
-    for (const { update } of rows) Y.applyUpdate(doc, update, fromDatabase)
-  }, fromDatabase)
-  if (rows.length > mostRows) {
+  const unread = applyAll(
+    doc,
+    rows.map(({ update }) => update),
+  )
+  if (rows.length > mostRows && unread === 0) {
     for (const key of keys) await change.store.delete(key)
     await change.store.add({ name, update: Y.encodeStateAsUpdate(doc) })
   }

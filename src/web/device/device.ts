@@ -12,6 +12,8 @@ export type Device = Pick<Listeners, 'listen'> & {
   readonly shop: DeviceDocument
   readonly shopSync: Sync
   readonly jobs: () => readonly ShopJob[]
+  /** What is wrong with keeping anything here, or the list of jobs, as a code of the words. */
+  readonly fault: () => string | undefined
   readonly sees: () => Sees
   /** The browser may not throw the data away; undefined until it is known. */
   readonly lasting: () => boolean | undefined
@@ -23,7 +25,11 @@ const seesFact = 'sees'
 
 export async function openDevice(): Promise<Device> {
   const listeners = createListeners()
-  const db = await openDeviceDb()
+  let isLost = false
+  const db = await openDeviceDb(() => {
+    isLost = true
+    listeners.tell()
+  })
   let sees: Sees = (await db.get('facts', seesFact)) === 'work' ? 'work' : 'all'
   let lasting: boolean | undefined
   const shop = openDeviceDocument(db, shopDocument)
@@ -59,6 +65,7 @@ export async function openDevice(): Promise<Device> {
     shop,
     shopSync: sync,
     jobs: () => jobs,
+    fault: () => (isLost ? 'web.deviceLost' : shop.fault()),
     sees: () => sees,
     lasting: () => lasting,
     askToLast: () => {

@@ -58,6 +58,7 @@ type OutsideProps = {
 
 /** Sheets that belong to no job. */
 const Outside = ({ page, device, go, children }: OutsideProps) => {
+  const fault = useSyncExternalStore(device.listen, device.fault)
   const signIn = useSyncExternalStore(device.listen, device.connection.mustSignIn)
   const notTaken = useSyncExternalStore(device.listen, device.shopSync.notTaken)
   const rooms = [
@@ -69,7 +70,9 @@ const Outside = ({ page, device, go, children }: OutsideProps) => {
     <Desk
       stick={<StoryStick rooms={rooms} phone={['jobs', 'new', 'sums']} onGo={go} />}
       banner={
-        signIn ? (
+        fault !== undefined ? (
+          <Banner fault>{plainWords.sentence(fault)}</Banner>
+        ) : signIn ? (
           <SignIn connection={device.connection} />
         ) : notTaken ? (
           <NotTakenBanner why={notTaken} onAgain={device.shopSync.again} />
@@ -81,9 +84,11 @@ const Outside = ({ page, device, go, children }: OutsideProps) => {
   )
 }
 
+const plainWords = createWords({ locale: 'en-GB', system: 'metric' })
+
 const Unknown = () => (
   <Sheet
-    title={createWords({ locale: 'en-GB', system: 'metric' }).sentence('frame.unknownPage')}
+    title={plainWords.sentence('frame.unknownPage')}
     action={
       <LinkButton href="/" next>
         {labelOf('frame.toJobs')}
@@ -95,6 +100,6 @@ const Unknown = () => (
 /** Where nothing can be kept, nothing is opened: a person would lose what they do. */
 export const NoDevice = () => (
   <main>
-    <Banner fault>{createWords({ locale: 'en-GB', system: 'metric' }).sentence('web.noDevice')}</Banner>
+    <Banner fault>{plainWords.sentence('web.noDevice')}</Banner>
   </main>
 )

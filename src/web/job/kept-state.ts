@@ -12,26 +12,24 @@ export type KeptFacts = {
   readonly log: Pick<LogBox, 'kept' | 'fault' | 'entries' | 'waiting' | 'notTaken'>
   readonly syncs: readonly Pick<Sync, 'waiting' | 'notTaken'>[]
   readonly weather: Pick<WeatherOffer, 'waiting'>
-  readonly device: Pick<Device, 'connection' | 'lasting'>
+  readonly device: Pick<Device, 'connection' | 'lasting' | 'fault' | 'shop' | 'shopSync'>
 }
 
 /** `both` only when the server has said of every document, entry and weather that it has it. */
-export function keptState({
-  documents,
-  log,
-  syncs,
-  weather,
-  device: { connection, lasting },
-}: KeptFacts): Kept {
-  const here = log.kept() && documents.every((document) => document.kept())
+export function keptState({ log, weather, device, ...facts }: KeptFacts): Kept {
+  const { connection, lasting } = device
+  // A job that is not on the list is as good as lost.
+  const documents = [...facts.documents, device.shop]
+  const syncs = [...facts.syncs, device.shopSync]
   const online = connection.online()
   const unsent = log.entries().filter(({ sent }) => !sent).length
   const waits = [log, weather, ...syncs].map((one) => one.waiting())
   const waiting = unsent + syncs.reduce<number>((sum, sync) => sum + (sync.waiting() ?? 0), 0)
   const there = online && waiting === 0 && waits.every((wait) => wait !== undefined)
-  const fault = [...documents.map((document) => document.fault()), log.fault()].find(
+  const fault = [device.fault(), ...documents.map((document) => document.fault()), log.fault()].find(
     (code) => code !== undefined,
   )
+  const here = fault === undefined && log.kept() && documents.every((document) => document.kept())
   const notTaken = [...syncs, log].map((one) => one.notTaken()).find((why) => why !== undefined)
   const stays = lasting()
   return {
