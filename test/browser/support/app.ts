@@ -16,6 +16,8 @@ import { freePort, type Served, serve } from '../../support/served.ts'
 
 export type App = {
   readonly origin: string
+  /** Where the server keeps its data. */
+  readonly folder: string
   /** Another device: its own storage, its own service worker. */
   readonly device: (options?: BrowserContextOptions) => Promise<BrowserContext>
   /** Stops the server, lets something happen to its folder meanwhile, and starts it again. */
@@ -59,6 +61,7 @@ export async function openApp(): Promise<App> {
     const browser = await chromium.launch({ executablePath, args: browserArguments() })
     return {
       origin,
+      folder,
       device: (options) => newDevice(browser, { baseURL: origin, ...options }),
       restart: async (meanwhile, more = []) => {
         served.child.kill('SIGTERM')
