@@ -80,6 +80,8 @@ describeInBrowser('a device that keeps badly', (app) => {
     expect(await page.locator('.kept-mark:visible').first().textContent()).toContain(
       labelOf('keptMark.fault'),
     )
+    await step(page, '/job/deck-only/boat')
+    await bannerSays(page, 'web.deviceLost')
   })
 
   it('that puts the page aside keeps what stands in the box', async () => {

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { WebSocket } from 'ws'
 import * as Y from 'yjs'
 import { serverLimits } from '#server'
+import { createMemoryStore, type Store, StoreError } from '#store'
 import { until } from '../../../test/support/page.ts'
 import { startTestServer } from '../../../test/support/test-server.ts'
 import { type Connection, openConnection } from './connection.ts'
@@ -94,6 +95,29 @@ describe('a document that the server does not take', () => {
     await until('not taken', () => sync.notTaken()?.code === 'web.serverTakesLess')
     await until('the other', () => fine.waiting() === 0)
     expect(fine.notTaken()).toBeUndefined()
+  })
+})
+
+describe('a server without room on its disk', () => {
+  it('is said to have one, is left alone meanwhile, and gets the edit when it is offered again', async () => {
+    const store = createMemoryStore()
+    let full = true
+    const append: Store['append'] = (...given) =>
+      full
+        ? Promise.reject(new StoreError('store.diskFull', {}, 'disk: full, expected room'))
+        : store.append(...given)
+    const server = await start({ store: { ...store, append } })
+    const connection = connect(server)
+    const doc = new Y.Doc()
+    const sync = connection.share('work:teal', doc)
+    await until('met', () => sync.waiting() === 0)
+    doc.getMap('job').set('remark', 'not kept yet')
+    await until('not taken', () => sync.notTaken()?.code === 'web.serverDiskFault')
+    expect(sync.waiting()).toBeUndefined()
+    full = false
+    sync.again()
+    await until('taken', () => sync.waiting() === 0)
+    expect((await kept(server, 'work:teal')).updates).toHaveLength(1)
   })
 })
 

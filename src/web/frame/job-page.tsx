@@ -1,11 +1,11 @@
 /** One job: the stick with its rooms, the sheet of the room that is open, and what is always in sight. */
-import { Suspense, useEffect, useState } from 'react'
+import { Suspense, useEffect, useState, useSyncExternalStore } from 'react'
 import type { ShopJob } from '#replica'
-import { labelOf } from '#words'
+import { createWords, labelOf } from '#words'
 import type { Device } from '../device/device.ts'
 import type { JobView } from '../job/job-view.ts'
 import { useOpenJob } from '../job/use-open-job.ts'
-import { Desk, LinkButton, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
+import { Banner, Desk, LinkButton, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
 import { besides, rooms } from '../screens/rooms.ts'
 import { JobBanner } from './job-banner.tsx'
 import { jobCells, phoneHead } from './job-block.tsx'
@@ -20,8 +20,12 @@ export type JobPageProps = {
   readonly go: (href: string) => void
 }
 
+const plainWords = createWords({ locale: 'en-GB', system: 'metric' })
+
 export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
   const view = useOpenJob(device, job.id)
+  // A job cannot even be opened where the database was taken away.
+  const fault = useSyncExternalStore(device.listen, device.fault)
   useHistoryKeys(view?.history)
   const href = (to: string): string => `/job/${job.id}/${to}`
   const found = [...rooms, ...besides].find(({ id }) => id === room)
@@ -42,7 +46,13 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
           }
         />
       }
-      banner={view ? <JobBanner view={view} device={device} /> : null}
+      banner={
+        view ? (
+          <JobBanner view={view} device={device} />
+        ) : fault === undefined ? null : (
+          <Banner fault>{plainWords.sentence(fault)}</Banner>
+        )
+      }
     >
       <Suspense fallback={<Waiting />}>
         {view && Object.keys(view.raw.work).length === 0 ? (

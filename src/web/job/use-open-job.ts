@@ -13,11 +13,15 @@ export function useOpenJob(device: Device, id: string): JobView | undefined {
     let closed = false
     let opened: OpenJob | undefined
     const worker = new Worker(new URL('../worker/plan-worker.ts', import.meta.url), { type: 'module' })
-    void openJob({ device, id, worker }).then((found) => {
-      if (closed) return found.close()
-      opened = found
-      setJob(found)
-    })
+    openJob({ device, id, worker }).then(
+      (found) => {
+        if (closed) return found.close()
+        opened = found
+        setJob(found)
+      },
+      // The device says itself why nothing can be read from it.
+      () => worker.terminate(),
+    )
     return () => {
       closed = true
       setJob(undefined)
