@@ -28,6 +28,7 @@ function dataOf(plan: Described, step: WorkStep): NoteData {
     ...subjectOf(plan, step),
     ...(step.areaM2 === undefined ? {} : { areaM2: step.areaM2 }),
     ...(step.lengthM === undefined ? {} : { lengthM: step.lengthM }),
+    ...(step.tapeOffM === undefined ? {} : { tapeOffM: step.tapeOffM }),
     ...(step.grit === undefined ? {} : { grit: step.grit }),
     ...(step.method === undefined ? {} : { method: step.method }),
     ...(step.coat === undefined ? {} : { coat: step.coat, coats: step.coats ?? step.coat }),

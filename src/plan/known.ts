@@ -16,6 +16,7 @@ export type Rates = {
   readonly fillHoursPerM2: Sure<number>
   readonly pinholeHoursPerM2: Sure<number>
   readonly maskHoursPerM: Sure<number>
+  readonly tapeOffHoursPerM: Sure<number>
   readonly strikeHoursPerM: Sure<number>
   readonly layOutHoursPerM: Sure<number>
   /** Square metres an hour of the clock, alone and in pairs. */

@@ -138,6 +138,7 @@ function mendStep(input: MendedInput, { mishap, step, lies }: Lying): WorkStep {
     air: step.air,
     dust: 'makes',
     barred: step.barred,
+    standsOn: step.standsOn,
     hazards: hazardsOf(own, input.hazards),
     needs: [
       ...dryNeeds(

@@ -99,6 +99,7 @@ function ratesOf(catalogue: Catalogue): Rates {
     fillHoursPerM2: hours('skim-filler'),
     pinholeHoursPerM2: hours('pinhole-round'),
     maskHoursPerM: hours('mask-line'),
+    tapeOffHoursPerM: hours('tape-off'),
     strikeHoursPerM: hours('strike-line'),
     layOutHoursPerM: hours('lay-out-panels'),
     tipAloneM2PerH: limit(catalogue, 'paceOne'),

@@ -6,6 +6,7 @@ import type { Stage } from './remember.ts'
 import { closingSteps } from './steps/closing.ts'
 import { hostsOf, type StepContext, zoneRank } from './steps/context.ts'
 import { createDraft } from './steps/draft.ts'
+import { floorsOf } from './steps/floors.ts'
 import { repairSteps, settleStep } from './steps/grinding.ts'
 import { inOrder } from './steps/in-order.ts'
 import { bareSanding, layerSteps } from './steps/layers.ts'
@@ -76,11 +77,15 @@ function byZone(layers: readonly ZoneLayer[]): ReadonlyMap<string, readonly Zone
 }
 
 function contextOf(input: StepsInput): StepContext {
+  const zones = [...input.surfaces.zones, ...input.marks.zones]
   const working = new Set(input.shifts.map((shift) => shift.person))
   return {
-    draft: createDraft((step) => hazardsOf(step, input.hazards)),
+    draft: createDraft({
+      hazardsOf: (step) => hazardsOf(step, input.hazards),
+      floorsUnder: floorsOf(zones),
+    }),
     rates: input.rates,
-    zones: [...input.surfaces.zones, ...input.marks.zones],
+    zones,
     marks: input.marks,
     repairs: input.repairs,
     sheets: new Map(input.buildUps.sheets.map((sheet) => [sheet.id, sheet])),

@@ -235,6 +235,8 @@ export type WorkStep = Step & {
   readonly subject?: string
   readonly areaM2?: number
   readonly lengthM?: number
+  /** Tape that is pulled when the coat is on. */
+  readonly tapeOffM?: number
   readonly grit?: string
   readonly method?: string
   /** Person-hours at the smallest crew. */

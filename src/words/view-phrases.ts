@@ -19,7 +19,7 @@ const steps: Readonly<Record<string, string>> = {
   'step.strike': `Strike and tape {zone}${edge}`,
   'step.fill': '{layer} on {zone}, pass {coat, number} of {coats, number}',
   'step.coat':
-    '{layer} on {zone}, coat {coat, number} of {coats, number}{method, select, none {} other {, {method}}}',
+    '{layer} on {zone}, coat {coat, number} of {coats, number}{method, select, none {} other {, {method}}}{tapeOffM, select, none {} other {; tape off while it is soft}}',
   'step.sandBetween': `Sand {zone}${paper} before coat {coat, number} of {layer}`,
   'step.mend': `Sand {layer, select, none {} other {{layer} on }}{zone}${paper} to put it right`,
   'step.lost': '{layer, select, none {} other {{layer} on }}{zone}, a coat that was lost',

@@ -1,10 +1,11 @@
 /**
  * Whether a step could begin at a minute while all others stay where the plan has them: own rules for waits, people,
- * hours and dust. Work that may be split is begun for half an hour or to its end, never for a quarter.
+ * hours, dust and floors. Work that may be split is begun for half an hour or to its end, never for a quarter.
  */
 import type { Plan, WorkStep } from '#plan'
 import { limitsOf } from './coats.ts'
 import { type Spell, workingSpells } from './crew.ts'
+import { feetOn, treadMinute, wetUnder } from './feet.ts'
 import { dryMinute, fullAfter, type PlacedStep, type Subject, slotMinutes, toSlots } from './plans.ts'
 import { itemsOf } from './raw-sample.ts'
 import { faultsOfHour, marginK, rounding } from './skin.ts'
@@ -24,6 +25,9 @@ export type Trial = {
   readonly free: readonly (readonly Spell[])[]
   /** Spells of other steps that this one must keep clear of: sanding for a coat, wet coats for sanding. */
   readonly dust: readonly Spell[]
+  /** In which the floor under it is wet, and in which others stand on a floor that it wets. */
+  readonly wetUnder: readonly Spell[]
+  readonly feetOn: readonly Spell[]
   readonly isGo: (hour: number) => boolean
 }
 
@@ -37,6 +41,8 @@ export function trialOf(subject: Subject, placed: PlacedStep): Trial {
     readyMinute: readyMinute(subject, step),
     free: freeSpells(subject, step, others),
     dust: dustSpells(subject, step, others),
+    wetUnder: wetUnder(subject, step, others),
+    feetOn: feetOn(subject, step, others),
     isGo: goHours(subject, step),
   }
 }
@@ -142,6 +148,8 @@ function couldRun(trial: Trial, start: number, hours: Hours): boolean {
     const end = until + toSlots(step.cleanUpMinutes)
     if (countFree(trial, start, end) < crew) return false
     if (!isClear(dust, start, toSlotMinute(dryMinute(trial.subject, step, end)))) return false
+    if (!isClear(trial.wetUnder, start, end)) return false
+    if (!isClear(trial.feetOn, start, toSlotMinute(treadMinute(trial.subject, step, end)))) return false
     if (hours === 'any') return true
     for (let hour = Math.floor(from / 60); hour * 60 < until; hour++) if (!isGo(hour)) return false
     return true
@@ -152,7 +160,8 @@ function couldBegin(trial: Trial, start: number): boolean {
   return trial.step.paces.some(({ crew, personMinutes }) => {
     const end = start + Math.min(shortestPiece, toSlots(personMinutes / crew))
     for (let hour = Math.floor(start / 60); hour * 60 < end; hour++) if (!trial.isGo(hour)) return false
-    return countFree(trial, start, end) >= crew && isClear(trial.dust, start, end)
+    const clear = isClear(trial.dust, start, end) && isClear(trial.wetUnder, start, end)
+    return countFree(trial, start, end) >= crew && clear
   })
 }
 

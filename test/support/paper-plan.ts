@@ -106,6 +106,7 @@ const step = (
   air: 'boat',
   dust: 'neither',
   barred: [],
+  standsOn: [],
   hazards: [],
   hours: 1,
   certainty: 'typical',

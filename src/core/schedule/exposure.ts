@@ -1,8 +1,8 @@
 /** Keeps people away from what they are barred from: not only off that work, but off the job while it is done and wet. */
-import { type Limit, rowOf, type Stretch, wetMinutes } from './limit.ts'
+import { type Limit, LONGEST_WET_MINUTES, rowOf, type Stretch, slotBehind, wetMinutes } from './limit.ts'
 import type { AirAt } from './ready.ts'
 import type { Step } from './step.ts'
-import { type Runs, shut, slotsOf, type Timeline } from './timeline.ts'
+import { type Runs, shut, type Timeline } from './timeline.ts'
 
 /** Per person who is barred from anything: slots in which they are not at work. Changed by the run that made it. */
 export type ExposureBook = { readonly away: ReadonlyMap<string, Runs>; readonly timeline: Timeline }
@@ -20,6 +20,7 @@ const barredFrom = (step: Step): readonly string[] =>
 export const exposureLimits = (book: ExposureBook, step: Step, airAt: AirAt): readonly Limit[] =>
   step.barred.map((person) => ({
     runs: book.away.get(person)!,
+    longestMinutes: LONGEST_WET_MINUTES,
     tailMinutes: (endMinute) => wetMinutes(step, endMinute, airAt),
   }))
 
@@ -33,7 +34,7 @@ export function bookExposure(
     const row = away.get(person)
     if (row) shut(row, stretch)
   }
-  const toSlot = Math.min(timeline.slots, stretch.toSlot + slotsOf(stretch.wetMinutes))
+  const toSlot = slotBehind(stretch, stretch.wetMinutes, timeline.slots)
   for (const person of step.barred) {
     const row = timeline.free[timeline.people.indexOf(person)]
     if (row) shut(row, { fromSlot: stretch.fromSlot, toSlot })

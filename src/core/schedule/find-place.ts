@@ -1,5 +1,5 @@
 /** Finds the earliest place for one step on the timeline: a coat in one go, or work split over sessions. */
-import { type Limit, LONGEST_WET_MINUTES } from './limit.ts'
+import type { Limit } from './limit.ts'
 import type { Pace, Piece, Step } from './step.ts'
 import { closedFor, minuteOf, type Runs, SLOT, slotsOf, type Timeline } from './timeline.ts'
 
@@ -97,8 +97,8 @@ function isClear(
 ): boolean {
   const clear = limit.runs[slot] ?? 0
   if (clear < length) return false
-  // Clear for longer than anything stays wet: the clock need not be run.
-  if (clear >= length + slotsOf(LONGEST_WET_MINUTES)) return true
+  // Clear for longer than it is ever minded: the clock need not be run.
+  if (clear >= length + slotsOf(limit.longestMinutes)) return true
   const tail = slotsOf(limit.tailMinutes(minuteOf(timeline, slot + length)))
   return clear >= Math.min(length + tail, limit.runs.length - 1 - slot)
 }

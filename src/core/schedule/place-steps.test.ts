@@ -25,6 +25,7 @@ const step = (id: string, over: Partial<Step> = {}): Step => ({
   air: 'boat',
   dust: 'neither',
   barred: [],
+  standsOn: [],
   ...over,
 })
 
@@ -191,6 +192,36 @@ describe('placeSteps', () => {
     expect(startAt(0)).toBe(day + 480)
   })
 
+  it('keeps feet off a coated floor until it can be trodden, and coats none that is stood on meanwhile', () => {
+    const sole = step('sole', {
+      inOneGo: true,
+      tread: { floors: ['sole'], table: [{ airC: 20, hours: 3 }] },
+    })
+    const side = step('side', { standsOn: ['sole'] })
+    expect(place([sole, side]).placed.map((one) => one.startMinute)).toEqual([480, 540 + 180])
+    expect(place([side, sole]).placed.map((one) => one.startMinute)).toEqual([480, 540])
+    const later = step('side', { standsOn: ['sole'], needs: [after('first', 120)] })
+    const first = step('first')
+    const starts = place([first, later, sole]).placed.map((one) => one.startMinute)
+    expect(starts).toEqual([480, 660, 720])
+    const other = step('other', { standsOn: ['side deck'] })
+    expect(place([sole, other]).placed[1]?.startMinute).toBe(540)
+  })
+
+  it('minds a coat that is on already for as long as is left of its clocks', () => {
+    const coat = step('coat', {
+      inOneGo: true,
+      dust: 'minds',
+      wet: [{ airC: 20, hours: 12 }],
+      tread: { floors: ['sole'], table: [{ airC: 20, hours: 14 }] },
+    })
+    const done = new Map([['coat', { startMinute: -240, endMinute: -120 }]])
+    const starts = (one: Step) => place([coat, one], { done }).placed[1]?.startMinute
+    expect(starts(step('sand', { dust: 'makes' }))).toBe(600)
+    expect(starts(step('side', { standsOn: ['sole'] }))).toBe(720)
+    expect(starts(step('other'))).toBe(480)
+  })
+
   it('lets one begin where the other has only a scrap of time', () => {
     const early: Person = { id: 'ben', shifts: [{ startMinute: 480, endMinute: 495 }] }
     const paces = [
@@ -251,8 +282,11 @@ describe('placeSteps on any list of steps', () => {
     dust: fc.constantFrom('makes' as const, 'minds' as const, 'neither' as const),
     crew: fc.integer({ min: 1, max: 2 }),
     wait: fc.integer({ min: 0, max: 3000 }),
+    floor: fc.constantFrom('stands' as const, 'wets' as const, 'neither' as const),
     back: fc.integer({ min: 1, max: 5 }),
   })
+
+  const treadTable = [{ airC: 20, hours: 5 }]
 
   const build = (specs: readonly (typeof anyStep extends fc.Arbitrary<infer T> ? T : never)[]) =>
     specs.map((spec, index) =>
@@ -260,6 +294,8 @@ describe('placeSteps on any list of steps', () => {
         inOneGo: spec.inOneGo,
         dust: spec.inOneGo ? spec.dust : spec.dust === 'minds' ? 'neither' : spec.dust,
         wet: [{ airC: 20, hours: 2 }],
+        standsOn: spec.floor === 'stands' ? ['sole'] : [],
+        ...(spec.floor === 'wets' && spec.inOneGo ? { tread: { floors: ['sole'], table: treadTable } } : {}),
         paces: [{ crew: spec.crew, personMinutes: Math.min(spec.minutes, spec.inOneGo ? 400 : 900) }],
         hoursKey: spec.inOneGo ? 'gloss' : undefined,
         needs: index >= spec.back ? [after(`s${index - spec.back}`, spec.wait)] : [],
@@ -293,6 +329,26 @@ describe('placeSteps on any list of steps', () => {
             const [mine, theirs] = [at.get(id), at.get(need.step)]
             if (!mine || !theirs || need.wait.kind !== 'fixed') continue
             expect(mine.startMinute).toBeGreaterThanOrEqual(theirs.endMinute + need.wait.minutes)
+          }
+        }
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('has nobody on a floor that cannot be trodden', () => {
+    fc.assert(
+      fc.property(fc.array(anyStep, { minLength: 1, maxLength: 25 }), (specs) => {
+        const steps = build(specs)
+        const { placed } = place(steps, { people: [ada, ben] })
+        const pieces = (of: (one: Step) => boolean) =>
+          placed
+            .filter(({ step: id }) => of(steps.find((one) => one.id === id)!))
+            .flatMap((one) => one.pieces)
+        for (const wet of pieces((one) => one.tread !== undefined)) {
+          for (const feet of pieces((one) => one.standsOn.length > 0)) {
+            const apart = feet.endMinute <= wet.startMinute || feet.startMinute >= wet.endMinute + 300
+            expect(apart).toBe(true)
           }
         }
       }),

@@ -6,11 +6,12 @@
 import { bookDust, createDustBook, type DustBook, dustLimits } from './dust.ts'
 import { bookExposure, createExposureBook, type ExposureBook, exposureLimits } from './exposure.ts'
 import { type Found, findInOneGo, findSplit } from './find-place.ts'
+import { bookFooting, createFootingBook, type FootingBook, footingLimits } from './footing.ts'
 import { type Grid, type Openings, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
-import { wetMinutes } from './limit.ts'
+import { type Stretch, wetMinutes } from './limit.ts'
 import { type AirAt, readyAt, type ShutWindow, shutWindow } from './ready.ts'
-import type { Interval, Person, Placed, Step, Unplaced, Verdict } from './step.ts'
+import type { Interval, Person, Piece, Placed, Step, Unplaced, Verdict } from './step.ts'
 import { SLOT, shut, slotFrom, type Timeline, wholeSlots } from './timeline.ts'
 
 export type Calendar = {
@@ -37,6 +38,7 @@ type Run = PlaceInput & {
   readonly placed: Map<string, Placed>
   readonly dust: DustBook
   readonly exposure: ExposureBook
+  readonly footing: FootingBook
   readonly airOf: (step: string) => AirAt
 }
 
@@ -54,6 +56,7 @@ export function placeSteps(input: PlaceInput): Calendar {
     timeline,
     dust: createDustBook(timeline.slots),
     exposure: createExposureBook(input.steps, timeline),
+    footing: createFootingBook(timeline.slots),
     placed: new Map(),
     airOf,
   }
@@ -70,6 +73,9 @@ function placeOne(run: Run, step: Step, keyed: Calendar['keyed'][number][]): Unp
   const happened = run.done.get(step.id)
   if (happened) {
     run.placed.set(step.id, { step: step.id, ...happened, pieces: [], verdict: 'go', done: true })
+    // What it left may still be wet.
+    const stretch = stretchOf(run, step, happened)
+    book(run, step, { ...stretch, people: [] })
     return undefined
   }
   const ready = readyAt({ step, placed: run.placed, earliestMinute: run.firstMinute, airOf: run.airOf })
@@ -110,6 +116,7 @@ const keying = (step: Step, { window }: ShutWindow): Step => ({
   needs: [],
   dust: 'makes',
   air: step.air,
+  standsOn: step.standsOn,
   barred: window.barred,
 })
 
@@ -136,7 +143,11 @@ function find(run: Run, step: Step, fromMinute: number): Found | undefined {
     timeline,
     step,
     fromSlot: slotFrom(timeline, fromMinute),
-    limits: [...dustLimits(run.dust, step, airAt), ...exposureLimits(run.exposure, step, airAt)],
+    limits: [
+      ...dustLimits(run.dust, step, airAt),
+      ...exposureLimits(run.exposure, step, airAt),
+      ...footingLimits(run.footing, step, airAt),
+    ],
   }
   const openings = openingsOf(run, step)
   if (!openings) return search({ ...base, open: undefined })
@@ -158,14 +169,9 @@ const endOf = (found: Found): number => found.pieces.at(-1)!.endMinute
 function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], keyFor?: string): void {
   const hours = openingsOf(run, step)?.hours
   found.pieces.forEach((piece, index) => {
-    const stretch = {
-      fromSlot: slotFrom(run.timeline, piece.startMinute),
-      toSlot: slotFrom(run.timeline, piece.endMinute),
-      wetMinutes: wetMinutes(step, piece.endMinute, airOn(run, step)),
-    }
+    const stretch = stretchOf(run, step, piece)
     for (const row of found.rows[index]!) shut(run.timeline.free[row]!, stretch)
-    bookDust(run.dust, step, stretch)
-    bookExposure(run.exposure, step, { ...stretch, people: piece.people })
+    book(run, step, { ...stretch, people: piece.people })
   })
   const verdict = found.pieces
     .map((piece) => worstOver(hours, workStretch(step, piece)))
@@ -181,6 +187,21 @@ function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], ke
     done: false,
   })
 }
+
+/** What it keeps others from while it is done, and after. */
+function book(run: Run, step: Step, stretch: Stretch & Pick<Piece, 'people'>): void {
+  bookDust(run.dust, step, stretch)
+  bookExposure(run.exposure, step, stretch)
+  bookFooting(run.footing, step, stretch, airOn(run, step))
+}
+
+const stretchOf = (run: Run, step: Step, { startMinute, endMinute }: Interval): Stretch => ({
+  fromSlot: slotFrom(run.timeline, startMinute),
+  toSlot: slotFrom(run.timeline, endMinute),
+  endMinute,
+  agoMinutes: Math.max(0, run.timeline.firstMinute - endMinute),
+  wetMinutes: wetMinutes(step, endMinute, airOn(run, step)),
+})
 
 const workStretch = (step: Step, piece: Interval) => ({
   fromMinute: piece.startMinute + wholeSlots(step.setUpMinutes),

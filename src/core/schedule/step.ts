@@ -49,6 +49,10 @@ export type Step = {
   readonly dust: 'makes' | 'minds' | 'neither'
   /** How long after the work a coat still minds dust: its clock to touch-dry. */
   readonly wet?: CureTable
+  /** Floors one stands on to do it, by id. */
+  readonly standsOn: readonly string[]
+  /** Floors it makes wet, and the clock until they can be trodden. */
+  readonly tread?: { readonly floors: readonly string[]; readonly table: CureTable }
   /** People who must not do it, by id. */
   readonly barred: readonly string[]
 }

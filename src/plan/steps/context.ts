@@ -2,6 +2,7 @@
 import type { Rates } from '../known.ts'
 import type { FittingPlan, Marks, Repairs, ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import type { Draft } from './draft.ts'
+import { isFloor } from './floors.ts'
 
 export type StepContext = {
   readonly draft: Draft
@@ -58,11 +59,12 @@ export function hostsOf(context: StepContext, zone: ZoneArea): readonly ZoneArea
   return kinds ? context.zones.filter((other) => kinds.has(other.kind) && !other.indoors) : []
 }
 
-/** Loose parts first, then deck, then hull, so that drips and feet do no harm. */
+/** Loose parts first, then deck with its floors last, then hull, so that drips and feet do no harm. */
 export function zoneRank(zone: ZoneArea): number {
   if (zone.indoors) return 0
-  if (hullKinds.has(zone.kind)) return 2
-  return zone.kind === 'bottom' ? 3 : 1
+  if (hullKinds.has(zone.kind)) return 3
+  if (zone.kind === 'bottom') return 4
+  return isFloor(zone) ? 2 : 1
 }
 
 export const placeOf = (zone: ZoneArea | undefined): 'boat' | 'indoors' =>

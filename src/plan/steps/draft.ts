@@ -31,21 +31,30 @@ export type StepSpec = Pick<WorkStep, 'id' | 'kind' | 'phase'> &
     readonly hoursKey?: string
   }
 
+export type DraftRules = {
+  readonly hazardsOf: (step: Pick<StepSpec, 'kind' | 'zone' | 'sheet'>) => readonly string[]
+  /** Floors one stands on to work on a zone. */
+  readonly floorsUnder: (zone: string) => readonly string[]
+}
+
 /** A draft drops needs on steps that are not there: a zone without a wash has nothing to wait for. */
-export function createDraft(
-  hazardsOf: (step: Pick<StepSpec, 'kind' | 'zone' | 'sheet'>) => readonly string[],
-): Draft {
+export function createDraft({ hazardsOf, floorsUnder }: DraftRules): Draft {
   const steps = new Map<string, WorkStep>()
   const add = (spec: StepSpec): string => {
-    steps.set(spec.id, complete(spec, { known: steps, hazards: hazardsOf(spec) }))
+    const standsOn = spec.zone === undefined ? [] : floorsUnder(spec.zone)
+    steps.set(spec.id, complete(spec, { known: steps, hazards: hazardsOf(spec), standsOn }))
     return spec.id
   }
   return { add, has: (id) => steps.has(id), all: () => [...steps.values()] }
 }
 
-type Around = { readonly known: ReadonlyMap<string, WorkStep>; readonly hazards: readonly string[] }
+type Around = {
+  readonly known: ReadonlyMap<string, WorkStep>
+  readonly hazards: readonly string[]
+  readonly standsOn: readonly string[]
+}
 
-function complete(spec: StepSpec, { known, hazards }: Around): WorkStep {
+function complete(spec: StepSpec, { known, hazards, standsOn }: Around): WorkStep {
   const { personHours, crew, needs, hoursKey, paces, ...rest } = spec
   return {
     inOneGo: false,
@@ -56,6 +65,7 @@ function complete(spec: StepSpec, { known, hazards }: Around): WorkStep {
     barred: [],
     ...rest,
     hazards,
+    standsOn,
     hours: personHours,
     paces: paces ?? evenPaces(personHours, crew ?? { least: 1, most: 1 }),
     needs: needs.flatMap((need) => asNeed(need, known)),

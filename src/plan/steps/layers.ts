@@ -1,39 +1,22 @@
 /** The layers of one zone: sand, mask, coat, wait, sand between, coat again. */
 import type { Need } from '#core/schedule'
 import { minutesOf } from '../minutes.ts'
-import type { ResolvedSheet, Sure, ZoneArea, ZoneLayer } from '../types.ts'
+import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatPaces, handling } from './coat-paces.ts'
 import { coatId, hostsOf, lastCoat, layersOn, phase, placeOf, type StepContext, sheetOf } from './context.ts'
 import { stepId } from './draft.ts'
+import { treadOf } from './floors.ts'
 import { repairsDone, settleId } from './grinding.ts'
+import { mask, maskId, tapeOff } from './masking.ts'
 import { washId } from './opening.ts'
 import { sandRate } from './sand-rate.ts'
+import { below, group, isFiller, onHosts, type Spot, sandId } from './spot.ts'
 import { dryNeeds, waitFor } from './waits.ts'
-
-const fillers = new Set(['filler', 'fairing', 'laminating resin'])
-export const isFiller = (layer: ZoneLayer): boolean => fillers.has(layer.role)
-
-const group = (layer: ZoneLayer): 'fill' | 'prime' | 'finish' | 'nonSkid' => {
-  if (isFiller(layer)) return 'fill'
-  if (layer.role === 'non-skid') return 'nonSkid'
-  return layer.role === 'finish' ? 'finish' : 'prime'
-}
 
 function phaseOf(zone: ZoneArea, layer: ZoneLayer): number {
   if (zone.kind === 'boot stripe') return phase.stripe
   if (zone.kind === 'non-skid') return phase.nonSkid
   return { fill: phase.grind, prime: phase.prime, finish: phase.finish, nonSkid: phase.nonSkid }[group(layer)]
-}
-
-/** Where the layer stands among those of its zone. */
-type Spot = {
-  readonly zone: ZoneArea
-  readonly layer: ZoneLayer
-  readonly sheet: ResolvedSheet
-  readonly previous: ZoneLayer | undefined
-  readonly phase: number
-  /** Nothing liquid is on the zone yet: sanding here belongs to the grinding block. */
-  readonly bare: boolean
 }
 
 export function layerSteps(context: StepContext, zone: ZoneArea, options: { readonly fill: boolean }): void {
@@ -42,7 +25,8 @@ export function layerSteps(context: StepContext, zone: ZoneArea, options: { read
     const sheet = sheetOf(context, layer.sheet)
     if (!sheet || isFiller(layer) !== options.fill) return
     const bare = layers.slice(0, index).every(isFiller)
-    layerOf(context, { zone, layer, sheet, previous: layers[index - 1], phase: phaseOf(zone, layer), bare })
+    const [previous, next] = [layers[index - 1], layers[index + 1]]
+    layerOf(context, { zone, layer, sheet, previous, next, phase: phaseOf(zone, layer), bare })
   })
 }
 
@@ -53,7 +37,8 @@ export function bareSanding(context: StepContext, zone: ZoneArea): void {
   const layer = layers[index]
   const sheet = layer && sheetOf(context, layer.sheet)
   if (!layer || !sheet || zone.how === 'marks') return
-  sandBefore(context, { zone, layer, sheet, previous: layers[index - 1], phase: phase.grind, bare: true })
+  const [previous, next] = [layers[index - 1], layers[index + 1]]
+  sandBefore(context, { zone, layer, sheet, previous, next, phase: phase.grind, bare: true })
 }
 
 function layerOf(context: StepContext, spot: Spot): void {
@@ -66,16 +51,7 @@ function layerOf(context: StepContext, spot: Spot): void {
   }
 }
 
-const sandId = (layer: ZoneLayer, coat: number): string => stepId('sand', layer.zone, layer.layer, coat)
-const maskId = (layer: ZoneLayer): string => stepId('mask', layer.zone, layer.layer)
 const pinholeId = (layer: ZoneLayer): string => stepId('pinholes', layer.zone, layer.layer)
-
-/** The last coat below this layer, dry enough to sand. */
-function below(context: StepContext, { previous }: Spot): readonly Need[] {
-  return previous
-    ? dryNeeds(coatId(previous, previous.coats), sheetOf(context, previous.sheet), 'dryToSand')
-    : []
-}
 
 /** Whom the sanding of these must not be given to. */
 const barredFrom = (
@@ -90,14 +66,6 @@ function sheetsUnder(context: StepContext, { zone, previous }: Spot): readonly (
   return [previous?.sheet, ...hosts, ...filled].map((id) =>
     id === undefined ? undefined : sheetOf(context, id),
   )
-}
-
-/** A stripe or a panel is taped on the fresh paint of its neighbours. */
-function onHosts(context: StepContext, spot: Spot): readonly Need[] {
-  return hostsOf(context, spot.zone).flatMap((host) => {
-    const last = lastCoat(context, host.id)
-    return last ? dryNeeds(last.id, sheetOf(context, last.layer.sheet), 'dryToTape') : []
-  })
 }
 
 const wantsSanding = (grit: string): boolean => grit !== '' && grit !== 'none'
@@ -129,53 +97,16 @@ function sandBefore(context: StepContext, spot: Spot): void {
   })
 }
 
-/** Taped once for the primers and again for the finish: tape does not stay on from one stage to the next. */
-function mask(context: StepContext, spot: Spot): void {
-  const { layer, zone, previous } = spot
-  if (isFiller(layer) || zone.perimeterM === 0) return
-  if (previous && group(previous) === group(layer)) return
-  const guards = context.fittings
-    .filter((fitting) => fitting.zone === zone.id)
-    .reduce((sum, fitting) => sum + fitting.maskM, 0)
-  const lengthM = zone.perimeterM + guards
-  const rate = maskRate(context, zone)
-  context.draft.add({
-    id: maskId(layer),
-    kind: zone.how === 'marks' ? 'strike' : 'mask',
-    phase: spot.phase,
-    zone: zone.id,
-    layer: layer.layer,
-    lengthM,
-    personHours: lengthM * rate.value,
-    certainty: rate.certainty,
-    crew: { least: 1, most: context.crew },
-    air: placeOf(zone),
-    needs: [
-      sandId(layer, 1),
-      settled(zone),
-      washId(zone.id),
-      ...below(context, spot),
-      ...onHosts(context, spot),
-    ],
-  })
-}
-
-/** A line that is not there yet is struck before it is taped. */
-function maskRate({ rates }: StepContext, zone: ZoneArea): Sure<number> {
-  if (zone.how !== 'marks') return rates.maskHoursPerM
-  const struck = zone.kind === 'boot stripe' ? rates.strikeHoursPerM : rates.layOutHoursPerM
-  return { value: struck.value + rates.maskHoursPerM.value, certainty: 'assumed' }
-}
-
-const settled = (zone: ZoneArea): string | undefined => (zone.indoors ? undefined : settleId)
-
 function coatStep(context: StepContext, spot: Spot, coat: number): void {
   const { layer, zone, sheet } = spot
   const filler = isFiller(layer)
+  const { setUpMinutes, cleanUpMinutes } = handling(context, layer)
+  const tape = tapeOff(context, spot, coat)
   context.draft.add({
     id: coatId(layer, coat),
     kind: filler ? 'fill' : 'coat',
     ...(filler ? {} : { dust: 'minds' as const, wet: sheet.clocks.touchDry?.value ?? usuallyTouchDry }),
+    ...treadOf(zone, sheet, context.zones),
     phase: spot.phase,
     zone: zone.id,
     layer: layer.layer,
@@ -186,7 +117,9 @@ function coatStep(context: StepContext, spot: Spot, coat: number): void {
     method: layer.method,
     ...coatPaces(context, layer),
     inOneGo: true,
-    ...handling(context, layer),
+    setUpMinutes,
+    cleanUpMinutes: cleanUpMinutes + minutesOf((tape.tapeOffM ?? 0) * context.rates.tapeOffHoursPerM.value),
+    ...tape,
     hoursKey: `${placeOf(zone)}|${sheet.id}`,
     air: placeOf(zone),
     barred: barredFrom(context, [sheet]),
