@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, it } from 'vitest'
-import { labelOf } from '#words'
 import { describeInBrowser, drawn, open } from './support/app.ts'
 import { onServer, titleOf, titleOtherThan } from './support/boat.ts'
 import { jobPath } from './support/screens.ts'

@@ -56,6 +56,7 @@ export type ClockCell =
   | 'recoatMost'
   | 'dryToSand'
   | 'dryToTape'
+  | 'dryToTread'
   | 'dryToFit'
   | 'dryToSling'
   | 'potLife'
