@@ -106,7 +106,11 @@ const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps)
         })}
       </p>
       <p>{words.sentence('daysscreen.forSheet', { name: sheet })}</p>
-      {rows.length === 0 ? <p>{words.sentence('daysscreen.hourUnknown')}</p> : <Limits rows={rows} view={view} />}
+      {rows.length === 0 ? (
+        <p>{words.sentence('daysscreen.hourUnknown')}</p>
+      ) : (
+        <Limits rows={rows} view={view} />
+      )}
       <FailedLimits {...{ view, ...of }} hoursKey={hours.key} />
       <div className="days-why-steps">
         <Button onClick={() => step(-1)}>{labelOf('daysScreen.hourBefore')}</Button>
