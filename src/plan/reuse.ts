@@ -18,9 +18,13 @@ function reuseList(previous: readonly unknown[], next: readonly unknown[]): read
   let same = previous.length === next.length
   let merged: unknown[] | undefined
   for (let index = 0; index < next.length; index++) {
-    const part = reuse(previous[index], next[index])
-    if (!Object.is(part, previous[index])) same = false
-    if (Object.is(part, next[index])) continue
+    const was = previous[index]
+    const is = next[index]
+    // Most parts are numbers and texts that did not change: nothing is called for those.
+    if (Object.is(was, is)) continue
+    const part = reuse(was, is)
+    if (!Object.is(part, was)) same = false
+    if (Object.is(part, is)) continue
     merged ??= next.slice()
     merged[index] = part
   }
@@ -36,9 +40,12 @@ function reuseRecord(
   let keys = 0
   for (const key in next) {
     keys++
-    const part = reuse(previous[key], next[key])
-    if (!Object.is(part, previous[key])) same = false
-    if (Object.is(part, next[key])) continue
+    const was = previous[key]
+    const is = next[key]
+    if (Object.is(was, is)) continue
+    const part = reuse(was, is)
+    if (!Object.is(part, was)) same = false
+    if (Object.is(part, is)) continue
     merged ??= { ...next }
     merged[key] = part
   }

@@ -1,6 +1,6 @@
 /** A clock that runs at the pace of the hour's temperature: when a wait is over or a limit is reached. */
 import type { CureTable } from './cure-table.ts'
-import { type CureFound, type CureSense, hoursAt } from './hours-at.ts'
+import { type CureFound, type CureSense, foundAt, hoursOf } from './hours-at.ts'
 
 /** A clock is given up after this many hours (two years), also when the series goes on for ever. */
 const longestCureHours = 2 * 366 * 24
@@ -33,15 +33,21 @@ export function clockEnd(clock: CureClock): CureEnd | undefined {
   const limit = clock.startHours + longestCureHours
   let done = 0
   for (let from = clock.startHours; from < limit; from = Math.floor(from) + 1) {
-    const step = stepAt(clock, from, limit)
-    if (step === undefined) return undefined
-    if (!found.includes(step.found)) found.push(step.found)
-    const left = (1 - done) * step.hours
-    if (left <= step.span + roundingHours) return { endHours: from + left, found }
-    done += step.span / step.hours
+    const airC = clock.temperatureAt(Math.floor(from))
+    if (airC === undefined) return undefined
+    const way = foundAt(clock.table, airC)
+    if (!found.includes(way)) found.push(way)
+    const hours = hoursOf(clock, airC, way)
+    const span = spanFrom(from, limit)
+    const left = (1 - done) * hours
+    if (left <= span + roundingHours) return { endHours: from + left, found }
+    done += span / hours
   }
   return undefined
 }
+
+/** To the next whole hour of the series, or to the limit, h. */
+const spanFrom = (from: number, limit: number): number => Math.min(Math.floor(from) + 1, limit) - from
 
 /** A clock this close to full at the end of a step is full, h: sums of shares are not exact. */
 const roundingHours = 1e-9
@@ -53,17 +59,9 @@ const roundingHours = 1e-9
 export function clockShare(clock: CureClock & { readonly endHours: number }): number | undefined {
   let done = 0
   for (let from = clock.startHours; from < clock.endHours; from = Math.floor(from) + 1) {
-    const step = stepAt(clock, from, clock.endHours)
-    if (step === undefined) return undefined
-    done += step.span / step.hours
+    const airC = clock.temperatureAt(Math.floor(from))
+    if (airC === undefined) return undefined
+    done += spanFrom(from, clock.endHours) / hoursOf(clock, airC, foundAt(clock.table, airC))
   }
   return done
-}
-
-function stepAt(clock: CureClock, from: number, limit: number) {
-  const index = Math.floor(from)
-  const airC = clock.temperatureAt(index)
-  if (airC === undefined) return undefined
-  const { hours, found } = hoursAt(clock.table, airC, clock.sense)
-  return { hours, found, span: Math.min(index + 1, limit) - from }
 }

@@ -35,31 +35,51 @@ const doublingPerK = Math.LN2 / 10
  * specification for pot life. Two-part paints' own sheets give 1.3 to 2.4 per 10 °C.
  */
 export function hoursAt(table: CureTable, airC: number, sense: CureSense): CureHours {
-  const upper = table.findIndex((point) => point.airC >= airC)
-  const over = table[upper]
-  if (over?.airC === airC) return { hours: over.hours, found: 'row', stopped: false }
-  const first = table[0]
-  const last = table[table.length - 1]
-  if (first === undefined || last === undefined || Number.isNaN(airC)) throw unreadable(table, airC)
-  if (first === last) return { hours: scaled(first, airC, -doublingPerK), found: 'one-point', stopped: false }
-  if (over === undefined) return aboveTable(table, last, airC, sense)
-  const under = table[upper - 1]
-  if (under === undefined) return belowTable(first, sense)
-  return { hours: scaled(under, airC, slope(under, over)), found: 'between', stopped: false }
+  const found = foundAt(table, airC)
+  const hours = hoursOf({ table, sense }, airC, found)
+  return { hours, found, stopped: found === 'below' && sense === 'least' }
 }
 
-function belowTable(first: CurePoint, sense: CureSense): CureHours {
-  return sense === 'least'
-    ? { hours: Number.POSITIVE_INFINITY, found: 'below', stopped: true }
-    : { hours: first.hours, found: 'below', stopped: false }
+/** How `hoursAt` finds a time. Apart from it, since a clock asks both of thousands of hours and keeps neither. */
+export function foundAt(table: CureTable, airC: number): CureFound {
+  if (table.length === 0 || Number.isNaN(airC)) throw unreadable(table, airC)
+  const row = rowFrom(table, airC)
+  if (table[row]?.airC === airC) return 'row'
+  if (table.length === 1) return 'one-point'
+  if (row === table.length) return 'above'
+  return row === 0 ? 'below' : 'between'
 }
 
-function aboveTable(table: CureTable, last: CurePoint, airC: number, sense: CureSense): CureHours {
-  const before = table[table.length - 2]
-  if (sense === 'least' || before === undefined) return { hours: last.hours, found: 'above', stopped: false }
-  const steepest = Math.min(slope(before, last), -doublingPerK)
-  return { hours: scaled(last, airC, steepest), found: 'above', stopped: false }
+/** The first row at the temperature or above it. */
+function rowFrom(table: CureTable, airC: number): number {
+  let row = 0
+  while (row < table.length && table[row]!.airC < airC) row++
+  return row
 }
+
+type Asked = { readonly table: CureTable; readonly sense: CureSense }
+
+/** The hours of `hoursAt`, from how they are found. */
+export function hoursOf({ table, sense }: Asked, airC: number, found: CureFound): number {
+  const row = rowFrom(table, airC)
+  const last = table[table.length - 1]!
+  switch (found) {
+    case 'row':
+      return table[row]!.hours
+    case 'one-point':
+      return scaled(last, airC, -doublingPerK)
+    case 'below':
+      return sense === 'least' ? Number.POSITIVE_INFINITY : table[0]!.hours
+    case 'above':
+      return sense === 'least' ? last.hours : scaled(last, airC, steepest(table))
+    case 'between':
+      return scaled(table[row - 1]!, airC, slope(table[row - 1]!, table[row]!))
+  }
+}
+
+/** How fast a most time shortens above its last row, 1/K. */
+const steepest = (table: CureTable): number =>
+  Math.min(slope(table[table.length - 2]!, table[table.length - 1]!), -doublingPerK)
 
 /** d ln(hours) / dT between two rows, 1/K. */
 function slope(under: CurePoint, over: CurePoint): number {

@@ -1,5 +1,13 @@
 /** Keeps people away from what they are barred from: not only off that work, but off the job while it is done and wet. */
-import { type Limit, LONGEST_WET_MINUTES, rowOf, type Stretch, slotBehind, wetMinutes } from './limit.ts'
+import {
+  createRows,
+  type Limit,
+  LONGEST_WET_MINUTES,
+  rowOf,
+  type Stretch,
+  slotBehind,
+  wetMinutes,
+} from './limit.ts'
 import type { AirAt } from './ready.ts'
 import type { Step } from './step.ts'
 import { type Runs, shut, type Timeline } from './timeline.ts'
@@ -8,9 +16,9 @@ import { type Runs, shut, type Timeline } from './timeline.ts'
 export type ExposureBook = { readonly away: ReadonlyMap<string, Runs>; readonly timeline: Timeline }
 
 export function createExposureBook(steps: readonly Step[], timeline: Timeline): ExposureBook {
-  const rows = new Map<string, Runs>()
-  for (const person of steps.flatMap(barredFrom)) rowOf(rows, person, timeline.slots)
-  return { away: rows, timeline }
+  const rows = createRows(timeline.open)
+  for (const person of steps.flatMap(barredFrom)) rowOf(rows, person)
+  return { away: rows.byKey, timeline }
 }
 
 /** Also those who may not key it, should its window shut. */
@@ -34,7 +42,7 @@ export function bookExposure(
     const row = away.get(person)
     if (row) shut(row, stretch)
   }
-  const toSlot = slotBehind(stretch, stretch.wetMinutes, timeline.slots)
+  const toSlot = slotBehind(stretch, stretch.wetMinutes, timeline.open)
   for (const person of step.barred) {
     const row = timeline.free[timeline.people.indexOf(person)]
     if (row) shut(row, { fromSlot: stretch.fromSlot, toSlot })

@@ -72,6 +72,14 @@ function jumpFrom(
   }
 }
 
+/** For how many slots work that may be split cannot go on from here: nobody is free, or something keeps it away. */
+function shutFor({ timeline, open, limits }: Search, rows: readonly number[], slot: number): number {
+  let shut = awayFor(timeline, rows, slot)
+  if (open && open[slot]! <= 0) shut = Math.max(shut, closedFor(open[slot]!))
+  for (const { runs } of limits) if (runs[slot]! <= 0) shut = Math.max(shut, closedFor(runs[slot]!))
+  return shut
+}
+
 /** How many slots nobody is free for; 0 when somebody is. */
 function awayFor(timeline: Timeline, rows: readonly number[], slot: number): number {
   let away = timeline.slots - slot
@@ -125,8 +133,12 @@ export function findSplit(search: Search): Found | undefined {
   let left = 1
   let slot = search.fromSlot
   while (slot < timeline.slots) {
-    const stretch =
-      longestFree(timeline, rows, slot) > 0 ? stretchAt(search, { rows, slot, left }) : undefined
+    const shut = shutFor(search, rows, slot)
+    if (shut > 0) {
+      slot += shut
+      continue
+    }
+    const stretch = stretchAt(search, { rows, slot, left })
     if (!stretch) {
       slot++
       continue

@@ -2,7 +2,7 @@
 import type { CureTable } from '#core/cure'
 import { type AirAt, clockMinute } from './ready.ts'
 import type { Step } from './step.ts'
-import { openThroughout, type Runs, slotsOf } from './timeline.ts'
+import { type Runs, slotsOf } from './timeline.ts'
 
 /** A coat that the cold keeps from drying is minded this long, and no longer. */
 export const LONGEST_WET_MINUTES = 48 * 60
@@ -44,14 +44,18 @@ export type Stretch = {
 }
 
 /** The slot behind a stretch and what it leaves, which lasts so many minutes from its end. */
-export const slotBehind = ({ toSlot, agoMinutes }: Stretch, lastsMinutes: number, slots: number): number =>
-  Math.min(slots, toSlot + slotsOf(Math.max(0, lastsMinutes - agoMinutes)))
+export const slotBehind = ({ toSlot, agoMinutes }: Stretch, lastsMinutes: number, row: Runs): number =>
+  Math.min(row.length - 1, toSlot + slotsOf(Math.max(0, lastsMinutes - agoMinutes)))
 
-/** The row kept under a key, open throughout when it is first asked for. */
-export function rowOf(rows: Map<string, Runs>, key: string, slots: number): Runs {
-  const kept = rows.get(key)
+/** Rows by key, each a copy of one that is open throughout when it is first asked for. */
+export type Rows = { readonly byKey: Map<string, Runs>; readonly open: Runs }
+
+export const createRows = (open: Runs): Rows => ({ byKey: new Map(), open })
+
+export function rowOf({ byKey, open }: Rows, key: string): Runs {
+  const kept = byKey.get(key)
   if (kept) return kept
-  const made = openThroughout(slots)
-  rows.set(key, made)
+  const made = open.slice()
+  byKey.set(key, made)
   return made
 }

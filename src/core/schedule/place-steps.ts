@@ -54,9 +54,9 @@ export function placeSteps(input: PlaceInput): Calendar {
   const run: Run = {
     ...input,
     timeline,
-    dust: createDustBook(timeline.slots),
+    dust: createDustBook(timeline.open),
     exposure: createExposureBook(input.steps, timeline),
-    footing: createFootingBook(timeline.slots),
+    footing: createFootingBook(timeline.open),
     placed: new Map(),
     airOf,
   }
@@ -127,7 +127,11 @@ function lastBefore(
   { soonest, untilMinute }: { readonly soonest: Found; readonly untilMinute: number },
 ): Found {
   const shortest = wholeSlots(step.paces[0]!.personMinutes)
+  const { timeline } = run
   for (let from = untilMinute - shortest; from > startOf(soonest); from -= SLOT) {
+    // Nights and weekends: what is found from there begins later, and was looked at.
+    const slot = slotFrom(timeline, from)
+    if (timeline.free.every((runs) => runs[slot]! <= 0)) continue
     const found = find(run, step, from)
     if (found && endOf(found) <= untilMinute) return found
   }

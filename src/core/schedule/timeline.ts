@@ -15,6 +15,8 @@ export type Timeline = {
   readonly people: readonly string[]
   /** One row a person. Owned and changed by the calendar run that made it. */
   readonly free: readonly Runs[]
+  /** A row without a closed slot, to copy. */
+  readonly open: Runs
 }
 
 export const minuteOf = (timeline: Timeline, slot: number): number => timeline.firstMinute + slot * SLOT
@@ -37,7 +39,13 @@ export function createTimeline(input: {
   const firstMinute = Math.floor(input.firstMinute / SLOT) * SLOT
   const slots = Math.max(0, Math.ceil((input.lastMinute - firstMinute) / SLOT))
   const free = input.people.map((person) => freeRuns({ shifts: person.shifts, firstMinute, slots }))
-  return { firstMinute, slots, people: input.people.map((person) => person.id), free }
+  return {
+    firstMinute,
+    slots,
+    people: input.people.map((person) => person.id),
+    free,
+    open: openThroughout(slots),
+  }
 }
 
 function freeRuns(input: {

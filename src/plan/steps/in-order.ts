@@ -12,15 +12,17 @@ export function inOrder(steps: readonly WorkStep[]): {
   const rank = new Map([...steps].sort((a, b) => a.phase - b.phase).map((step, index) => [step.id, index]))
   const waiting = new Map(steps.map((step) => [step.id, new Set(step.needs.map((need) => need.step)).size]))
   const dependents = dependentsOf(steps)
-  const free = steps.filter((step) => waiting.get(step.id) === 0)
+  /** The one to go next is the last. */
+  const free = steps
+    .filter((step) => waiting.get(step.id) === 0)
+    .sort((a, b) => rank.get(b.id)! - rank.get(a.id)!)
   const ordered: WorkStep[] = []
-  while (free.length > 0) {
-    const [step] = free.splice(lowest(free, rank), 1) as [WorkStep]
+  for (let step = free.pop(); step !== undefined; step = free.pop()) {
     ordered.push(step)
     for (const next of dependents.get(step.id) ?? []) {
       const left = waiting.get(next.id)! - 1
       waiting.set(next.id, left)
-      if (left === 0) free.push(next)
+      if (left === 0) free.splice(placeIn(free, rank, rank.get(next.id)!), 0, next)
     }
   }
   return { ordered, ring: steps.filter((step) => waiting.get(step.id)! > 0) }
@@ -34,9 +36,13 @@ function dependentsOf(steps: readonly WorkStep[]): ReadonlyMap<string, readonly 
   return dependents
 }
 
-function lowest(free: readonly WorkStep[], rank: ReadonlyMap<string, number>): number {
-  return free.reduce(
-    (best, step, index) => (rank.get(step.id)! < rank.get(free[best]!.id)! ? index : best),
-    0,
-  )
+/** Where a step of this rank belongs among those that are free, the highest rank first. */
+function placeIn(free: readonly WorkStep[], rank: ReadonlyMap<string, number>, own: number): number {
+  let [from, to] = [0, free.length]
+  while (from < to) {
+    const middle = (from + to) >> 1
+    if (rank.get(free[middle]!.id)! > own) from = middle + 1
+    else to = middle
+  }
+  return from
 }
