@@ -1,6 +1,6 @@
 /** A cell of the job as the field that fits its rule: what a person may set stands in a box. */
 import type { Field } from '#job'
-import { labelOf, problemText } from '#words'
+import { genericSheetNames, labelOf, problemText } from '#words'
 import { type CellPlace, cellOf, type JobView, problemAt } from '../job/job-view.ts'
 import { ChoiceField, DateField, QuantityField, TextField, TimeField, YesField } from '../parts/index.ts'
 import { useAskedCell } from './asked-cell.ts'
@@ -86,8 +86,18 @@ const Box = ({ view, place, helped, label }: CellFieldProps) => {
 /** `two-part polyurethane` is `Two-part polyurethane`. */
 export const choiceLabel = (choice: string): string => choice.charAt(0).toUpperCase() + choice.slice(1)
 
+const generics = Object.entries(genericSheetNames).map(([value, label]) => ({ value, label }))
+
 function targets(view: JobView, { part }: CellPlace, { to }: Extract<Field, { readonly to: string }>) {
+  if (to === 'catalogue') return generics
+  if (to === 'consumables') return consumablesOf(view)
   const own = itemsOf(view, { part, section: to })
   const found = own.length > 0 ? own : itemsOf(view, { part: 'work', section: to })
   return found.map((item) => ({ value: item.id, label: nameOf(item) }))
+}
+
+/** What the work eats up; the price of anything else would change nothing. */
+function consumablesOf({ plan }: JobView) {
+  const ids = new Set(plan?.stores.consumables.map(({ id }) => id))
+  return [...ids].map((id) => ({ value: id, label: labelOf(`consumable.${id}`) }))
 }

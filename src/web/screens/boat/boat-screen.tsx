@@ -73,14 +73,14 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
             <Ghost kind="hull">{words.sentence('surfaces.noHull')}</Ghost>
           ) : null}
         </div>
+        <PartBlock title={labelOf('boat.sizes')} level={3}>
+          <Cells view={view} place={boat} keys={chief} helped />
+          <Fold title={labelOf('boat.moreSizes')}>
+            <Cells view={view} place={boat} keys={more} helped />
+          </Fold>
+        </PartBlock>
       </Part>
-      <Part title={labelOf('boat.sizes')} notes={<Rules view={view} />}>
-        <Cells view={view} place={boat} keys={chief} helped />
-        <Fold title={labelOf('boat.moreSizes')}>
-          <Cells view={view} place={boat} keys={more} helped />
-        </Fold>
-      </Part>
-      <Part title={labelOf('boat.editZones')}>
+      <Part title={labelOf('boat.editZones')} notes={<Rules view={view} />}>
         <Collection
           view={view}
           place={zones}

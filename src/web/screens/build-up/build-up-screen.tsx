@@ -1,6 +1,6 @@
 /** Build-up: what goes on what, as a section; layers and product sheets to change. */
 import { type BandScale, bandsOf, bondLine, type Stack, stacksOf } from '#papers'
-import { labelOf } from '#words'
+import { genericSheetNames, labelOf } from '#words'
 import { useKeptChoice } from '../../device/kept-choice.ts'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
@@ -91,7 +91,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           ]}
           fresh={{ name: labelOf('buildUp.newSheet'), like: 'one-part-enamel' }}
           add={labelOf('buildUp.addSheet')}
-          aside={({ cells }) => String(cells.like ?? cells.family ?? '')}
+          aside={({ cells }) => genericSheetNames[String(cells.like ?? '')] ?? String(cells.family ?? '')}
         />
       </Part>
     </Sheet>
