@@ -56,6 +56,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
               </PartBlock>
             ) : null}
             {sheetNotes(view, notes)}
+            <Rules view={view} />
           </>
         }
       >
@@ -79,18 +80,18 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
             <Cells view={view} place={boat} keys={more} helped />
           </Fold>
         </PartBlock>
-      </Part>
-      <Part title={labelOf('boat.editZones')} notes={<Rules view={view} />}>
-        <Collection
-          view={view}
-          place={zones}
-          keys={['name', 'kind', 'side', 'area', 'existing', 'texture']}
-          fresh={{ name: labelOf('boat.newZone'), kind: 'foredeck', existing: 'unknown' }}
-          add={labelOf('boat.addZone')}
-          open={chosen}
-          onOpen={setChosen}
-          aside={({ cells }) => String(cells.kind ?? '')}
-        />
+        <PartBlock title={labelOf('boat.editZones')} level={3}>
+          <Collection
+            view={view}
+            place={zones}
+            keys={['name', 'kind', 'side', 'area', 'existing', 'texture']}
+            fresh={{ name: labelOf('boat.newZone'), kind: 'foredeck', existing: 'unknown' }}
+            add={labelOf('boat.addZone')}
+            open={chosen}
+            onOpen={setChosen}
+            aside={({ cells }) => String(cells.kind ?? '')}
+          />
+        </PartBlock>
       </Part>
     </Sheet>
   )
