@@ -70,11 +70,11 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
 
 /** From which day to which it reaches. */
 function weatherText({ plan, raw, words, timeZone }: JobView): string {
+  if (!plan) return labelOf('frame.planning')
   const { file } = raw.work.weather ?? {}
   const name = typeof file === 'string' ? file : ''
-  const [firstMinute, lastMinute] = [plan?.conditions.firstMinute, plan?.conditions.lastMinute]
-  if (firstMinute === undefined || lastMinute === undefined || plan?.conditions.air.length === 0)
-    return words.sentence('daysscreen.weatherNone')
+  const { air, firstMinute, lastMinute } = plan.conditions
+  if (air.length === 0) return words.sentence('daysscreen.weatherNone')
   return words.sentence('daysscreen.weatherIs', {
     name: name === '' ? labelOf('daysScreen.weatherNoName') : name,
     fromDate: localDate(firstMinute, timeZone),

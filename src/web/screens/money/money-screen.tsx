@@ -3,12 +3,15 @@ import type { RawCells } from '#job'
 import { amountText, moneyLineName } from '#papers'
 import type { Estimate } from '#plan'
 import { labelOf } from '#words'
+import { choiceLabel } from '../../fields/cell-field.tsx'
 import { Cells, Fold } from '../../fields/cells.tsx'
 import { Collection } from '../../fields/collection.tsx'
+import { itemsOf, type RawItem } from '../../fields/items.ts'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, Sheet } from '../../parts/index.ts'
+import { packName } from '../pack-name.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { StartMoney } from './start-money.tsx'
@@ -74,9 +77,7 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
                   keys={keys[section]}
                   fresh={freshOf(section, view)}
                   add={labelOf(`money.add.${section}`)}
-                  name={({ id, cells }) =>
-                    String(cells.name ?? cells.pack ?? cells.role ?? cells.consumable ?? id)
-                  }
+                  name={(item) => pricedName(view, item)}
                   aside={({ cells }) => String(cells.price ?? cells.hourly ?? cells.amount ?? '')}
                 />
               </Fold>
@@ -223,4 +224,11 @@ const Sums = ({ view, estimate }: Omit<GroupProps, 'group'>) => {
       })}
     />
   )
+}
+
+/** What a rate, a price or a cost is for. */
+function pricedName(view: JobView, { id, cells }: RawItem): string {
+  const pack = itemsOf(view, { part: 'work', section: 'packs' }).find((one) => one.id === cells.pack)
+  if (pack) return packName(view, pack.cells)
+  return cells.role === undefined ? String(cells.name ?? id) : choiceLabel(String(cells.role))
 }

@@ -8,6 +8,7 @@ import type { JobView } from '../../job/job-view.ts'
 import { notesOf } from '../../job/notes-of.ts'
 import { Ledger, Part, Progress, Sheet } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import { packName } from '../pack-name.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 
@@ -63,11 +64,7 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
           keys={['sheet', 'volume', 'inStock']}
           fresh={{ sheet: plan?.buildUps.sheets[0]?.id ?? '', volume: '1 L' }}
           add={labelOf('stores.addPack')}
-          name={({ cells }) =>
-            [plan?.buildUps.sheets.find(({ id }) => id === cells.sheet)?.name ?? cells.sheet, cells.volume]
-              .filter((part) => part !== undefined && part !== '')
-              .join(', ') || labelOf('stores.newPack')
-          }
+          name={({ cells }) => packName(view, cells) || labelOf('stores.newPack')}
           aside={({ cells }) =>
             cells.inStock === undefined
               ? ''
