@@ -6,7 +6,7 @@ const files: Readonly<Record<string, string>> = {
   'cli.fileForbidden': '{file} may not be read or written here. Check whose it is.',
   'cli.fileExists': '{file} is there already and is not overwritten. Choose another name or move it away.',
   'cli.passphraseFileEmpty': 'The first line of {file} is empty. Write the passphrase there.',
-  'cli.passphraseFileLong': '{file} is too long for a passphrase. Is it the file you meant?',
+  'cli.passphraseFileLong': '{file} is too long for a passphrase. Name the file that holds one.',
   'cli.passphraseFileOpen':
     'Others on this computer may read {file}. Make it yours alone first, with chmod 600.',
   'cli.fileTooLarge': '{file} is larger than {mostMegabytes} MB. Cut it down to what the job needs.',

@@ -86,7 +86,7 @@ const Box = ({ view, place, helped, label }: CellFieldProps) => {
 /** `two-part polyurethane` is `Two-part polyurethane`. */
 export const choiceLabel = (choice: string): string => choice.charAt(0).toUpperCase() + choice.slice(1)
 
-const generics = Object.entries(genericSheetNames).map(([value, label]) => ({ value, label }))
+const generics = [...genericSheetNames].map(([value, label]) => ({ value, label }))
 
 function targets(view: JobView, { part }: CellPlace, { to }: Extract<Field, { readonly to: string }>) {
   if (to === 'catalogue') return generics

@@ -91,7 +91,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           ]}
           fresh={{ name: labelOf('buildUp.newSheet'), like: 'one-part-enamel' }}
           add={labelOf('buildUp.addSheet')}
-          aside={({ cells }) => genericSheetNames[String(cells.like ?? '')] ?? String(cells.family ?? '')}
+          aside={({ cells }) => genericSheetNames.get(String(cells.like ?? '')) ?? String(cells.family ?? '')}
         />
       </Part>
     </Sheet>
