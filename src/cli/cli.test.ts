@@ -160,7 +160,7 @@ describe('usage', () => {
   }, 60_000)
 
   it('what comes later says so', () => {
-    refused(['serve', '--host', '0.0.0.0', '--data', join(folder, 'data')], /HARDSTAND_PASSPHRASE/)
+    refused(['serve', '--host', '0.0.0.0', '--data', join(folder, 'data')], /passphrase-file/)
   })
 })
 

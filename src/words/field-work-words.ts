@@ -108,6 +108,8 @@ const log: FieldWords = {
       'Share of the surface that is sanded where the coat stands; left out, all of it.',
     ],
     wait: ['Least wait', 'Before it is sanded or coated again; the clocks of the product hold besides.'],
+    until: ['Until', 'When the rain stopped; left out, within the hour.'],
+    rain: ['Rain', 'How much fell in all; nothing where it stayed dry after all.'],
     by: ['Who', 'Who says so.'],
     text: ['In your words', 'What happened, as you would tell it.'],
     air: ['Air', 'Temperature read on the spot.'],

@@ -5,6 +5,7 @@ import type { Words } from './words.ts'
 
 export type PlacedProblem = Pick<LineProblem, 'code' | 'data'> & { readonly pointer: string }
 
+/** The sentence of a problem, with the boxes of its section called by their names. */
 export function problemText(words: Words, { code, data, pointer }: PlacedProblem): string {
   const section = sectionIn(pointer)
   // What a newer program wrote has no box here, and nobody can put it right.
