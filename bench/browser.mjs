@@ -1,0 +1,122 @@
+// How fast an edit shows in a browser: the same 200 seeded edits come to a page in Chromium from another device; timed
+// from the page asking its worker for a plan to the page holding the answer, copied. Needs the program to be built.
+//
+//     node bench/browser.mjs [--json]
+
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { HocuspocusProvider, HocuspocusProviderWebsocket } from '@hocuspocus/provider'
+import { chromium } from 'playwright-core'
+import { WebSocket } from 'ws'
+import { parseJob } from '#job'
+import { moneyDocument, setCell, workDocument } from '#replica'
+import { browserArguments, findBrowser, NO_BROWSER } from '../scripts/browser/find.mjs'
+import { startProgram } from '../scripts/pictures/program.mjs'
+import { seededEdits } from './edits.mjs'
+import { median, p95 } from './statistics.mjs'
+
+const EDITS = 200
+const SEED = 20270412
+const JOB = 'open-powerboat'
+const root = new URL('..', import.meta.url).pathname
+
+const executablePath = findBrowser()
+if (executablePath === undefined) throw new Error(NO_BROWSER)
+const raw = parseJob(new Uint8Array(readFileSync(join(root, `samples/${JOB}.yaml`))), { name: JOB }).document
+if (!raw) throw new Error('bench: the sample does not read')
+
+const folder = mkdtempSync(join(tmpdir(), 'hardstand-bench-'))
+const program = await startProgram({ root, folder })
+const browser = await chromium.launch({ executablePath, args: browserArguments() })
+const other = openOther(program.origin)
+try {
+  const page = await browser.newPage({ baseURL: program.origin })
+  await page.addInitScript(timeWorkers)
+  await page.goto(`/job/${JOB}/boat`)
+  await other.synced
+  await page.waitForFunction(() => /** @type {any} */ (globalThis).planTimes.length > 1)
+  // The weather has come and the page is at rest.
+  await page.waitForTimeout(3000)
+  const before = (await times(page)).length
+  for (const { part, path, text } of seededEdits(/** @type {any} */ (raw), { count: EDITS, seed: SEED })) {
+    const [section = '', item, key] = path.length === 3 ? path : [path[0], undefined, path[1]]
+    const had = (await times(page)).length
+    setCell(other.docs[part], { section, ...(item === undefined ? {} : { item }), key: key ?? '' }, text)
+    await page.waitForFunction((count) => /** @type {any} */ (globalThis).planTimes.length > count, had, {
+      polling: 5,
+    })
+  }
+  const editMs = (await times(page)).slice(before)
+  const found = { edits: editMs.length, editMedianMs: median(editMs), editP95Ms: p95(editMs) }
+  if (process.argv.includes('--json')) console.log(JSON.stringify(found))
+  else
+    for (const [name, value] of Object.entries(found))
+      console.log(`${name.padEnd(18)} ${value.toPrecision(4)}`)
+} finally {
+  other.close()
+  await browser.close()
+  await program.stop()
+  rmSync(folder, { recursive: true, force: true })
+}
+
+/** @param {import('playwright-core').Page} page @returns {Promise<number[]>} */
+function times(page) {
+  return page.evaluate(() => /** @type {any} */ (globalThis).planTimes)
+}
+
+/** Runs in the page: notes how long each plan took from the asking to the answer in hand. */
+function timeWorkers() {
+  const seen = /** @type {any} */ (globalThis)
+  seen.planTimes = []
+  const Real = globalThis.Worker
+  globalThis.Worker = class extends Real {
+    /** @param {string | URL} url @param {WorkerOptions} [options] */
+    constructor(url, options) {
+      super(url, options)
+      let asked = 0
+      const post = this.postMessage.bind(this)
+      this.postMessage = (/** @type {any} */ message) => {
+        if (message.kind === 'plan') asked = performance.now()
+        post(message)
+      }
+      this.addEventListener('message', ({ data }) => {
+        // Reading it is what copies it.
+        if (data.kind === 'planned') seen.planTimes.push(performance.now() - asked)
+      })
+    }
+  }
+}
+
+/** Another device, without a screen. @param {string} origin */
+function openOther(origin) {
+  class OtherSocket extends WebSocket {
+    /** @param {string} url */
+    constructor(url) {
+      super(url, { headers: { origin } })
+    }
+  }
+  const websocketProvider = new HocuspocusProviderWebsocket({
+    url: `${origin.replace('http', 'ws')}/sync`,
+    WebSocketPolyfill: OtherSocket,
+  })
+  const share = (/** @type {string} */ name) => {
+    const provider = new HocuspocusProvider({ websocketProvider, name, token: 'page' })
+    provider.attach()
+    return provider
+  }
+  const [work, money] = [share(workDocument(JOB)), share(moneyDocument(JOB))]
+  const synced = Promise.all(
+    [work, money].map(
+      (provider) => new Promise((resolve) => provider.on('synced', () => resolve(undefined))),
+    ),
+  )
+  return {
+    docs: { work: work.document, money: money.document },
+    synced,
+    close: () => {
+      for (const provider of [work, money]) provider.destroy()
+      websocketProvider.destroy()
+    },
+  }
+}
