@@ -37,8 +37,8 @@ try {
   await page.goto(`/job/${JOB}/boat`)
   await other.synced
   await page.evaluate(() => /** @type {any} */ (globalThis).planned(1))
-  // The weather has come and the page is at rest.
-  await page.waitForTimeout(3000)
+  // The weather has come, the guesses are weighed, and the page is at rest.
+  await page.waitForTimeout(6000)
   const before = (await times(page)).length
   for (const { part, path, text } of seededEdits(/** @type {any} */ (raw), { count: EDITS, seed: SEED })) {
     const [section = '', item, key] = path.length === 3 ? path : [path[0], undefined, path[1]]

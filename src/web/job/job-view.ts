@@ -7,6 +7,7 @@ import type { NotTaken } from '../device/document-sync.ts'
 import type { GivenWeather } from '../device/keep-weather.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
 import type { PlanMove } from './plan-moves.ts'
+import type { Weighing } from './weighing.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
 export type CellPlace = {
@@ -104,6 +105,8 @@ export type JobView = {
   readonly weatherFile: () => Promise<Uint8Array | undefined>
   /** Plans with another weather from now on; rejects with a code of the words when it cannot be kept here. */
   readonly giveWeather: (given: GivenWeather & { readonly file: string }) => Promise<void>
+  /** The guesses that move the plan most, as far as they are tried; heard apart from the view. */
+  readonly weighing: Pick<Weighing, 'listen' | 'now' | 'start'>
   /** Asks the worker: the whole plan for papers, why an hour is shut, how the plan would move. */
   readonly ask: <Q extends Question>(question: Q) => Promise<Answers[Q['kind']]>
 }

@@ -19,6 +19,7 @@ import { openPlanning } from './job-planning.ts'
 import type { JobView } from './job-view.ts'
 import { keptState } from './kept-state.ts'
 import { createPlanMoves } from './plan-moves.ts'
+import { openWeighing } from './weighing.ts'
 
 export type OpenJob = Pick<Listeners, 'listen'> & {
   readonly view: () => JobView
@@ -31,6 +32,8 @@ export type OpenJobOptions = { readonly device: Device; readonly id: string; rea
 const joinMs = 400
 const tickMs = 30_000
 const exchangeMs = 15_000
+/** A page that is only passed through has nothing weighed, ms. */
+const restMs = 1500
 
 /** Resolves when everything this device has of the job is read. */
 export async function openJob({ device, id, worker }: OpenJobOptions): Promise<OpenJob> {
@@ -76,9 +79,12 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     offerWeather()
     planning.retry()
   }
+  const weighing = openWeighing({ ask: planning.ask, nowMs: () => planning.now().nowMs })
+  let practice: ReturnType<typeof setTimeout> | undefined
   let known = log.entries().length
   const heard = [
     planning.listen(() => {
+      if (planning.now().plan) practice ??= setTimeout(weighing.start, restMs)
       moves.see(planning.now().plan, { number: changes.last().number, atMs: Date.now() })
       refresh()
     }),
@@ -138,6 +144,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
           set({ part: 'work', section: 'weather', key: 'file' }, file)
         })
       },
+      weighing,
       ask: planning.ask,
     }
   }
@@ -150,6 +157,8 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     close: () => {
       clearInterval(tick)
       clearInterval(exchange)
+      clearTimeout(practice)
+      weighing.close()
       for (const stop of heard) stop()
       for (const sync of syncs) sync.close()
       undo.destroy()

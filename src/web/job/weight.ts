@@ -1,5 +1,5 @@
 /** What counts for more: a day, a litre or money are made one figure, only to put guesses in order. */
-import type { Candidate, Effect } from '../../worker/messages.ts'
+import type { Candidate, Effect } from '../worker/messages.ts'
 
 export type Weighed = { readonly candidate: Candidate; readonly effect: Effect }
 
