@@ -100,7 +100,16 @@ const Day = ({ view, plan, state, pots, trouble }: DayProps) => {
 }
 
 /** On a phone the head says which day it is, and which boat. */
-const headOf = (head: SheetHead, day: string): SheetHead => ({ title: day, aside: head.title })
+const headOf = ({ title, aside }: SheetHead, day: string): SheetHead => ({
+  title: day,
+  aside: (
+    <>
+      {title}
+      <br />
+      {aside}
+    </>
+  ),
+})
 
 type OtherDayProps = {
   readonly date: string
