@@ -67,7 +67,7 @@ export const boatFields: FieldWords = {
     zone: ['Zone', 'The part of the boat it was found on.'],
     kind: ['What it is', 'It decides the cautions and how it is drawn on the lines plan.'],
     name: ['In your words', 'As you would tell the owner.'],
-    count: alike,
+    count: ['How many', 'How many of the same; hours and product are for all of them.'],
     size: ['Size', 'Diameter of a hole, length of a crack; of one of them.'],
     area: ['Area', 'What it covers altogether.'],
     hours: ['Hours to put right', 'Person-hours for all of it, grinding and filling included.'],

@@ -1,5 +1,6 @@
 /** Sentences of the sheet Today. */
 export const todayScreenWords: Readonly<Record<string, string>> = {
+  'todayscreen.otherDay': 'Planned for {planDate}: the pot is started on the day.',
   'todayscreen.takesUntil': '{zone} can take paint until {untilClock}.',
   'todayscreen.takesFrom': '{zone} can take paint from {fromClock} to {untilClock}.',
   'todayscreen.takesNot': 'No good hour is left for paint on {zone}.',

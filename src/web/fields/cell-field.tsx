@@ -1,14 +1,14 @@
 /** A cell of the job as the field that fits its rule: what a person may set stands in a box. */
 import type { Field } from '#job'
 import { genericSheetNames, labelOf, problemText } from '#words'
-import { type CellPlace, cellOf, type JobView, problemAt } from '../job/job-view.ts'
-import { ChoiceField, DateField, QuantityField, TextField, TimeField, YesField } from '../parts/index.ts'
+import { type CellPlace, cellOf, type JobView, pointerOf, problemAt } from '../job/job-view.ts'
+import { ChoiceField, DateField, TextField, TimeField, YesField } from '../parts/index.ts'
 import { useAskedCell } from './asked-cell.ts'
 import './fields.css'
 import { fieldOf } from './field-of.ts'
 import { itemsOf, nameOf } from './items.ts'
+import { MeasureField } from './measure-field.tsx'
 import { RefsField } from './refs-field.tsx'
-import { unitHint, withUnit } from './unit-hint.ts'
 
 export type CellFieldProps = {
   readonly view: JobView
@@ -37,11 +37,15 @@ const Box = ({ view, place, helped, label }: CellFieldProps) => {
   }
   const box = { ...frame, value, onCommit: commit, readOnly: view.readOnly }
   switch (field.kind) {
-    case 'quantity': {
-      // Beside a value with a unit of its own, a bare number could mean that one.
-      const unit = /[^\d.,+−-]/.test(value) ? undefined : unitHint(field, view.system)
-      return <QuantityField {...box} unit={unit} onCommit={(text) => commit(withUnit(text, unit))} />
-    }
+    case 'quantity':
+      return (
+        <MeasureField
+          {...box}
+          field={field}
+          system={view.system}
+          say={(fault) => problemText(view.words, { ...fault, pointer: pointerOf(place) })}
+        />
+      )
     case 'choice':
       return (
         <ChoiceField

@@ -13,7 +13,15 @@ const planWith = (endMinute: number, mixedM3: number, totalCoins?: number): Plan
         { id: 'foredeck', how: 'share', areaM2: 4 },
         { id: 'cockpit', how: 'given', areaM2: 3 },
       ],
-      hull: { particulars: { freeboardMid: 1, freeboardStern: 0.8, draft: 0, lengthWaterline: 6 } },
+      hull: {
+        particulars: {
+          freeboardMid: 1,
+          freeboardStern: 0.8,
+          draft: 0,
+          lengthWaterline: 6,
+          lengthOverall: 6.5,
+        },
+      },
     },
     buildUps: {
       layers: [
@@ -40,6 +48,15 @@ describe('the guesses', () => {
         high: 'about 50 µm',
       },
     ])
+  })
+
+  it('make no waterline longer than the hull', () => {
+    const document = withCell(raw, { part: 'work', section: 'boat', key: 'lengthWaterline' }, 'about 6 m')
+    const found = candidatesOf(project(document, { strict: false }), planWith(0, 0))
+    expect(found.find(({ place }) => place.key === 'lengthWaterline')).toMatchObject({
+      low: 'about 5.100 m',
+      high: 'about 6.500 m',
+    })
   })
 
   it('are tried 35 % below and above the share of the deck that stands for a zone', () => {

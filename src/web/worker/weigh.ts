@@ -46,6 +46,10 @@ function boatSizes({ work }: Projected, { surfaces }: Plan): readonly Candidate[
     .map(([key, value]) => ({
       place: { part: 'work', section: 'boat', key },
       ...around(value, sizeShare, metres),
+      // Longer than the hull it would be no guess but a slip, and there would be no hull.
+      ...(key === 'lengthWaterline'
+        ? { high: metres(Math.min(value * (1 + sizeShare), found.lengthOverall)) }
+        : {}),
     }))
 }
 

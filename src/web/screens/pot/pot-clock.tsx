@@ -18,9 +18,11 @@ export type PotClockProps = {
   readonly next?: boolean
   /** Worded, instead of step and pour. */
   readonly title?: string
+  /** Why it cannot be mixed now, in place of the button. */
+  readonly notNow?: string | undefined
 }
 
-export const PotClock = ({ pour, view, pots, title, next = false }: PotClockProps) => {
+export const PotClock = ({ pour, view, pots, title, notNow, next = false }: PotClockProps) => {
   const pot = pots.pots.find((one) => samePot(one, pour))
   const nowMs = useNow(pot !== undefined)
   const awake = useWakeLock(pot !== undefined)
@@ -29,7 +31,7 @@ export const PotClock = ({ pour, view, pots, title, next = false }: PotClockProp
     <article className="pot" aria-label={title ?? nameOf(pour, view)}>
       <h3 className="pot-name">{title ?? nameOf(pour, view)}</h3>
       {pot === undefined ? (
-        <NotMixed pour={pour} words={words} next={next} onMix={() => pots.mix(pour)} />
+        <NotMixed {...{ pour, words, next, notNow }} onMix={() => pots.mix(pour)} />
       ) : (
         <Running pot={pot} state={potState(pot, nowMs)} view={view} onEmpty={() => pots.empty(pot)} />
       )}
@@ -43,10 +45,11 @@ type NotMixedProps = {
   readonly pour: Pour
   readonly words: JobView['words']
   readonly next: boolean
+  readonly notNow: string | undefined
   readonly onMix: () => void
 }
 
-const NotMixed = ({ pour, words, next, onMix }: NotMixedProps) => {
+const NotMixed = ({ pour, words, next, notNow, onMix }: NotMixedProps) => {
   const { lifeMinutes } = potOf(pour, 0)
   return (
     <>
@@ -55,9 +58,13 @@ const NotMixed = ({ pour, words, next, onMix }: NotMixedProps) => {
           ? words.sentence('pot.noLife')
           : `${words.sentence('pot.life', { lifeMinutes })} ${words.sentence('pot.atWarmth', { airC: pour.airC })}`}
       </p>
-      <Button big next={next} onClick={onMix}>
-        {labelOf('pot.mixed')}
-      </Button>
+      {notNow === undefined ? (
+        <Button big next={next} onClick={onMix}>
+          {labelOf('pot.mixed')}
+        </Button>
+      ) : (
+        <p>{notNow}</p>
+      )}
     </>
   )
 }

@@ -30,6 +30,8 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
   const { words, timeZone, readOnly } = view
   const { code, data } = describeStep(plan, row.step)
   const begun = state.begun.has(row.step)
+  // What is planned for a day to come has not been started.
+  const ahead = !state.isToday && row.startMinute > state.nowMinute
   const clock = (minute: number): string => words.time(minute * 60_000, timeZone)
   const write = (kind: 'started' | 'done'): void => {
     tellStep(view, { kind, step: row.step, nowMs: Date.now() })
@@ -49,7 +51,7 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
         {row.pours.length === 0 ? null : <PourInHand key={row.step} {...{ view, state, row, pots }} />}
         <div className="today-buttons">
           {begun || row.pours.length > 0 ? null : (
-            <Button big next disabled={readOnly || row.done} onClick={() => write('started')}>
+            <Button big next disabled={readOnly || row.done || ahead} onClick={() => write('started')}>
               {labelOf('today.start')}
             </Button>
           )}
@@ -133,6 +135,9 @@ const PourInHand = ({ view, state, row, pots }: PourInHandProps) => {
             view={view}
             pots={pots}
             pour={pour}
+            notNow={
+              state.isToday ? undefined : words.sentence('todayscreen.otherDay', { planDate: state.date })
+            }
             title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { readyM3: pour.readyM3, areaM2: pour.areaM2 })}`}
           />
         </div>
