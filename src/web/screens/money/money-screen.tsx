@@ -68,7 +68,7 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
               helped
             />
           </Part>
-          {(['rates', 'prices', 'costs'] as const).map((section) => (
+          {(['rates', 'prices', 'consumablePrices', 'costs'] as const).map((section) => (
             <Part key={section} title={labelOf(`money.${section}`)}>
               <Fold title={labelOf('money.change')}>
                 <Collection
@@ -107,13 +107,16 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
 const keys = {
   rates: ['role', 'hourly'],
   prices: ['pack', 'price'],
+  consumablePrices: ['consumable', 'price'],
   costs: ['name', 'amount'],
 } as const
 
-const freshOf = (section: keyof typeof keys, { raw }: JobView): RawCells => {
-  if (section === 'rates') return { role: 'helper', hourly: '0' }
-  if (section === 'costs') return { name: labelOf('money.newCost'), amount: '0' }
-  return { pack: Object.keys(raw.work.packs ?? {})[0] ?? '', price: '0' }
+/** Without a price: one that nobody gave would count as given. */
+const freshOf = (section: keyof typeof keys, { raw, plan }: JobView): RawCells => {
+  if (section === 'rates') return { role: 'helper' }
+  if (section === 'costs') return { name: labelOf('money.newCost') }
+  if (section === 'consumablePrices') return { consumable: plan?.stores.consumables[0]?.id ?? '' }
+  return { pack: Object.keys(raw.work.packs ?? {})[0] ?? '' }
 }
 
 type GroupProps = {
@@ -230,5 +233,6 @@ const Sums = ({ view, estimate }: Omit<GroupProps, 'group'>) => {
 function pricedName(view: JobView, { id, cells }: RawItem): string {
   const pack = itemsOf(view, { part: 'work', section: 'packs' }).find((one) => one.id === cells.pack)
   if (pack) return packName(view, pack.cells)
+  if (cells.consumable !== undefined) return labelOf(`consumable.${String(cells.consumable)}`)
   return cells.role === undefined ? String(cells.name ?? id) : choiceLabel(String(cells.role))
 }
