@@ -22,6 +22,7 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
     needs {a step it waits for has no place either}
     clock {its waiting time never ends at the temperatures to come}
     people {nobody who may do it works enough hours}
+    together {it takes more hands than are ever there at the same time}
     horizon {no run of suitable hours is long enough}
     other {no reason is known}}.`.replaceAll(/\s+/g, ' '),
   'daysscreen.anyHour': 'Any hour of a shift will do for it: no paint is open.',

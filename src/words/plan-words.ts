@@ -57,11 +57,13 @@ const days: Readonly<Record<string, string>> = {
     needs {a step it waits for has none either}
     clock {its waiting time never ends at the temperatures to come}
     people {nobody who may do it works enough hours}
+    together {it takes more hands than are ever there at the same time}
     horizon {no run of suitable hours is long enough}
     other {no reason is known}}. {reason, select,
     needs {Place that one first.}
     clock {Warm the shed or choose a product for colder air.}
     people {Add people or longer shifts.}
+    together {Let shifts overlap, or choose a way that one can do.}
     horizon {Add shelter, people or longer shifts, or choose a later season.}
     other {Look at what it waits for.}}`.replaceAll(/\s+/g, ' '),
   'days.windowShut':

@@ -1,5 +1,5 @@
 /** Sentences for one reader: a code and its data become one sentence, in the reader's units, locale and zone. */
-import { labelOf } from './labels.ts'
+import { labelOf, labels } from './labels.ts'
 import { type Message, type MessageValue, readMessage } from './message.ts'
 import { messages } from './messages.ts'
 import { createWriter, type Reader, type Writer } from './writer.ts'
@@ -65,6 +65,9 @@ const namesOf = (kind: string, list: string): string =>
     .map((name) => labelOf(`${kind}.${name}`))
     .join(', ')
 
+/** Lines of the estimate that nobody named: whose hour, or what is used up. */
+const lineName = (line: string): string => labels[`labour.${line}`] ?? labels[`consumable.${line}`] ?? line
+
 // A figure that a message takes as a number, or takes the plural of, stays one.
 function spoken(
   key: string,
@@ -72,6 +75,7 @@ function spoken(
   { data, writer, message }: Setting & { readonly data: WordsData },
 ): MessageValue | undefined {
   if (typeof value === 'boolean') return String(value)
+  if (key === 'line' && typeof value === 'string') return lineName(value)
   const list = Object.hasOwn(namedLists, key) ? namedLists[key] : undefined
   if (typeof value === 'string' && list !== undefined) return namesOf(list, value)
   if (typeof value === 'number' && message?.arguments.get(key) === 'count') return value

@@ -270,6 +270,11 @@ describe('placeSteps', () => {
       { step: 'b', reason: 'clock' },
       { step: 'c', reason: 'needs' },
     ])
+    const pair = step('pair', { paces: [{ crew: 2, personMinutes: 60 }] })
+    const evenings: Person = { id: 'ben', shifts: shifts(30, 1000, 1200) }
+    expect(place([pair], { people: [ada, evenings] }).unplaced).toEqual([
+      { step: 'pair', reason: 'together' },
+    ])
     const long = place([step('year', { paces: [{ crew: 1, personMinutes: 365 * 480 }] })])
     expect(long.unplaced).toEqual([{ step: 'year', reason: 'horizon' }])
   })

@@ -212,8 +212,15 @@ const workStretch = (step: Step, piece: Interval) => ({
   toMinute: piece.endMinute - wholeSlots(step.cleanUpMinutes),
 })
 
-/** Nobody may do it at all, or the time at hand is too short. */
+/** Nobody may do it at all, those who may never meet for long enough, or the time at hand is too short. */
 function reasonFor(run: Run, step: Step): Unplaced['reason'] {
-  const able = run.people.filter((person) => !step.barred.includes(person.id)).length
-  return able < (step.paces[0]?.crew ?? 1) ? 'people' : 'horizon'
+  const crew = step.paces[0]?.crew ?? 1
+  const able = run.people.filter((person) => !step.barred.includes(person.id))
+  if (able.length < crew) return 'people'
+  // Before anything was placed: who is at the boat when.
+  const { people, free, slots } = run.grid.timeline()
+  const rows = free.filter((_, row) => able.some(({ id }) => id === people[row]))
+  for (let slot = 0; slot < slots; slot++)
+    if (rows.filter((runs) => runs[slot]! > 0).length >= crew) return 'horizon'
+  return 'together'
 }

@@ -82,4 +82,7 @@ export type Placed = {
   readonly done: boolean
 }
 
-export type Unplaced = { readonly step: string; readonly reason: 'needs' | 'clock' | 'horizon' | 'people' }
+export type Unplaced = {
+  readonly step: string
+  readonly reason: 'needs' | 'clock' | 'horizon' | 'people' | 'together'
+}

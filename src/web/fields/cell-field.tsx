@@ -8,6 +8,7 @@ import './fields.css'
 import { fieldOf } from './field-of.ts'
 import { itemsOf, nameOf } from './items.ts'
 import { MeasureField } from './measure-field.tsx'
+import { packName } from './pack-name.ts'
 import { RefsField } from './refs-field.tsx'
 
 export type CellFieldProps = {
@@ -97,7 +98,10 @@ function targets(view: JobView, { part }: CellPlace, { to }: Extract<Field, { re
   if (to === 'consumables') return consumablesOf(view)
   const own = itemsOf(view, { part, section: to })
   const found = own.length > 0 ? own : itemsOf(view, { part: 'work', section: to })
-  return found.map((item) => ({ value: item.id, label: nameOf(item) }))
+  return found.map((item) => ({
+    value: item.id,
+    label: (to === 'packs' && packName(view, item.cells)) || nameOf(item),
+  }))
 }
 
 /** What the work eats up; the price of anything else would change nothing. */

@@ -4,7 +4,7 @@
  * times, an edit takes half as long again.
  */
 import { createListeners, type Listeners } from '../device/listeners.ts'
-import type { JobView } from './job-view.ts'
+import type { PlanClient } from '../worker/plan-client.ts'
 import { type Weighed, weightOf } from './weight.ts'
 
 export type Weighing = Pick<Listeners, 'listen'> & {
@@ -21,7 +21,7 @@ export type Weighings = {
   readonly share: number
 }
 
-export type WeighingOptions = { readonly ask: JobView['ask']; readonly nowMs: () => number }
+export type WeighingOptions = { readonly ask: PlanClient['ask']; readonly nowMs: () => number }
 
 export function openWeighing({ ask, nowMs }: WeighingOptions): Weighing {
   const listeners = createListeners()

@@ -1,7 +1,7 @@
 /** What a pack is called in a list: its product and its size. */
 import type { RawCells } from '#job'
-import { itemsOf, nameOf } from '../fields/items.ts'
 import type { JobView } from '../job/job-view.ts'
+import { itemsOf, nameOf } from './items.ts'
 
 /** Empty for a pack of which nothing is said yet. */
 export function packName(view: JobView, { sheet, volume }: RawCells): string {
