@@ -23,7 +23,7 @@ const parsed = parseJob(file('open-powerboat.yaml'), { name: 'open-powerboat.yam
 const weather = readWeatherCsv(file('open-powerboat.weather.csv'))
 if (!parsed.document || !weather.ok) throw new Error('bench: the sample does not read')
 
-const consumableIds = [...catalogueIds.consumables, 'thinner', 'bead']
+const consumableIds = catalogueIds.priced
 const read = (/** @type {any} */ raw, /** @type {any} */ previous) =>
   project(raw, {
     strict: true,

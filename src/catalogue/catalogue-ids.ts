@@ -10,6 +10,8 @@ export type CatalogueIds = {
   readonly abrasives: readonly (keyof Catalogue['abrasives'])[]
   readonly gritLadder: readonly (keyof Catalogue['gritLadder'])[]
   readonly consumables: readonly (keyof Catalogue['consumables'])[]
+  /** What a price of a consumable may be for: those, and what goes into paint without being a product. */
+  readonly priced: readonly string[]
   readonly finishStandards: readonly (keyof Catalogue['finishStandards'])[]
   /** Of hazards and standing cautions. */
   readonly hazards: readonly string[]
@@ -23,6 +25,7 @@ export const catalogueIds: CatalogueIds = {
   abrasives: keysOf(catalogue.abrasives),
   gritLadder: keysOf(catalogue.gritLadder),
   consumables: keysOf(catalogue.consumables),
+  priced: [...keysOf(catalogue.consumables), 'thinner', 'bead'],
   finishStandards: keysOf(catalogue.finishStandards),
   hazards: [...catalogue.hazards, ...catalogue.standingCautions].map((row) => row.id),
   solvents: catalogue.solvents.map((row) => row.id),

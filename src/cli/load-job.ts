@@ -25,7 +25,7 @@ export async function readJob(
     strict: true,
     locate: parsed.locate,
     catalogueIds: catalogueIds.sheets,
-    consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+    consumableIds: catalogueIds.priced,
   })
   return {
     path,

@@ -1,28 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { newJob } from '#job'
 import { plan } from '#plan'
-import { planInput, projectRaw } from '../../test/support/samples.ts'
+import { answeredRaw, planInput, projectRaw } from '../../test/support/samples.ts'
 
-const made = (kind: 'open powerboat' | 'sailing yacht') =>
-  plan(
-    planInput(
-      projectRaw(
-        newJob({
-          name: 'Test',
-          kind,
-          length: '9 m',
-          beam: '3 m',
-          freeboard: '1.2 m',
-          start: '2027-05-03',
-          shelter: 'shed',
-          timeZone: 'Europe/Paris',
-          paint: 'one-part',
-          deck: true,
-        }),
-      ),
-      undefined,
-    ),
-  )
+const made = (kind: Parameters<typeof answeredRaw>[0]) =>
+  plan(planInput(projectRaw(answeredRaw(kind)), undefined))
 
 describe.each(['open powerboat', 'sailing yacht'] as const)('an %s from twelve answers', (kind) => {
   const { surfaces, marks, quantities, notes, days } = made(kind)

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { readWeatherCsv } from '#intake'
-import { type Projected, parseJob, project, type RawDocument } from '#job'
+import { type NewJobAnswers, newJob, type Projected, parseJob, project, type RawDocument } from '#job'
 import type { PlanInput } from '#plan'
 
 export type SampleName = 'open-powerboat' | 'deck-only' | 'cruiser-topsides'
@@ -10,7 +10,7 @@ export type SampleName = 'open-powerboat' | 'deck-only' | 'cruiser-topsides'
 /** A moment before each job begins. */
 export const NOW_MS = Date.parse('2027-04-10T08:00:00Z')
 
-const consumableIds = [...catalogueIds.consumables, 'thinner', 'bead']
+const consumableIds = catalogueIds.priced
 
 const folder = new URL('../../samples/', import.meta.url)
 
@@ -72,3 +72,18 @@ function setIn(node: unknown, path: readonly string[], text: string): unknown {
   const map = typeof node === 'object' && node !== null ? (node as Readonly<Record<string, unknown>>) : {}
   return { ...map, [key]: setIn(map[key], rest, text) }
 }
+
+/** A job of twelve answers: what nobody measured is a share of the deck. */
+export const answeredRaw = (kind: NewJobAnswers['kind']): RawDocument =>
+  newJob({
+    name: 'Test',
+    kind,
+    length: '9 m',
+    beam: '3 m',
+    freeboard: '1.2 m',
+    start: '2027-05-03',
+    shelter: 'shed',
+    timeZone: 'Europe/Paris',
+    paint: 'one-part',
+    deck: true,
+  })

@@ -76,7 +76,7 @@ async function examineJob(store: Store, id: string): Promise<JobReport> {
     const { problems } = project(raw, {
       strict: false,
       catalogueIds: catalogueIds.sheets,
-      consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+      consumableIds: catalogueIds.priced,
     })
     return {
       id,

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { newJob } from '#job'
 import { type FigureRef, type Plan, partsIn, plan, type Term, tellWay, valueIn, type WayPart } from '#plan'
-import { planInput, projectRaw, sampleInput, sampleWeather } from '../../../test/support/samples.ts'
+import {
+  answeredRaw,
+  planInput,
+  projectRaw,
+  sampleInput,
+  sampleWeather,
+} from '../../../test/support/samples.ts'
 
 type Shown = readonly [ref: FigureRef, value: number]
 
@@ -114,25 +119,7 @@ const pours = ({ pours: made }: Plan): readonly Shown[] =>
 const inside = (term: Term): readonly WayPart[] =>
   partsIn(term).flatMap((part) => [part, ...(part.term ? inside(part.term) : [])])
 
-/** From twelve answers: what nobody measured is a share of the deck. */
-const answered = () =>
-  planInput(
-    projectRaw(
-      newJob({
-        name: 'Test',
-        kind: 'open powerboat',
-        length: '9 m',
-        beam: '3 m',
-        freeboard: '1.2 m',
-        start: '2027-05-03',
-        shelter: 'shed',
-        timeZone: 'Europe/Paris',
-        paint: 'one-part',
-        deck: true,
-      }),
-    ),
-    sampleWeather('deck-only'),
-  )
+const answered = () => planInput(projectRaw(answeredRaw('open powerboat')), sampleWeather('deck-only'))
 
 describe.each([
   ['open-powerboat', () => sampleInput('open-powerboat')],

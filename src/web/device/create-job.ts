@@ -2,7 +2,7 @@
 import type { RawDocument } from '#job'
 import { fillPart, moneyDocument, putShopJob, workDocument } from '#replica'
 import type { Device } from './device.ts'
-import { type DeviceDb, strictly, writeFault } from './device-db.ts'
+import { type DeviceDb, strictly, written } from './device-db.ts'
 import { openDeviceDocument } from './device-document.ts'
 import { type GivenWeather, keepWeather } from './keep-weather.ts'
 import { newId } from './new-id.ts'
@@ -45,14 +45,6 @@ async function putEntries(db: DeviceDb, job: string, log: NonNullable<RawDocumen
   const change = db.transaction('entries', 'readwrite', strictly)
   const rows = Object.entries(log).map(([id, cells]) => ({ job, id, cells, sent: false }))
   await Promise.all([...rows.map((row) => change.store.put(row)), change.done])
-}
-
-async function written(work: Promise<unknown>): Promise<void> {
-  try {
-    await work
-  } catch (error) {
-    throw new Error(writeFault(error))
-  }
 }
 
 function settled(document: ReturnType<typeof openDeviceDocument>): Promise<void> {

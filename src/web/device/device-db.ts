@@ -49,5 +49,14 @@ export const openDeviceDb = (lost: () => void, name = 'hardstand'): Promise<Devi
 export const writeFault = (error: unknown): string =>
   error instanceof DOMException && error.name === 'QuotaExceededError' ? 'web.deviceFull' : 'web.deviceFault'
 
+/** Work on the disk; rejects with the code of the words when it failed. */
+export async function written(work: Promise<unknown>): Promise<void> {
+  try {
+    await work
+  } catch (error) {
+    throw new Error(writeFault(error))
+  }
+}
+
 /** On the disk and not only on its way there. */
 export const strictly = { durability: 'strict' } as const

@@ -1,14 +1,10 @@
 /** Weather that a person gave, onto the disk of this device. */
-import { type DeviceDb, strictly, writeFault } from './device-db.ts'
+import { type DeviceDb, strictly, written } from './device-db.ts'
 
 export type GivenWeather = { readonly hash: string; readonly bytes: Uint8Array }
 
 /** Resolves once it is on the disk; rejects with the code of the words when it cannot be kept. */
 export async function keepWeather(db: DeviceDb, { hash, bytes }: GivenWeather): Promise<void> {
-  try {
-    const change = db.transaction('weather', 'readwrite', strictly)
-    await Promise.all([change.store.put(bytes, hash), change.done])
-  } catch (error) {
-    throw new Error(writeFault(error))
-  }
+  const change = db.transaction('weather', 'readwrite', strictly)
+  await written(Promise.all([change.store.put(bytes, hash), change.done]))
 }

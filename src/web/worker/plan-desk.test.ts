@@ -52,7 +52,7 @@ const atOnce = (docs: { readonly work: Y.Doc; readonly money: Y.Doc }) => {
   const projected = project(document as never, {
     strict: false,
     catalogueIds: catalogueIds.sheets,
-    consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+    consumableIds: catalogueIds.priced,
   })
   const { conditions, ...rest } = plan({
     work: projected.work,

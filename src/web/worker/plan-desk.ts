@@ -126,7 +126,7 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
 const readOptions = {
   strict: false,
   catalogueIds: catalogueIds.sheets,
-  consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+  consumableIds: catalogueIds.priced,
 } as const
 
 /** A person who may not see money has an empty money document. */

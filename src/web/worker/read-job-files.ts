@@ -57,7 +57,7 @@ async function readJob(
     strict: true,
     locate: parsed.locate,
     catalogueIds: catalogueIds.sheets,
-    consumableIds: [...catalogueIds.consumables, 'thinner', 'bead'],
+    consumableIds: catalogueIds.priced,
   })
   const all = [...parsed.problems, ...problems].sort(byPlace)
   const errors = all.filter(({ severity }) => severity === 'error')
