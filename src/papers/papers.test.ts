@@ -107,6 +107,21 @@ describe('papersFrom', slow, () => {
     expect(kinds).toEqual(['plan-summary', 'day-sheet', 'shopping-list'])
   })
 
+  it('lets nobody sign a quote in which prices are missing', () => {
+    const kitWith = (complete: boolean) =>
+      createKit({ ...input, plan: { ...paperPlan, money: { ...paperPlan.money!, complete } } }, setter)
+    const textOf = (complete: boolean): string => {
+      const kit = kitWith(complete)
+      return JSON.stringify(quoteSheets(kit, kit.plan.money!).pages)
+    }
+    const signature = kitWith(true).say.label('paper.signature')
+    expect(textOf(true)).toContain(signature)
+    expect(textOf(true)).toContain('This offer holds until')
+    expect(textOf(false)).not.toContain(signature)
+    expect(textOf(false)).not.toContain('This offer holds until')
+    expect(textOf(false)).toContain('Draft, not an offer yet')
+  })
+
   it('begins every PDF as one and ends it', async () => {
     for (const { name, bytes } of await papersFrom(input, press)) {
       if (!name.endsWith('.pdf')) continue

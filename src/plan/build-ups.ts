@@ -40,11 +40,12 @@ function stackLayers(input: BuildUpsInput): BuildUps {
         ]
       : [],
   )
+  const contradicting = sheets.flatMap((sheet) => (used.has(sheet.id) ? contradiction(sheet) : []))
   const unchecked: Note = { code: 'buildup.bondNotJudged', severity: 'uncovered', data: {} }
   return {
     sheets,
     layers,
-    notes: [...layers.flatMap((layer) => layerNotes(layer, sheets)), ...assumed, unchecked],
+    notes: [...layers.flatMap((layer) => layerNotes(layer, sheets)), ...contradicting, ...assumed, unchecked],
   }
 }
 
@@ -132,6 +133,34 @@ function spreadOf(of: {
   const theoretical = spreadingRate({ volumeSolids: sheet.volumeSolids.value, dryFilm: dryFilmM.value })
   const value = practicalSpread({ theoretical, loss: lossShare.value })
   return { spreadM2PerM3: { value, certainty: 'worked' }, spreadFrom: 'solids and film', lossShare }
+}
+
+/** A label's coverage may round, and leaves out what is lost: below this share of what solids and film give, assumed. */
+const LEAST_OF_THEORETICAL = 0.5
+const MOST_OF_THEORETICAL = 1.05
+
+/** Solids, film and coverage of one sheet are two figures and their quotient: a label cannot go beyond it. */
+function contradiction(sheet: ResolvedSheet): readonly Note[] {
+  const { volumeSolids, dryFilmM, coverageM2PerM3: printed } = sheet
+  if (![volumeSolids, dryFilmM, printed].every((figure) => figure?.certainty === 'sheet')) return []
+  const theoretical = spreadingRate({ volumeSolids: volumeSolids!.value, dryFilm: dryFilmM!.value })
+  const share = printed!.value / theoretical
+  if (share >= LEAST_OF_THEORETICAL && share <= MOST_OF_THEORETICAL) return []
+  return [
+    {
+      code: 'buildup.sheetContradicts',
+      severity: 'warning',
+      data: {
+        sheet: sheet.id,
+        name: sheet.name,
+        spreadM2PerL: printed!.value / 1000,
+        theoreticalM2PerL: theoretical / 1000,
+        dryFilmUm: dryFilmM!.value * 1e6,
+        reachedUm: (volumeSolids!.value / printed!.value) * 1e6,
+      },
+      source: 'spread = volume solids / dry film',
+    },
+  ]
 }
 
 function layerNotes(layer: ZoneLayer, sheets: readonly ResolvedSheet[]): readonly Note[] {

@@ -37,7 +37,8 @@ function gatherCautions(input: CautionsInput): Cautions {
     return steps.length > 0 ? [asCaution(hazard, ids(steps))] : []
   })
   return {
-    cautions: [...found].sort((a, b) => rank[a.severity] - rank[b.severity] || (a.code < b.code ? -1 : 1)),
+    // Among equals as the catalogue has them: what the material does before what the place does.
+    cautions: [...found].sort((a, b) => rank[a.severity] - rank[b.severity]),
   }
 }
 

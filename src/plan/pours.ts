@@ -234,5 +234,16 @@ function notesOf(coat: Coat, known: Known): readonly Note[] {
           },
         ]
       : []
-  return [...tooShort, ...tooWide]
+  const of = pourCount(coat)
+  const mixesAlone: readonly Note[] =
+    coat.crew === 1 && of > 1
+      ? [
+          {
+            code: 'pours.mixedAlone',
+            severity: 'caution',
+            data: { ...about, count: of, mixMinutes: coat.leadMinutes },
+          },
+        ]
+      : []
+  return [...tooShort, ...tooWide, ...mixesAlone]
 }

@@ -9,7 +9,7 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.titleOpen':
     '{count, plural, =0 {Nothing is planned yet} one {One step finds no place} other {# steps find no place}}, so there is no last day.',
   'daysscreen.say':
-    '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it.',
+    '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it; with opening and closing up each day, {withSessionsHours}.',
   'daysscreen.none': 'No work stands on these days.',
   'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
@@ -25,6 +25,8 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
     together {it takes more hands than are ever there at the same time}
     horizon {no run of suitable hours is long enough}
     other {no reason is known}}.`.replaceAll(/\s+/g, ' '),
+  'daysscreen.waiting':
+    '{count, plural, one {One step waits} other {# steps wait}} for what finds no place: {steps}.',
   'daysscreen.anyHour': 'Any hour of a shift will do for it: no paint is open.',
   'daysscreen.waitsFor': '{name} holds it back until {untilAtMs}.',
   'daysscreen.free': 'Nothing holds it back but the hours of the crew.',

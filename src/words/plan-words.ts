@@ -26,6 +26,8 @@ const buildUps: Readonly<Record<string, string>> = {
     'Whether each layer bonds to the one below is not checked yet. Ask the maker of the upper layer, and test a patch first.',
   'buildup.noSpread':
     'How far {name} spreads is not known, so no amount can be worked out. Give its coverage, or its solids and dry film.',
+  'buildup.sheetContradicts':
+    'The sheet of {name} contradicts itself: {dryFilmUm} dry from its solids goes {theoreticalM2PerL}, yet it promises {spreadM2PerL}, which leaves {reachedUm}. Look at the label again; the plan buys by its coverage.',
   'buildup.thinnerOver':
     '{name} is thinned by {thinnerShare}, more than the {mostShare} its sheet allows. Film and gloss suffer and it may run; thin less.',
   'quantities.repairsWithoutMaterial':
@@ -79,6 +81,8 @@ const days: Readonly<Record<string, string>> = {
 const pours: Readonly<Record<string, string>> = {
   'pours.potTooShort':
     'At {airC} the pot life is {potHours}, too short to stand, pour and spread anything. Work in a cooler hour or use a slower hardener.',
+  'pours.mixedAlone':
+    'One person lays {count, number} pours into each other and has to stop {mixMinutes} for each while the edge dries. Measure the parts of every pour into lidded cups before the first, and mix at the end of a section; better, have somebody mix.',
   'pours.runTooWideAlone':
     'One person alone cannot keep a wet edge over {areaM2}; {mostM2} is about the most. Find a second hand, or break the run where a lap hides.',
 }

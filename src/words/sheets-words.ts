@@ -2,6 +2,10 @@
 export const sheetsWords: Readonly<Record<string, string>> = {
   'survey.title':
     '{count, plural, =0 {Nothing was found that has to be mended.} one {One finding, {hours} of repair.} other {# findings, {hours} of repair.}}',
+  'survey.unread':
+    '{count, plural, one {One more finding is} other {# more findings are}} not in these hours: {names}. Something in {count, plural, one {it} other {them}} cannot be read; the mark beside it says what.',
+  'survey.titleUnread':
+    '{count, plural, one {One finding} other {# findings}} written down, and {count, plural, one {it cannot} other {none of them can}} be read yet.',
   'survey.off':
     '{count, plural, one {One fitting comes off and goes} other {# fittings come off and go}} on again: {hours}.',
   'survey.nothingLeft':

@@ -24,7 +24,7 @@ export function quoteSheets(kit: Kit, money: Estimate): PdfSheets {
     price(kit, money),
     ...exclusions(kit, money),
     ...hidden(kit, money),
-    signing(kit, money),
+    ...(money.complete ? [signing(kit, money)] : []),
   ]
   return sheetsOf(kit, {
     title: quoteTitle(kit, money),
@@ -52,18 +52,16 @@ function opening(kit: Kit, money: Estimate): Flowing {
     units: [
       [
         ...paragraph(say.sentence('paper.quoteHeadline', said), 'sheet', of),
-        space(1),
-        ...paragraph(
-          say.sentence('paper.quoteValid', { untilDate: dateAfter(quoteDate(kit), money.validDays) }),
-          'say',
-          of,
-        ),
+        ...(money.complete ? [space(1), ...paragraph(validUntil(kit, money), 'say', of)] : []),
         ...(about === '' ? [] : paragraph(about, 'small', of, { ink: 'ink2' })),
         ...(money.complete ? [] : [space(1.5), ...paragraph(say.sentence('paper.quoteDraft'), 'strong', of)]),
       ],
     ],
   }
 }
+
+const validUntil = (kit: Kit, { validDays }: Estimate): string =>
+  kit.say.sentence('paper.quoteValid', { untilDate: dateAfter(quoteDate(kit), validDays) })
 
 function finish(kit: Kit): readonly Flowing[] {
   const { job, say, setter } = kit

@@ -13,7 +13,13 @@ export function daysTitle(view: JobView, plan: ShownPlan): { readonly title: str
   const coats = plan.steps.steps.filter(({ kind }) => kind === 'coat').length
   return {
     title: titleOf(view, plan),
-    say: words.sentence('daysscreen.say', { hours, days: sessions, coats }),
+    // The quote charges the second figure: without it the two sheets seem to disagree.
+    say: words.sentence('daysscreen.say', {
+      hours,
+      days: sessions,
+      coats,
+      withSessionsHours: hours + plan.days.sessionMinutes / 60,
+    }),
   }
 }
 
@@ -33,11 +39,21 @@ function titleOf(view: JobView, { days }: ShownPlan): string {
     : words.sentence('daysscreen.titleLate', { endDate, launchDate, late: -spare })
 }
 
-export const unplacedSentences = ({ words }: JobView, plan: ShownPlan): readonly string[] =>
-  plan.days.unplaced.map(({ step, reason }) => {
+/** The causes, each with its reason; the steps that only wait for one of them are named in one breath. */
+export function unplacedSentences({ words }: JobView, plan: ShownPlan): readonly string[] {
+  const named = (step: string): string => {
     const { code, data } = describeStep(plan, step)
-    return words.sentence('daysscreen.unplaced', { step: words.sentence(code, data), reason })
-  })
+    return words.sentence(code, data)
+  }
+  const causes = plan.days.unplaced.filter(({ reason }) => reason !== 'needs')
+  const waiting = plan.days.unplaced.filter(({ reason }) => reason === 'needs')
+  const said = causes.map(({ step, reason }) =>
+    words.sentence('daysscreen.unplaced', { step: named(step), reason }),
+  )
+  if (waiting.length === 0) return said
+  const steps = waiting.map(({ step }) => named(step)).join('; ')
+  return [...said, words.sentence('daysscreen.waiting', { count: waiting.length, steps })]
+}
 
 /** Notes on hours and days, with steps by what they are; what finds no place is told apart from them. */
 export function namedNotes({ words }: JobView, plan: ShownPlan): ShownPlan['notes'] {

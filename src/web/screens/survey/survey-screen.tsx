@@ -2,7 +2,7 @@
 import { workFields } from '#job'
 import { labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
-import { itemsOf } from '../../fields/items.ts'
+import { itemsOf, nameOf, type RawItem } from '../../fields/items.ts'
 import { notesOf } from '../../job/notes-of.ts'
 import { Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
@@ -73,16 +73,36 @@ export const SurveyScreen = ({ view, head, block }: ScreenProps) => {
   )
 }
 
-function titleOf({ plan, words }: ScreenProps['view']): string {
+/** Written down, but with something in them that keeps them out of the plan. */
+function unread(view: ScreenProps['view']): readonly RawItem[] {
+  const planned = new Set(view.plan?.repairs.repairs.map(({ finding }) => finding))
+  return itemsOf(view, findings).filter(({ id }) => !planned.has(id))
+}
+
+function titleOf(view: ScreenProps['view']): string {
+  const { plan, words } = view
   if (!plan) return labelOf('room.survey')
   const { repairs } = plan.repairs
+  const left = unread(view).length
+  if (repairs.length === 0 && left > 0) return words.sentence('survey.titleUnread', { count: left })
   return words.sentence('survey.title', {
     count: repairs.length,
     hours: repairs.reduce((sum, repair) => sum + repair.hours, 0),
   })
 }
 
-function sayOf({ plan, words }: ScreenProps['view']): string | undefined {
+function sayOf(view: ScreenProps['view']): string | undefined {
+  const said = [unreadSay(view), offSay(view)].filter((text) => text !== undefined)
+  return said.length === 0 ? undefined : said.join(' ')
+}
+
+function unreadSay(view: ScreenProps['view']): string | undefined {
+  const left = view.plan ? unread(view) : []
+  const names = left.map(nameOf).join(', ')
+  return left.length === 0 ? undefined : view.words.sentence('survey.unread', { count: left.length, names })
+}
+
+function offSay({ plan, words }: ScreenProps['view']): string | undefined {
   const off = plan?.repairs.fittings.filter((one) => one.plan !== 'leave' && !one.leaveAlone) ?? []
   const hours = off.reduce((sum, one) => sum + one.count * (one.hoursOff.value + one.hoursOn.value), 0)
   return off.length === 0

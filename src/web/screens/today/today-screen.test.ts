@@ -68,5 +68,30 @@ describe('the sheet Days', () => {
     const text = textOf(DaysScreen, view({ plan: { ...paperPlan, days } }))
     expect(text).toContain('One step finds no place')
     expect(text).toContain('nobody who may do it works enough hours')
+    expect(text).not.toContain('waits for what finds no place')
+  })
+  it('tells the cause first, and what only waits for it in one line', () => {
+    const { workEndMinute: _end, launchMinute: _launch, ...rest } = paperPlan.days
+    const unplaced = [
+      { step: 'coat:transom:primer:1', reason: 'needs' as const },
+      { step: 'mask:transom', reason: 'people' as const },
+      { step: 'handover', reason: 'needs' as const },
+    ]
+    const text = textOf(DaysScreen, view({ plan: { ...paperPlan, days: { ...rest, unplaced } } }))
+    const [cause, waits] = ['works enough hours', '2 steps wait for what finds no place'].map((part) =>
+      text.indexOf(part),
+    )
+    expect(cause).toBeGreaterThan(0)
+    expect(waits).toBeGreaterThan(cause!)
+    expect(text).not.toContain('has no place either')
+  })
+  it('says the hours that the quote charges beside those of the work', () => {
+    const days = { ...paperPlan.days, sessionMinutes: 120 }
+    const hours =
+      days.days.flatMap(({ people }) => people).reduce((sum, { minutes }) => sum + minutes, 0) / 60
+    const text = textOf(DaysScreen, view({ plan: { ...paperPlan, days } }))
+    expect(text).toContain(
+      `with opening and closing up each day, ${words.figure('hours', hours + 2)}`.replaceAll('\u2009', ' '),
+    )
   })
 })
