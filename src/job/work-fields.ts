@@ -2,6 +2,7 @@
 import { coatFields } from './coat-fields.ts'
 import type { Sections } from './field.ts'
 import { hullFields } from './hull-fields.ts'
+import { stanceFields } from './stance-fields.ts'
 import { yardFields } from './yard-fields.ts'
 import { zoneFields } from './zone-fields.ts'
 
@@ -32,6 +33,7 @@ export const workFields = {
     },
   },
   ...hullFields,
+  ...stanceFields,
   ...zoneFields,
   ...coatFields,
   ...yardFields,

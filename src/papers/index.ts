@@ -25,6 +25,7 @@ export { changeOrders, daySheet, papersFrom, planSummary, quote, shoppingList } 
 export { type Pen, type PenRule, penRule } from './pens.ts'
 export type { PaperFonts, PdfWriter, Press } from './press.ts'
 export type { Drawing, Point, Shape } from './shapes.ts'
+export { standingText } from './standing-text.ts'
 export { mmPerPt, type StyleName, type TypeStyle, typeStyle } from './type-styles.ts'
 export type { PageSize, Paper, PaperInput, PaperJob, PaperKind } from './types.ts'
 export { unpackWoff } from './unpack-woff.ts'

@@ -23,6 +23,7 @@ import { readCatalogue } from './read-catalogue.ts'
 import { createMemory, type Runner, type TraceEntry } from './remember.ts'
 import { repairs } from './repairs.ts'
 import { hashParts, stampOf } from './stamp.ts'
+import { standing } from './standing.ts'
 import { steps } from './steps.ts'
 import { stores } from './stores.ts'
 import { hull, surfaces, withHull } from './surfaces.ts'
@@ -78,6 +79,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const surface = run(surfaces, { hull: measured, zones: work.zones })
   const lines = run(struck, { marks: work.marks, hull: measured })
   const mark = run(marks, { struck: lines, zones: work.zones, hull: measured })
+  const stands = run(standing, { stance: work.stance, levels: work.levels, stripes: lines.stripes })
   const repair = run(repairs, { findings: work.findings, fittings: work.fittings, known })
   const buildUp = run(buildUps, {
     layers: work.layers,
@@ -178,6 +180,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const notes = gatherNotes(run, {
     surface,
     mark,
+    stands,
     repair,
     buildUp,
     quantity,
@@ -195,6 +198,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     stamp: stampFor(run, input),
     surfaces: run(withHull, { surfaces: surface, hull: measured }),
     marks: mark,
+    standing: stands,
     repairs: repair,
     buildUps: buildUp,
     quantities: quantity,

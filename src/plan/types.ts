@@ -66,6 +66,36 @@ export type Marks = {
   readonly notes: readonly Note[]
 }
 
+/** A stripe's edges over the level plane the boat was measured from, side by side. */
+export type StripeOverFloor = {
+  readonly mark: string
+  readonly rows: readonly {
+    readonly xM: number
+    readonly portLowerM: number
+    readonly portUpperM: number
+    readonly starboardLowerM: number
+    readonly starboardUpperM: number
+  }[]
+}
+/** How the boat stands; without `fit` nobody has measured enough. */
+export type Standing = {
+  readonly fit?: {
+    /** Bow up, and port side up, are positive. */
+    readonly trimRad: number
+    readonly heelRad: number
+    /** Of the waterline at the aftmost point. */
+    readonly heightM: number
+    /** Root mean square of what the marks miss. */
+    readonly rmsM: number
+    readonly over: 'floor' | 'laser'
+    readonly marks: readonly { readonly mark: string; readonly residualM: number }[]
+    readonly certainty: Certainty
+    readonly date?: string
+    readonly stripes: readonly StripeOverFloor[]
+  }
+  readonly notes: readonly Note[]
+}
+
 export type Repair = {
   readonly finding: string
   readonly zone: string
@@ -447,6 +477,7 @@ export type Plan = {
   readonly stamp: Stamp
   readonly surfaces: Boat
   readonly marks: Marks
+  readonly standing: Standing
   readonly repairs: Repairs
   readonly buildUps: BuildUps
   readonly quantities: Quantities

@@ -36,6 +36,33 @@ const assumedSizes: Readonly<Record<string, string>> = {
     'The shape of the hull between the given sizes is drawn by rule, so areas and lines are good to a few parts in a hundred. Measured stations would make them sure.',
 }
 
+const standing: Readonly<Record<string, string>> = {
+  'boat.levelsTooFew':
+    'How the boat stands is not known from {count, plural, one {one mark} other {# marks}}: it takes {needed, number}, such as the bow and the waterline aft on either side. Measure their heights over the floor.',
+  'boat.levelsInLine':
+    'The marks lie on one line, so nothing says how far the boat leans to the other side of it. Measure one to port and one to starboard, at least {leastM} off the line.',
+  'boat.levelsNoFit':
+    'No way of standing fits these heights. Look for a height in the wrong unit, or a mark on the wrong side.',
+  'boat.levelsWithoutHeight':
+    '{count, plural, one {One mark has no height} other {# marks have no height}} over the floor or below the laser, and {count, plural, one {is} other {are}} left out. Measure it.',
+  'boat.laserHeightMissing':
+    'How high the laser stands over the floor is not given, so heights are told against the laser. Measure it once with a tape.',
+  'boat.levelsUnchecked':
+    'Three marks fit exactly whatever they say, so a slip would not be seen. Measure a fourth, better a fifth.',
+  'boat.levelsDisagree':
+    'The four marks disagree by {rmsByTapeM}, more than a tape does. A fifth mark would say which one is wrong.',
+  'boat.levelDisagrees':
+    'The mark {name} is {residualByTapeM} off what all the others say. Measure it again, or leave it out.',
+  'boat.standsSink':
+    'Stands sink, and the yard moves them. Measure these heights again on the day a line is struck.',
+  'boat.waterlineFromTraces':
+    '{from, select, unknown {Nothing says what the waterline was taken from, so it is} other {A {from} is}} near the floating waterline, not on it: it moves with load and growth. Marks made afloat at the bow and both corners of the transom are sure.',
+  'boat.standingUnknown':
+    'Nobody has measured how she stands. Heights over the floor of three marks or more, such as the bow and the waterline aft on either side, give every line its height over the floor as well.',
+  'boat.standing':
+    'She stands {trimRad} {bow, select, up {bow up} other {bow down}} and leans {heelRad} to {side, select, port {port} other {starboard}}; the waterline aft is {heightByTapeM} over the {over, select, laser {laser plane} other {floor}}. The marks agree to {rmsByTapeM}.',
+}
+
 const sizeFaults: Readonly<Record<string, string>> = {
   'boat.sizeNotNumber': `The ${size} is not a number. Give it with its unit.`,
   'boat.sizeOutOfRange': `The ${size} is {valueM}, but a boat like this has {leastM} to {mostM}. Check the figure and its unit.`,
@@ -100,6 +127,7 @@ const surface: Readonly<Record<string, string>> = {
 
 export const boatWords: Readonly<Record<string, string>> = {
   ...assumedSizes,
+  ...standing,
   ...sizeFaults,
   ...stationFaults,
   ...surface,

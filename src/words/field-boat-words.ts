@@ -47,6 +47,25 @@ export const boatFields: FieldWords = {
     height: ['Height', 'Above the waterline; with a minus when the point lies below.'],
     knuckle: ['Corner', 'Set where the section has a corner here, such as the chine.'],
   },
+  stance: {
+    date: ['Measured on', 'Stands sink: heights are measured again on the day of striking.'],
+    laserHeight: [
+      'Laser over the floor',
+      'Height of the laser plane over the floor, where a laser was used.',
+    ],
+    waterline: [
+      'Waterline taken from',
+      'Marks made afloat are sure; a scum line or an old paint edge is near it, and counts as assumed.',
+    ],
+  },
+  levels: {
+    name: ['Mark', 'What it is, so that somebody else finds it: bow at the sheer, scum line aft to port.'],
+    fromStern: ['From the stern', 'Level distance forward of the aftmost point of the hull.'],
+    offCentre: ['Off centre', 'To port of the centreline; with a minus to starboard.'],
+    height: ['Over the waterline', 'With a minus below it; leave it empty for a mark on the line itself.'],
+    overFloor: ['Over the floor', 'Measured plumb from the floor up to the mark.'],
+    belowLaser: ['Below the laser', 'Or measured from the laser line down to the mark.'],
+  },
   zones: {
     name: ['Name', 'What you call this part of the boat; it stands on every sheet.'],
     kind: [

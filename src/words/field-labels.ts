@@ -22,6 +22,8 @@ export const sectionLabels: Readonly<Record<string, string>> = {
   'section.boat': 'the boat',
   'section.stations': 'the stations',
   'section.points': 'the points of stations',
+  'section.stance': 'the way the boat stands',
+  'section.levels': 'the levelled marks',
   'section.zones': 'the zones',
   'section.findings': 'the findings',
   'section.fittings': 'the hardware',

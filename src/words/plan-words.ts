@@ -10,6 +10,7 @@ const surfaces: Readonly<Record<string, string>> = {
   'surfaces.areaAssumed': 'The area of {name} is a guess of {areaM2}. Measure it before you buy.',
   'marks.noHull':
     '{name}: without a hull there is nothing to strike the stripe on. Give length, beam and freeboard at the stem.',
+  'marks.overFloor': '{name} over the {over, select, laser {laser plane} other {floor}}, as she stands:',
   'marks.panelWithoutSize': '{name}: the size of the field is missing. Give its length and width.',
   'repairs.byHand':
     'Recipes are not worked out yet: hours and material of {count, plural, one {one finding} other {# findings}} are taken as they were given.',

@@ -12,6 +12,8 @@ export type QuantityKey = {
     | { readonly kind: 'symbol'; readonly symbol: string }
     /** Hours of work: never turned into days, of which nobody knows how long they are. */
     | { readonly kind: 'hours' }
+    /** A length as it is read off a tape and struck by: whole millimetres, or sixteenths of an inch. */
+    | { readonly kind: 'tape' }
     /** Days, halves and all. */
     | { readonly kind: 'days' }
     | { readonly kind: 'money' }
@@ -27,7 +29,7 @@ const withSymbol = (suffix: string, symbol: string): QuantityKey => ({
   suffix,
   writtenAs: { kind: 'symbol', symbol },
 })
-const as = (suffix: string, kind: 'hours' | 'days' | 'money' | 'moment' | 'date'): QuantityKey => ({
+const as = (suffix: string, kind: 'hours' | 'tape' | 'days' | 'money' | 'moment' | 'date'): QuantityKey => ({
   suffix,
   writtenAs: { kind },
 })
@@ -72,6 +74,7 @@ const keys: readonly QuantityKey[] = [
   withSymbol('WPerM2', 'W/m²'),
   withSymbol('W', 'W'),
   withSymbol('Kw', 'kW'),
+  as('ByTapeM', 'tape'),
   as('PersonHours', 'hours'),
   as('Days', 'days'),
   as('Coins', 'money'),

@@ -87,6 +87,8 @@ function written(
         : write(value * writtenAs.toSi, writtenAs.dimension, reader)
     case 'hours':
       return hoursOnly(value, reader)
+    case 'tape':
+      return onTape(value, reader)
     case 'days':
       return writeAs(value * 24, 'd', { locale: reader.locale })
     case 'symbol':
@@ -99,6 +101,14 @@ function written(
       return String(value)
   }
 }
+
+const sixteenthM = 0.0254 / 16
+
+/** Nobody strikes a line to a tenth of a millimetre, nor to a centimetre. */
+const onTape = (metres: number, { system, locale }: Reader): string =>
+  system === 'us'
+    ? write(Math.round(metres / sixteenthM) * sixteenthM, 'length', { system, locale })
+    : writeAs(Math.round(metres * 1000) / 1000, 'mm', { locale, decimals: 0 })
 
 /** Nothing is written in the unit of its key: 0 mm, not 0 µm. */
 const zeroUnits: Readonly<Record<string, string>> = { M: 'm', Mm: 'mm', Um: 'µm', M2: 'm²', M3: 'L', L: 'L' }

@@ -230,6 +230,7 @@ export const paperPlan: Plan = {
     rules: [],
     notes: [],
   },
+  standing: { notes: [] },
   marks: { stripes: [], panels: [], zones: [], tapeM: 0, notes: [] },
   repairs: {
     repairs: [
@@ -618,6 +619,7 @@ export const emptyPlan: Plan = {
     seed: 1,
   },
   surfaces: { zones: [], rules: [], notes: [] },
+  standing: { notes: [] },
   marks: { stripes: [], panels: [], zones: [], tapeM: 0, notes: [] },
   repairs: { repairs: [], fittings: [], notes: [] },
   buildUps: { sheets: [], layers: [], notes: [] },

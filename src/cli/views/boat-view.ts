@@ -1,4 +1,5 @@
 /** The boat: particulars, zones with their areas, and what the rules of thumb say. */
+import { standingText } from '#papers'
 import type { Plan, ZoneArea } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
@@ -10,6 +11,18 @@ export function boatLines(plan: Plan, words: Words): readonly string[] {
     ...section(words.label('heading.particulars'), particularLines(plan, words)),
     ...section(words.label('heading.zones'), zoneLines(plan, words)),
     ...section(words.label('heading.rules'), ruleLines(plan, words)),
+    ...section(words.label('heading.standing'), standingLines(plan, words)),
+  ]
+}
+
+function standingLines({ standing: { fit } }: Plan, words: Words): readonly string[] {
+  if (!fit) return []
+  return [
+    standingText(fit, words),
+    ...table(
+      fit.marks.map(({ mark, residualM }) => [mark, words.figure('residualByTapeM', residualM)]),
+      ['left', 'right'],
+    ),
   ]
 }
 
@@ -55,8 +68,15 @@ function ruleLines(plan: Plan, words: Words): readonly string[] {
   )
 }
 
+const standingJson = ({ standing: { fit } }: Plan) => {
+  if (!fit) return {}
+  const { certainty, stripes: _stripes, ...found } = fit
+  return { standing: { ...found, confidence: certainty } }
+}
+
 export const boatJson = (plan: Plan) => ({
   particulars: particularsJson(plan),
+  ...standingJson(plan),
   zones: allZones(plan).map(({ id, name, kind, side, areaM2, perimeterM, certainty, how }) => ({
     id,
     name,

@@ -1,6 +1,6 @@
 /** Tape lines and panels with the numbers to strike them. */
 import { panelText } from '#papers'
-import type { Plan } from '#plan'
+import type { Plan, StripeMark } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
 
@@ -14,17 +14,42 @@ export function marksLines(plan: Plan, words: Words): readonly string[] {
           head,
           ...stripe.table.rows.map((row) => [
             words.figure('xM', row.xM),
-            words.figure('lowerMm', row.lowerM * 1000),
-            words.figure('upperMm', row.upperM * 1000),
-            words.figure('girthMm', row.girthM * 1000),
+            words.figure('lowerByTapeM', row.lowerM),
+            words.figure('upperByTapeM', row.upperM),
+            words.figure('girthByTapeM', row.girthM),
           ]),
         ],
         ['right', 'right', 'right', 'right'],
       ),
+      ...overFloorLines(plan, stripe, words),
     ]),
   )
   const panels = plan.marks.panels.map((panel) => panelText(panel, words))
   return [...stripes, ...section(words.label('heading.panels'), panels)]
+}
+
+function overFloorLines(
+  { standing: { fit } }: Plan,
+  { id, name }: StripeMark,
+  words: Words,
+): readonly string[] {
+  const found = fit?.stripes.find(({ mark }) => mark === id)
+  if (!fit || !found) return []
+  const keys = ['portLower', 'portUpper', 'starboardLower', 'starboardUpper'] as const
+  const heads = keys.map((key) => words.label(`column.overFloor.${key}`))
+  return [
+    words.sentence('marks.overFloor', { name, over: fit.over }),
+    ...table(
+      [
+        [words.label('column.fromStern'), ...heads],
+        ...found.rows.map((row) => [
+          words.figure('xM', row.xM),
+          ...keys.map((key) => words.figure('heightByTapeM', row[`${key}M`])),
+        ]),
+      ],
+      ['right', 'right', 'right', 'right', 'right'],
+    ),
+  ]
 }
 
 export const marksJson = (plan: Plan) => ({
@@ -33,5 +58,8 @@ export const marksJson = (plan: Plan) => ({
     ...panel,
     areaM2: panel.count * panelAreaM2,
   })),
+  ...(plan.standing.fit
+    ? { overFloor: plan.standing.fit.stripes, heightsAreOver: plan.standing.fit.over }
+    : {}),
   tapeM: plan.marks.tapeM,
 })

@@ -3,6 +3,14 @@
  * Boat frame: x forward from the aftmost point, y to port, z up from the floating waterline; metres and radians.
  */
 
+export {
+  type Attitude,
+  type AttitudeFit,
+  attitudeFrom,
+  heightOverLevel,
+  type LevelMark,
+  type MarkResidual,
+} from './attitude.ts'
 export { areaBetween, type BandArea, type BandLimits, wettedArea } from './band-area.ts'
 export { deckShare } from './deck-share.ts'
 export type { Facing } from './facing.ts'

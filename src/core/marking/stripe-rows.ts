@@ -1,13 +1,6 @@
 /** The numbers to strike a stripe with, station by station. Boat frame, metres. */
 import type { Hull } from '#core/boat'
-import {
-  type Level,
-  type LoftLine,
-  loftLineAt,
-  loftParameterAt,
-  rowGirthTo,
-  rowTopmost,
-} from '#core/geometry'
+import { type LoftLine, loftLineAt, loftParameterAt, rowGirthTo, rowTopmost } from '#core/geometry'
 import type { CurvePlaces } from './stripe-curve.ts'
 
 export type StripeRow = {
@@ -18,6 +11,9 @@ export type StripeRow = {
   readonly upperM: number
   /** From lower to upper edge along the section of the hull, never less than the plumb width. */
   readonly girthM: number
+  /** Of either edge off the centreline. */
+  readonly lowerHalfBreadthM: number
+  readonly upperHalfBreadthM: number
 }
 
 export type RowsAsked = {
@@ -39,10 +35,17 @@ export function stripeRows(hull: Hull, { lower, upper, places, spacingM }: RowsA
   for (const xM of rowPlaces(places, spacingM)) {
     const row = loftLineAt(hull.surface, loftParameterAt(hull.surface, xM))
     const heights = { lowerM: lower(xM), upperM: upper(xM) }
-    const to = girthAt(row, heights.upperM)
+    const to = placeAt(row, heights.upperM)
     if (to === undefined) return { rows, offHull: { xM, heightM: heights.upperM } }
     // At the stem the lower edge begins where the section does.
-    rows.push({ xM, ...heights, girthM: to - (girthAt(row, heights.lowerM) ?? 0) })
+    const from = placeAt(row, heights.lowerM) ?? { girthM: 0, halfBreadthM: 0 }
+    rows.push({
+      xM,
+      ...heights,
+      girthM: to.girthM - from.girthM,
+      lowerHalfBreadthM: from.halfBreadthM,
+      upperHalfBreadthM: to.halfBreadthM,
+    })
   }
   return { rows }
 }
@@ -55,9 +58,11 @@ function rowPlaces({ sternX, stemX }: CurvePlaces, spacingM: number): readonly n
   return [...Array.from({ length: steps }, (_, k) => sternX + k * spacingM), stemX]
 }
 
-/** Girth from the keel to the topmost place at a height. */
-function girthAt(row: LoftLine, height: number): number | undefined {
-  const level: Level = (_x, _y, z) => z - height
-  const point = rowTopmost(row, level)
-  return point === undefined ? undefined : rowGirthTo(row, point)
+/** The topmost place at a height: its girth from the keel, and how far off the centreline it is. */
+function placeAt(
+  row: LoftLine,
+  height: number,
+): { readonly girthM: number; readonly halfBreadthM: number } | undefined {
+  const point = rowTopmost(row, (_x, _y, z) => z - height)
+  return point && { girthM: rowGirthTo(row, point), halfBreadthM: point.y }
 }

@@ -10,6 +10,7 @@ import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
+import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
 const boat = { part: 'work', section: 'boat' } as const
@@ -35,7 +36,9 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
   const [chosen, setChosen] = useState<string>()
   const { ref, width } = useWidth<HTMLDivElement>()
   const outline = plan?.surfaces.outline
-  const notes = plan ? notesOf(plan, /^(boat|surfaces)\./) : []
+  const notes = plan
+    ? notesOf(plan, /^(boat|surfaces)\./).filter(({ code }) => !standingNotes.test(code))
+    : []
   return (
     <Sheet head={head} block={block} title={titleOf(view)} say={sayOf(view)}>
       <Part
@@ -93,6 +96,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
           />
         </PartBlock>
       </Part>
+      <StandingPart view={view} />
     </Sheet>
   )
 }

@@ -9,6 +9,7 @@ import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import './marks.css'
+import { OverFloor } from './over-floor.tsx'
 import { PanelDrawing } from './panel-drawing.tsx'
 import { PanelFigures } from './panel-figures.tsx'
 
@@ -22,7 +23,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
       <WayFigure
         view={view}
         of={{ kind: 'stripe', mark: stripe, row, of }}
-        text={words.figure('heightMm', valueM * 1000)}
+        text={words.figure('heightByTapeM', valueM)}
         certainty="worked"
         label={labelOf(`column.${of}`)}
       />
@@ -59,6 +60,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
               },
             }))}
           />
+          <OverFloor view={view} stripe={stripe} />
         </Part>
       ))}
       {plan?.marks.panels.map((panel) => (

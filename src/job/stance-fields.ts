@@ -1,0 +1,53 @@
+/** How the boat stands ashore, from heights measured at marks on it. */
+import type { Sections } from './field.ts'
+
+const overLevel = { kind: 'quantity', dimension: 'length', sign: 'any', least: -6, most: 12 } as const
+
+export const stanceFields = {
+  stance: {
+    shape: 'one',
+    doc: 'How the boat stands ashore.',
+    fields: {
+      date: { kind: 'date', doc: 'When the heights were measured: stands sink.' },
+      laserHeight: { ...overLevel, doc: 'Height of the laser plane over the floor.' },
+      waterline: {
+        kind: 'choice',
+        choices: ['marked afloat', 'scum line', 'old paint edge'],
+        doc: 'What the floating waterline was taken from.',
+      },
+    },
+  },
+  levels: {
+    shape: 'many',
+    doc: 'Marks on the hull whose heights over the floor were measured; three or more.',
+    fields: {
+      name: { kind: 'text', doc: 'What the mark is, such as bow at the sheer.' },
+      fromStern: {
+        kind: 'quantity',
+        dimension: 'length',
+        most: 40,
+        need: 'required',
+        doc: 'Where it is, forward of the aftmost point.',
+      },
+      offCentre: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'any',
+        least: -8,
+        most: 8,
+        need: 'required',
+        doc: 'To port of the centreline; minus to starboard.',
+      },
+      height: {
+        kind: 'quantity',
+        dimension: 'length',
+        sign: 'any',
+        least: -6,
+        most: 6,
+        doc: 'Height above the floating waterline, minus below; nothing means on it.',
+      },
+      overFloor: { ...overLevel, doc: 'Height over the floor, measured.' },
+      belowLaser: { ...overLevel, doc: 'Or how far it is below the laser plane, measured.' },
+    },
+  },
+} as const satisfies Sections
