@@ -1,6 +1,7 @@
-/** How the boat stands ashore, from heights measured at marks on it. */
+/** What a tape reads on a boat ashore: heights of marks over the floor, and girths along the skin. */
 import type { Sections } from './field.ts'
 
+const girth = { kind: 'quantity', dimension: 'length', sign: 'any', least: -3, most: 8 } as const
 const overLevel = { kind: 'quantity', dimension: 'length', sign: 'any', least: -6, most: 12 } as const
 
 export const stanceFields = {
@@ -48,6 +49,27 @@ export const stanceFields = {
       },
       overFloor: { ...overLevel, doc: 'Height over the floor, measured.' },
       belowLaser: { ...overLevel, doc: 'Or how far it is below the laser plane, measured.' },
+    },
+  },
+  girths: {
+    shape: 'many',
+    doc: 'Girths read off a tape laid on the skin across the boat; five a side measure the topsides.',
+    fields: {
+      fromStern: {
+        kind: 'quantity',
+        dimension: 'length',
+        most: 40,
+        need: 'required',
+        doc: 'Where the tape lies, forward of the aftmost point.',
+      },
+      side: {
+        kind: 'choice',
+        choices: ['port', 'starboard', 'both'],
+        doc: 'Which side; both when nothing is said.',
+      },
+      sheerToWater: { ...girth, doc: 'Along the skin from the sheer to the floating waterline.' },
+      waterToChine: { ...girth, doc: 'On to the chine; minus when the chine is above the waterline.' },
+      chineToKeel: { ...girth, doc: 'From the chine to the keel.' },
     },
   },
 } as const satisfies Sections

@@ -11,6 +11,7 @@ import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
 import { judgeConditions } from './conditions.ts'
 import { days, daysGrid } from './days.ts'
+import { taped } from './girths.ts'
 import { hazards } from './hazards.ts'
 import { withLostPaint } from './lost-paint.ts'
 import { marks, struck } from './marks.ts'
@@ -76,7 +77,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
 
   const known = run(readCatalogue, { catalogue })
   const measured = run(hull, { boat, stations: work.stations, points: work.points })
-  const surface = run(surfaces, { hull: measured, zones: work.zones })
+  const tape = run(taped, { hull: measured.hull, girths: work.girths })
+  const surface = run(surfaces, { hull: measured, taped: tape, zones: work.zones })
   const lines = run(struck, { marks: work.marks, hull: measured })
   const mark = run(marks, { struck: lines, zones: work.zones, hull: measured })
   const stands = run(standing, { stance: work.stance, levels: work.levels, stripes: lines.stripes })

@@ -17,6 +17,7 @@ import {
 import type { Certainty, Note } from '#core/note'
 import type { Work } from '#job'
 import { weakest } from './certainty.ts'
+import type { Taped } from './girths.ts'
 import type { Stage } from './remember.ts'
 import type { Boat, Surfaces, ZoneArea } from './types.ts'
 
@@ -55,15 +56,19 @@ function measureHull(input: HullInput): MeasuredHull {
   }
 }
 
-export type SurfacesInput = { readonly hull: MeasuredHull; readonly zones: Work['zones'] }
+export type SurfacesInput = {
+  readonly hull: MeasuredHull
+  readonly taped: Taped
+  readonly zones: Work['zones']
+}
 
 export const surfaces: Stage<SurfacesInput, Surfaces> = { name: 'surfaces', run: measureSurfaces }
 
-function measureSurfaces({ hull: measuredHull, zones }: SurfacesInput): Surfaces {
-  const measured = zones.map((zone) => measureZone(zone, measuredHull))
+function measureSurfaces({ hull: measuredHull, taped, zones }: SurfacesInput): Surfaces {
+  const measured = zones.map((zone) => measureZone(zone, measuredHull, taped))
   return {
     zones: measured.flatMap((one) => one.area ?? []),
-    notes: [...measuredHull.notes, ...measured.flatMap((one) => one.notes)],
+    notes: [...measuredHull.notes, ...taped.notes, ...measured.flatMap((one) => one.notes)],
   }
 }
 
@@ -138,9 +143,9 @@ type ZoneItem = Work['zones'][number]
 type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly Note[] }
 
 /** What is typed in comes first; then length and width; then the surface. Stripes and panels are measured as marks. */
-function measureZone(zone: ZoneItem, of: MeasuredHull): Measured {
+function measureZone(zone: ZoneItem, of: MeasuredHull, taped: Taped): Measured {
   if (isMarked(zone)) return { area: [], notes: [] }
-  const found = typedArea(zone) ?? surfaceArea(zone, of) ?? sharedArea(zone, of)
+  const found = typedArea(zone) ?? surfaceArea(zone, of, taped) ?? sharedArea(zone, of)
   if (!found)
     return {
       area: [],
@@ -218,14 +223,21 @@ function typedArea(zone: ZoneItem): Size | undefined {
   }
 }
 
-function surfaceArea(zone: ZoneItem, of: MeasuredHull): Size | undefined {
+/** A tape on the skin goes before the drawn surface, but not before measured stations. */
+function surfaceArea(zone: ZoneItem, of: MeasuredHull, { areas }: Taped): Size | undefined {
   const parts = of.zones.filter((part) => belongs(part, zone))
   if (parts.length === 0) return undefined
+  const sizes = parts.map((part) =>
+    of.certainty === 'measured'
+      ? { areaM2: part.area, certainty: of.certainty }
+      : (areas[part.kind] ?? { areaM2: part.area, certainty: of.certainty }),
+  )
+  const byTape = of.certainty !== 'measured' && parts.some((part) => areas[part.kind])
   return {
-    areaM2: parts.reduce((sum, part) => sum + part.area, 0),
+    areaM2: sizes.reduce((sum, size) => sum + size.areaM2, 0),
     perimeterM: zone.perimeter?.value ?? parts.reduce((sum, part) => sum + part.perimeter, 0),
-    certainty: of.certainty,
-    how: 'surface',
+    certainty: weakest(...sizes.map(({ certainty }) => certainty)),
+    how: byTape ? 'girths' : 'surface',
   }
 }
 

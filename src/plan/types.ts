@@ -19,7 +19,7 @@ export type ZoneArea = {
   /** Edge to mask. */
   readonly perimeterM: number
   readonly certainty: Certainty
-  readonly how: 'surface' | 'given' | 'length and width' | 'marks' | 'share'
+  readonly how: 'surface' | 'girths' | 'given' | 'length and width' | 'marks' | 'share'
   readonly existing: string
   readonly texture: string
   /** A loose part is done indoors, whatever the sky does. */

@@ -57,6 +57,11 @@ const standing: Readonly<Record<string, string>> = {
     'Stands sink, and the yard moves them. Measure these heights again on the day a line is struck.',
   'boat.waterlineFromTraces':
     '{from, select, unknown {Nothing says what the waterline was taken from, so it is} other {A {from} is}} near the floating waterline, not on it: it moves with load and growth. Marks made afloat at the bow and both corners of the transom are sure.',
+  'boat.girthsHelp':
+    'Lay a tape on the skin, square to the centreline, from the sheer down. Five places a side measure the topsides, whatever the drawn shape says.',
+  'boat.stationsHelp':
+    '{count, plural, =0 {No station is measured. Three or more, with points from keel to sheer and the corners marked, replace the drawn shape by the real one.} one {One station; a hull needs three.} other {# stations.}} Half-breadth is from the centreline out, height from the waterline up.',
+  'boat.stationPoints': 'At {at}, {count, plural, =0 {no point} one {one point} other {# points}}.',
   'boat.standingUnknown':
     'Nobody has measured how she stands. Heights over the floor of three marks or more, such as the bow and the waterline aft on either side, give every line its height over the floor as well.',
   'boat.standing':

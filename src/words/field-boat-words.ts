@@ -66,6 +66,16 @@ export const boatFields: FieldWords = {
     overFloor: ['Over the floor', 'Measured plumb from the floor up to the mark.'],
     belowLaser: ['Below the laser', 'Or measured from the laser line down to the mark.'],
   },
+  girths: {
+    fromStern: ['From the stern', 'Level distance forward of the aftmost point to where the tape lies.'],
+    side: ['Side', 'Port, starboard, or both when the sides are alike.'],
+    sheerToWater: ['Sheer to waterline', 'Along the skin, square to the centreline.'],
+    waterToChine: [
+      'Waterline to chine',
+      'On along the skin; with a minus where the chine is above the waterline.',
+    ],
+    chineToKeel: ['Chine to keel', 'On along the skin to the keel.'],
+  },
   zones: {
     name: ['Name', 'What you call this part of the boat; it stands on every sheet.'],
     kind: [

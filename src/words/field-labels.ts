@@ -24,6 +24,7 @@ export const sectionLabels: Readonly<Record<string, string>> = {
   'section.points': 'the points of stations',
   'section.stance': 'the way the boat stands',
   'section.levels': 'the levelled marks',
+  'section.girths': 'the girths',
   'section.zones': 'the zones',
   'section.findings': 'the findings',
   'section.fittings': 'the hardware',

@@ -71,6 +71,7 @@ const boat: Readonly<Record<string, string>> = {
   'rule.bottom.waterline075': 'Bottom of a long keel, 0.75 × waterline × (beam + draft)',
   'rule.bottom.waterline050': 'Bottom of a fin keel, 0.5 × waterline × (beam + draft)',
   'how.surface': 'hull surface',
+  'how.girths': 'girths by tape',
   'how.given': 'as given',
   'how.length and width': 'length and width',
   'how.marks': 'marks',

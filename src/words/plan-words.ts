@@ -5,6 +5,8 @@ const surfaces: Readonly<Record<string, string>> = {
     'No hull can be drawn: there are neither stations nor length, beam and freeboard at the stem. Give those three sizes.',
   'surfaces.zoneWithoutArea':
     'The area of {name} is not known, so nothing is planned for it. Give its area, or its length and width.',
+  'surfaces.girthsTooFew':
+    'The girths are not used yet: a side needs {needed, number} complete ones at different places, and {complete, number} measure it. Fill in every part of the girth.',
   'surfaces.areaFromShare':
     'The area of {name} is taken as {areaM2}, a share of the area inside the sheer. Measure its length and width.',
   'surfaces.areaAssumed': 'The area of {name} is a guess of {areaM2}. Measure it before you buy.',

@@ -6,6 +6,7 @@ const surfaces: Readonly<Record<string, string>> = {
   'wayPart.width': 'Width',
   'wayPart.pieces': 'How many alike',
   'wayPart.stations': 'Measured stations',
+  'wayPart.girths': 'Girths by tape',
   'wayPart.points': 'Measured points',
   'wayPart.insideSheer': 'Deck inside the sheer',
   'wayPart.deckShare': 'Share that such a zone usually has',
@@ -151,6 +152,8 @@ export const wayLabels: Readonly<Record<string, string>> = {
 export const wayWords: Readonly<Record<string, string>> = {
   'way.sizeSurface':
     'Measured on the surface of the hull that these sizes draw: a likely boat, until stations are measured.',
+  'way.girthSurface':
+    'Girths read off a tape, from one to the next along the boat; how the skin lies between them is that of the drawn hull.',
   'way.stationSurface': 'Measured on the surface through the measured stations.',
   'way.stripeSurface':
     'The stripe is measured along the skin of the hull, both sides, not in its projection.',

@@ -14,6 +14,7 @@ export {
 export { areaBetween, type BandArea, type BandLimits, wettedArea } from './band-area.ts'
 export { deckShare } from './deck-share.ts'
 export type { Facing } from './facing.ts'
+export { areaFromGirths, type Girth, type GirthBand, girthBands } from './girth-area.ts'
 export type { Height } from './height.ts'
 export type { Hull, HullParticulars, Side } from './hull.ts'
 export type { BootTop, BottomEdge, HullCuts } from './hull-cuts.ts'

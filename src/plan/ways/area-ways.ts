@@ -23,6 +23,7 @@ function areaWay(told: Told, zone: ZoneArea): Way {
   const item = told.work.zones.find((one) => one.id === zone.id)
   if (isMarked(told, zone)) return marksArea(told, zone, base)
   if (zone.how === 'share' || zone.how === 'marks') return sharedArea(told, zone, base)
+  if (zone.how === 'girths') return girthArea(told, given({ ...base, value: zone.areaM2 }))
   if (zone.how === 'surface' || !item) return surfaceArea(told, given({ ...base, value: zone.areaM2 }))
   const cell = (key: string) => workCell('zones', zone.id, key)
   const count = item.count === undefined ? [] : [counted('pieces', item.count, { at: cell('count') })]
@@ -137,6 +138,13 @@ function markSize(told: Told, { id }: PanelMark, key: keyof typeof sizeNames, va
 }
 
 const chief = ['lengthOverall', 'beam', 'freeboardStem', 'freeboardMid', 'freeboardStern', 'draft'] as const
+
+function girthArea(told: Told, figure: Part): Way {
+  const girths = counted('girths', told.work.girths.length, {
+    at: workCell('girths', told.work.girths[0]?.id, 'sheerToWater'),
+  })
+  return wayOf(figure, { parts: [girths, ...hullSizes(told)], how: { code: 'way.girthSurface' } })
+}
 
 /** A surface has no formula: it is measured on the hull that the sizes or stations draw. */
 function surfaceArea(told: Told, figure: Part): Way {

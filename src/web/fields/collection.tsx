@@ -1,5 +1,5 @@
 /** A collection of the job to be edited: a line an item, one of them open; add, move and take away. */
-import { useEffect, useRef, useState } from 'react'
+import { type ReactNode, useEffect, useRef, useState } from 'react'
 import type { RawCells } from '#job'
 import { labelOf } from '#words'
 import { type CollectionPlace, type JobView, pointerOf } from '../job/job-view.ts'
@@ -22,6 +22,10 @@ export type CollectionProps = {
   /** Said at the right of an item's name. */
   readonly aside?: ((item: RawItem) => string) | undefined
   readonly name?: ((item: RawItem) => string) | undefined
+  /** Only these of the place. */
+  readonly only?: ((item: RawItem) => boolean) | undefined
+  /** What else belongs to an item, under its cells while it is open. */
+  readonly within?: ((item: RawItem) => ReactNode) | undefined
   /** The open item, where the sheet keeps it; else the collection does. */
   readonly open?: string | undefined
   readonly onOpen?: ((id: string | undefined) => void) | undefined
@@ -32,7 +36,7 @@ export const Collection = (props: CollectionProps) => {
   const [own, setOwn] = useState<string>()
   const open = props.onOpen ? props.open : own
   const setOpen = props.onOpen ?? setOwn
-  const items = itemsOf(view, place)
+  const items = itemsOf(view, place).filter(props.only ?? (() => true))
   const asked = useAskedItem(place)
   const opening = useRef(setOpen)
   opening.current = setOpen
@@ -97,7 +101,7 @@ type OpenProps = CollectionProps & {
   readonly first: boolean
 }
 
-const OpenItem = ({ view, place, keys, item, before, next, first }: OpenProps) => {
+const OpenItem = ({ view, place, keys, item, before, next, first, within }: OpenProps) => {
   const more = Object.keys(sectionOf(place).fields).filter((key) => !keys.includes(key))
   const here = { ...place, item: item.id }
   return (
@@ -108,6 +112,7 @@ const OpenItem = ({ view, place, keys, item, before, next, first }: OpenProps) =
           <Cells view={view} place={here} keys={more} helped />
         </Fold>
       )}
+      {within?.(item)}
       {view.readOnly ? null : (
         <div className="collection-acts">
           {first ? null : (

@@ -10,6 +10,7 @@ import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
+import { MeasuredPart } from './measured-part.tsx'
 import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -96,6 +97,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
           />
         </PartBlock>
       </Part>
+      <MeasuredPart view={view} />
       <StandingPart view={view} />
     </Sheet>
   )
