@@ -12,6 +12,8 @@ import {
   hullOutline,
   hullZones,
   type RuleComparison,
+  rakeOutline,
+  rakeTransom,
   type Station,
 } from '#core/boat'
 import type { Certainty, Note } from '#core/note'
@@ -46,10 +48,11 @@ function measureHull(input: HullInput): MeasuredHull {
   const { hull: made, notes } = result
   const cut = hullZones(made, { bottomTo: bottomEdge(made) })
   const rules = compareHullWithRules(made)
+  const rake = input.boat.transomRake?.value ?? 0
   return {
     hull: made,
-    outline: hullOutline(made, [0]),
-    zones: cut.zones,
+    outline: rakeOutline(made, hullOutline(made, [0]), { rake }),
+    zones: rakeTransom(made, cut.zones, { rake }),
     rules: rules.rows,
     certainty,
     notes: [...notes, ...cut.notes, ...rules.notes],
@@ -125,6 +128,8 @@ function sizesOf(boat: Work['boat']): HullSizes | undefined {
     ...given('freeboardStern', boat.freeboardStern),
     ...given('deadrise', boat.deadrise),
     ...given('deadriseTransom', boat.deadriseTransom),
+    ...given('stemRake', boat.stemRake),
+    ...given('flare', boat.flare),
     ...given('chineBeam', boat.chineBeam),
     ...given('chineHeight', boat.chineHeight),
   }

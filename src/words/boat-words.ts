@@ -4,7 +4,7 @@ const size = `{size, select,
   lengthOverall {length overall} lengthWaterline {length on the waterline} beam {beam} beamTransom {beam of the transom}
   draft {draft of the hull} freeboardStem {freeboard at the stem} freeboardMid {freeboard at the middle}
   freeboardStern {freeboard at the stern} deadrise {deadrise} deadriseTransom {deadrise at the transom}
-  chineBeam {beam over the chines} chineHeight {height of the chine} flare {flare of the sides} other {size}}`.replaceAll(
+  chineBeam {beam over the chines} chineHeight {height of the chine} flare {flare of the sides} stemRake {rake of the stem} other {size}}`.replaceAll(
   /\s+/g,
   ' ',
 )
@@ -12,6 +12,10 @@ const size = `{size, select,
 const assumedSizes: Readonly<Record<string, string>> = {
   'boat.lengthWaterlineAssumed':
     'The length on the waterline is taken as {valueM}, a share of the length overall. Measure it for better areas below the water.',
+  'boat.lengthWaterlineWorked':
+    'The length on the waterline works out as {valueM} from the rake of the stem.',
+  'boat.stemRakeDisagrees':
+    'The rake of the stem is given as {givenRad}, but the length on the waterline makes it {workedRad}. The lengths are used; check which is wrong.',
   'boat.beamTransomAssumed':
     'The beam of the transom is taken as {valueM}, a share of the greatest beam. Measure it across the top of the transom.',
   'boat.draftAssumed':

@@ -30,6 +30,12 @@ export const boatFields: FieldWords = {
       'Height of the chine',
       'Above the waterline half way along; with a minus when it lies below.',
     ],
+    flare: ['Flare', 'How far the side leans out from plumb, half way along.'],
+    stemRake: ['Rake of the stem', 'How far the stem leans from plumb between waterline and sheer.'],
+    transomRake: [
+      'Rake of the transom',
+      'How far it leans from plumb; with a minus when its foot is farther aft than its top.',
+    ],
     laminate: [
       'Laminate',
       'Whether there is core between the skins, and where: it decides how holes are closed.',

@@ -3,7 +3,7 @@
  * Boat frame, metres. The laws are our own drawing curves (assumed); a measured hull does not use them.
  */
 
-import type { SettledSizes } from './hull-sizes.ts'
+import type { Bilge, SettledSizes } from './hull-sizes.ts'
 
 export type HullShape = {
   readonly keelHeight: (x: number) => number
@@ -21,6 +21,11 @@ const widestAt = 0.42
 const sheerPower = 2.3
 /** Share of the overhangs that lies aft, on a round bilge; a hard-chine transom stands in the water. */
 const overhangAft = 0.4
+/** Share of the overhangs that lies forward. */
+export const overhangForward: Readonly<Record<Bilge, number>> = {
+  'hard-chine': 1,
+  'round-bilge': 1 - overhangAft,
+}
 /** At the stem the corner stands at this share of the height and of the half breadth. */
 const cornerAtStem = { height: 0.45, breadth: 0.5 }
 /** A waterline longer than this share of the length is drawn as this: the stem must close somewhere. */

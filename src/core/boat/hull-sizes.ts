@@ -23,11 +23,13 @@ export type HullSizes = {
   readonly chineBeam?: number
   /** Height of that corner over the waterline at mid length, negative when it lies under water. */
   readonly chineHeight?: number
+  /** Mean angle of the stem to the vertical between waterline and sheer, positive when the head is foremost. */
+  readonly stemRake?: number
   /** Angle of the side to the vertical at mid length, positive when it leans out. */
   readonly flare?: number
 }
 
 /** Every size settled: what was given, worked out from the others, or assumed. */
 export type SettledSizes = {
-  readonly [Size in Exclude<keyof HullSizes, 'form' | 'chineHeight' | 'flare'>]-?: number
+  readonly [Size in Exclude<keyof HullSizes, 'form' | 'chineHeight' | 'flare' | 'stemRake'>]-?: number
 } & { readonly form: Bilge }

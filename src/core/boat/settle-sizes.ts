@@ -2,6 +2,7 @@
 
 import type { Note } from '#core/note'
 import { assumption, fault } from './fault.ts'
+import { overhangForward } from './hull-shape.ts'
 import type { Bilge, HullSizes, SettledSizes } from './hull-sizes.ts'
 
 const degree = Math.PI / 180
@@ -78,6 +79,28 @@ const settleDraft = (sizes: HullSizes, typical: Proportions): Chosen => {
   return { value: worked, notes: [{ code: 'boat.draftWorked', severity: 'info', data: { valueM: worked } }] }
 }
 
+/** Length that the stem overhangs the water by, and the length on the water that it leaves. */
+function settleWaterline(sizes: HullSizes, typical: Proportions): Chosen {
+  const { lengthOverall, lengthWaterline, stemRake, freeboardStem, form } = sizes
+  if (lengthWaterline !== undefined || stemRake === undefined)
+    return lengthOr(lengthWaterline, 'boat.lengthWaterlineAssumed', typical.waterlineOfLength * lengthOverall)
+  const overhang = (freeboardStem * Math.tan(stemRake)) / overhangForward[form]
+  const value = Math.min(Math.max(lengthOverall - overhang, 0.5 * lengthOverall), lengthOverall)
+  return { value, notes: [{ code: 'boat.lengthWaterlineWorked', severity: 'info', data: { valueM: value } }] }
+}
+
+function stemNotes(
+  { stemRake, lengthWaterline, lengthOverall, freeboardStem, form }: HullSizes,
+  waterline: number,
+): readonly Note[] {
+  if (stemRake === undefined || lengthWaterline === undefined) return []
+  const worked = Math.atan2((lengthOverall - waterline) * overhangForward[form], freeboardStem)
+  if (Math.abs(worked - stemRake) < anglesAgreeWithin) return []
+  return [
+    { code: 'boat.stemRakeDisagrees', severity: 'info', data: { givenRad: stemRake, workedRad: worked } },
+  ]
+}
+
 type Body = { readonly draft: number; readonly freeboard: number }
 
 const settleChineBeam = (sizes: HullSizes, typical: Proportions, body: Body): Chosen => {
@@ -130,11 +153,7 @@ export type Settled = { readonly sizes: SettledSizes; readonly notes: readonly N
 export const settleSizes = (sizes: HullSizes): Settled => {
   const typical = proportions[sizes.form]
   const { lengthOverall, beam, freeboardStem } = sizes
-  const waterline = lengthOr(
-    sizes.lengthWaterline,
-    'boat.lengthWaterlineAssumed',
-    typical.waterlineOfLength * lengthOverall,
-  )
+  const waterline = settleWaterline(sizes, typical)
   const transom = lengthOr(sizes.beamTransom, 'boat.beamTransomAssumed', typical.transomOfBeam * beam)
   const mid = lengthOr(
     sizes.freeboardMid,
@@ -173,6 +192,7 @@ export const settleSizes = (sizes: HullSizes): Settled => {
     },
     notes: [
       ...chosen.flatMap((one) => one.notes),
+      ...stemNotes(sizes, waterline.value),
       ...flareNotes(sizes, body, chine.value, deadrise.value),
       ...cornerFaults(body, chine.value, deadrise.value),
     ],

@@ -8,7 +8,7 @@ type SizeName = Exclude<keyof HullSizes, 'form'>
 type Range = { readonly least: number; readonly most: number }
 
 const degree = Math.PI / 180
-const angles: ReadonlySet<SizeName> = new Set(['deadrise', 'deadriseTransom', 'flare'])
+const angles: ReadonlySet<SizeName> = new Set(['deadrise', 'deadriseTransom', 'stemRake', 'flare'])
 
 /** Widest ranges that still make a boat; lengths in metres or shares of length and beam, angles in radians. */
 const rangeOf = (size: SizeName, { lengthOverall, beam }: HullSizes): Range => {
@@ -25,6 +25,7 @@ const rangeOf = (size: SizeName, { lengthOverall, beam }: HullSizes): Range => {
     deadriseTransom: { least: 0, most: 60 * degree },
     chineBeam: { least: 0.3 * beam, most: beam },
     chineHeight: { least: -0.5 * lengthOverall, most: 0.5 * lengthOverall },
+    stemRake: { least: 0, most: 75 * degree },
     flare: { least: -10 * degree, most: 50 * degree },
   }
   return ranges[size]
@@ -43,6 +44,7 @@ const names: readonly SizeName[] = [
   'deadriseTransom',
   'chineBeam',
   'chineHeight',
+  'stemRake',
   'flare',
 ]
 
