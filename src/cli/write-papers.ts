@@ -1,9 +1,8 @@
 /** Writes the papers of a plan into a folder, each whole or not at all. */
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { catalogue, catalogueFields, type FinishStandard } from '#catalogue'
-import { type Figure, readCell } from '#job'
 import { type PaperInput, paperJob } from '#papers'
+import { judgedFromM } from '#plan'
 import type { MadePlan } from './make-plan.ts'
 import { asFault } from './read-bytes.ts'
 
@@ -48,15 +47,8 @@ function paperInput({ plan, job }: MadePlan, { page, date }: PaperOptions): Pape
   const { work } = job.projected
   return {
     plan,
-    job: paperJob(work, { judgedFromM: judgedFrom(work.job.finish ?? 'tidy') }),
+    job: paperJob(work, { judgedFromM: judgedFromM(work.job.finish) }),
     page,
     ...(date === undefined ? {} : { date }),
   }
-}
-
-/** How far off the finish is judged, by the standard the owner chose. */
-function judgedFrom(finish: FinishStandard): number | undefined {
-  const text = catalogue.finishStandards[finish].cells.judgedFrom ?? ''
-  const reading = readCell(catalogueFields.finishStandards.judgedFrom, text, { currency: undefined })
-  return reading.ok ? (reading.value as Figure).value : undefined
 }

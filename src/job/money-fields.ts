@@ -23,6 +23,12 @@ export const moneyFields = {
       },
       tax: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Sales tax or VAT.' },
       deposit: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Share due on signing.' },
+      sundries: {
+        kind: 'money',
+        doc: 'One sum for everything that is used up; then consumables need no prices.',
+      },
+      signed: { kind: 'money', doc: 'Total with tax that the owner signed for.' },
+      signedOn: { kind: 'date', doc: 'When it was signed.' },
       quoteNumber: { kind: 'text', doc: 'Number of the quote.' },
       validDays: { kind: 'count', least: 1, most: 365, doc: 'How long the quote stands.' },
       exclusions: { kind: 'text', doc: 'What the quote does not hold.' },

@@ -70,6 +70,7 @@ export const newJob = (answers: NewJobAnswers): RawDocument => {
       }),
       zones: zonesOf(answers),
       sheets: sheetsOf(answers),
+      packs: packsOf(answers),
       layers: layersOf(answers),
       marks: marksOf(answers),
       place: cells({ shelter, latitude, longitude, timeZone }),
@@ -173,6 +174,16 @@ const sheetsOf = (answers: NewJobAnswers): RawItems => {
       : {}),
   })
 }
+
+/** Nobody has been to the shop yet: a litre of each is a size that most of it is sold in, assumed. */
+const packsOf = (answers: NewJobAnswers): RawItems =>
+  items(
+    Object.fromEntries(
+      Object.keys(sheetsOf(answers))
+        .filter((sheet) => sheet !== 'dewax')
+        .map((sheet) => [`${sheet}-pack`, { sheet, volume: 'about 1 L' }]),
+    ),
+  )
 
 const layersOf = (answers: NewJobAnswers): RawItems => {
   const zones = [...Object.keys(hullZonesOf(answers)), ...Object.keys(decksOf(answers))].join(', ')

@@ -45,6 +45,7 @@ export function moneyLineName(plan: Known, line: MoneyLine, words: Said): string
     case 'materials':
       return plan.buildUps.sheets.find((sheet) => sheet.id === line.subject)?.name ?? line.subject
     case 'consumables': {
+      if (line.subject === 'sundries') return words.label('consumable.sundries')
       const item = plan.stores.consumables.find(
         (one) => (one.sheet ? `${one.id}:${one.sheet}` : one.id) === line.id,
       )

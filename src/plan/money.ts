@@ -1,5 +1,5 @@
 /** What it costs: hours, packs, consumables and fixed sums, to the coin. */
-import { changeOrder, estimate, type LineInput } from '#core/money'
+import { changeOrder, estimate, type LineInput, quoteWatch } from '#core/money'
 import type { Note } from '#core/note'
 import type { MoneyTerms, Work } from '#job'
 import type { CalendarDays } from './calendar.ts'
@@ -85,8 +85,23 @@ function reckon(input: MoneyInput): Estimate {
       coins: one.price.coins,
     })),
     changes,
-    notes: sum.notes.map((note) => ({ ...note, data: { ...note.data, ...nameOf(input, note.data.line) } })),
+    ...(terms.signed ? { signedCoins: terms.signed.coins } : {}),
+    ...(terms.signedOn === undefined ? {} : { signedDate: terms.signedOn }),
+    notes: [
+      ...sum.notes.map((note) => ({ ...note, data: { ...note.data, ...nameOf(input, note.data.line) } })),
+      ...watched(input, sum.totalCoins),
+    ],
   }
+}
+
+/** Against what was signed, and the change orders signed since. */
+function watched(input: MoneyInput, totalCoins: number): readonly Note[] {
+  const { signed, currency } = input.money.terms
+  if (!signed) return []
+  return quoteWatch({ quoteCoins: signed.coins, forecastCoins: totalCoins }).map((note) => ({
+    ...note,
+    data: { ...note.data, currency },
+  }))
 }
 
 /** What a line without a price is for, as far as somebody named it. */
@@ -141,7 +156,13 @@ function materialLines(input: MoneyInput): readonly Described[] {
   )
 }
 
+/** One sum for all of them goes before prices one by one. */
 function consumableLines(input: MoneyInput): readonly Described[] {
+  const { sundries } = input.money.terms
+  if (sundries)
+    return [
+      { line: { id: 'sundries', quantity: 1, unitCoins: sundries.coins }, subject: 'sundries', unit: 'sum' },
+    ]
   return input.stores.consumables.map((item): Described => {
     const price = input.money.consumablePrices.find((one) => one.consumable === item.id)?.price.coins
     return {

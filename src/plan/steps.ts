@@ -8,6 +8,7 @@ import { hostsOf, type StepContext, zoneRank } from './steps/context.ts'
 import { createDraft } from './steps/draft.ts'
 import { floorsOf } from './steps/floors.ts'
 import { repairSteps, settleStep } from './steps/grinding.ts'
+import { handsAtOnce } from './steps/hands.ts'
 import { inOrder } from './steps/in-order.ts'
 import { bareSanding, layerSteps } from './steps/layers.ts'
 import { openingSteps } from './steps/opening.ts'
@@ -43,7 +44,7 @@ function drawUpSteps(input: StepsInput): Steps {
   for (const zone of [...own, ...onTop]) layerSteps(context, zone, { fill: false })
   closingSteps(context)
   const { ordered, ring } = inOrder(context.draft.all())
-  return { steps: ordered, notes: ring.map(ringNote) }
+  return { steps: ordered, notes: [...ring.map(ringNote), ...borrowedHands(context)] }
 }
 
 /** What this step can do to whom: by the product in hand, by the kind of work, by the zone it is on. */
@@ -66,6 +67,24 @@ const ringNote = (step: { readonly id: string }): Note => ({
   data: { step: step.id },
 })
 
+/** What takes a hand on either side of the skin is planned for one all the same: somebody is borrowed for it. */
+function borrowedHands({ crew, fittings }: StepContext): readonly Note[] {
+  if (crew > 1) return []
+  return fittings
+    .filter(({ reach, plan, leaveAlone }) => reach !== 'free' && plan !== 'leave' && !leaveAlone)
+    .map(({ fitting, name, reach }) => ({
+      code: 'steps.secondHand',
+      severity: 'notice',
+      data: { fitting, name, reach },
+    }))
+}
+
+/** Nobody where there is no lead: then whoever is there does it. */
+const helpersOf = (people: Work['people']): readonly string[] =>
+  people.some(({ role }) => role === 'lead')
+    ? people.filter(({ role }) => role === 'helper').map(({ id }) => id)
+    : []
+
 function byZone(layers: readonly ZoneLayer[]): ReadonlyMap<string, readonly ZoneLayer[]> {
   const found = new Map<string, ZoneLayer[]>()
   for (const layer of layers) {
@@ -78,7 +97,6 @@ function byZone(layers: readonly ZoneLayer[]): ReadonlyMap<string, readonly Zone
 
 function contextOf(input: StepsInput): StepContext {
   const zones = [...input.surfaces.zones, ...input.marks.zones]
-  const working = new Set(input.shifts.map((shift) => shift.person))
   return {
     draft: createDraft({
       hazardsOf: (step) => hazardsOf(step, input.hazards),
@@ -91,7 +109,8 @@ function contextOf(input: StepsInput): StepContext {
     sheets: new Map(input.buildUps.sheets.map((sheet) => [sheet.id, sheet])),
     layers: byZone(input.buildUps.layers),
     fittings: input.repairs.fittings,
-    crew: Math.max(1, Math.min(3, working.size)),
+    crew: Math.max(1, Math.min(3, handsAtOnce(input.shifts))),
+    helpers: helpersOf(input.people),
     sensitised: input.people.filter((person) => person.sensitised).map((person) => person.id),
     fuel: input.boat.fuel ?? 'unknown',
   }

@@ -442,6 +442,9 @@ export type Estimate = {
   readonly marginShare: number
   readonly taxShare: number
   readonly depositShare: number
+  /** Total the owner signed for, and when. */
+  readonly signedCoins?: number
+  readonly signedDate?: string
   readonly quoteNumber: string
   readonly validDays: number
   readonly exclusions: string

@@ -69,6 +69,12 @@ const money: FieldWords = {
     tax: ['Tax', 'Sales tax or VAT on the net sum.'],
     deposit: ['Deposit', 'Share of the total that is due on signing.'],
     quoteNumber: ['Number of the quote', 'Stands on the quote and its change orders.'],
+    sundries: [
+      'Sundries, one sum',
+      'For discs, tape, rollers, rags and the like; then they need no prices of their own.',
+    ],
+    signed: ['Signed for', 'The total with tax on the quote the owner signed: the plan is held against it.'],
+    signedOn: ['Signed on', 'The date beside the signature.'],
     validDays: ['Quote holds for', 'Days from the date of the quote.'],
     exclusions: ['Not included', 'What the quote does not hold, in your own words.'],
   },

@@ -24,6 +24,8 @@ export const paperWords: Readonly<Record<string, string>> = {
     '{count, plural, one {One more caution} other {# more cautions}}: read them in the plan before you start.',
   'paper.quoteHeadline': '{boat}: {totalCoins} with tax, for {work} of work.',
   'paper.quoteValid': 'This offer holds until {untilDate}.',
+  'paper.quoteSigned':
+    'The owner signed for {signedCoins}{date, select, none {} other { on {date}}}. The sums below are those of the plan today; what differs takes a change order.',
   'paper.quoteDraft':
     'Draft, not an offer yet: prices are missing, so the sums are too low. The notes of the plan say which.',
   'paper.judgedFrom': 'The finish is judged from {inspectionDistanceM} away, in daylight.',

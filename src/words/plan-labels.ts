@@ -154,6 +154,7 @@ const storesAndMoney: Readonly<Record<string, string>> = {
   'consumable.long-board-strip': 'Long-board strips',
   'consumable.wiping-solvent': 'Wiping solvent',
   'consumable.wipe': 'Lint-free wipes',
+  'consumable.sundries': 'Sundries, one sum',
   'consumable.tack-cloth': 'Tack cloths',
   'consumable.foam-cover': 'Foam covers',
   'consumable.tip-brush': 'Tipping brushes',

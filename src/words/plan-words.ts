@@ -40,6 +40,8 @@ const buildUps: Readonly<Record<string, string>> = {
 const steps: Readonly<Record<string, string>> = {
   'steps.ring':
     'The step {step} waits for itself through others, so it can never start. Check the order of the layers.',
+  'steps.secondHand':
+    '{name}: the nut is {reach}, which takes one hand inside and one outside, and two are never at the boat together. It is planned for one; borrow a second hand for it.',
   'steps.coatAgain':
     'By the log {step} was lost and {wiped, select, true {wiped off wet} other {has to be sanded off}}. It is planned again, with paint for one more coat; look at what is left in the cans.',
 }

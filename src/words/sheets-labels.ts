@@ -34,6 +34,7 @@ export const sheetsLabels: Readonly<Record<string, string>> = {
   'money.subtotal': 'Together',
   'money.currency': 'Currency',
   'money.start': 'Begin the estimate',
+  'money.sign': 'The owner signed this',
   'moneyGroup.labour': 'Labour',
   'moneyGroup.materials': 'Materials',
   'moneyGroup.consumables': 'Consumables',

@@ -19,6 +19,8 @@ export const sheetsWords: Readonly<Record<string, string>> = {
   'stores.shortSay':
     '{count, plural, one {For one product no pack is known: give a size.} other {For # products no pack is known: give their sizes.}}',
   'money.title': '{total} with tax, {net} before it.',
+  'money.signed':
+    'Signed for {signedCoins}{date, select, none {} other { on {date}}}. {way, select, over {The plan now comes to {overCoins} more.} under {The plan now comes to {overCoins} less.} other {The plan comes to the same.}}',
   'money.incomplete': 'Prices are missing, so the sum is too small.',
   'money.notBegun':
     'Nobody has reckoned this job yet. The plan runs without; a currency begins the estimate.',

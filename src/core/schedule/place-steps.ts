@@ -11,7 +11,7 @@ import { type Grid, type Openings, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
 import { type Stretch, wetMinutes } from './limit.ts'
 import { type AirAt, readyAt, type ShutWindow, shutWindow } from './ready.ts'
-import type { Interval, Person, Piece, Placed, Step, Unplaced, Verdict } from './step.ts'
+import type { HourVerdicts, Interval, Person, Piece, Placed, Step, Unplaced, Verdict } from './step.ts'
 import { SLOT, shut, slotFrom, type Timeline, wholeSlots } from './timeline.ts'
 
 export type Calendar = {
@@ -177,9 +177,7 @@ function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], ke
     for (const row of found.rows[index]!) shut(run.timeline.free[row]!, stretch)
     book(run, step, { ...stretch, people: piece.people })
   })
-  const verdict = found.pieces
-    .map((piece) => worstOver(hours, workStretch(step, piece)))
-    .reduce(worse, 'go' as Verdict)
+  const verdict = verdictOf(step, { hours, pieces: found.pieces })
   run.placed.set(step.id, {
     step: step.id,
     startMinute: startOf(found),
@@ -190,6 +188,15 @@ function commit(run: Run, step: Step, found: Found, heldBy: Placed['heldBy'], ke
     ...(keyFor ? { keyFor } : {}),
     done: false,
   })
+}
+
+/** Work that asks something of the air is not known to be good where nobody judged the hours. */
+function verdictOf(
+  step: Step,
+  { hours, pieces }: { readonly hours: HourVerdicts | undefined; readonly pieces: readonly Piece[] },
+): Verdict {
+  if (step.hoursKey !== undefined && !hours) return 'unknown'
+  return pieces.map((piece) => worstOver(hours, workStretch(step, piece))).reduce(worse, 'go' as Verdict)
 }
 
 /** What it keeps others from while it is done, and after. */

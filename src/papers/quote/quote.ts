@@ -24,7 +24,7 @@ export function quoteSheets(kit: Kit, money: Estimate): PdfSheets {
     price(kit, money),
     ...exclusions(kit, money),
     ...hidden(kit, money),
-    ...(money.complete ? [signing(kit, money)] : []),
+    ...(money.complete && money.signedCoins === undefined ? [signing(kit, money)] : []),
   ]
   return sheetsOf(kit, {
     title: quoteTitle(kit, money),
@@ -52,12 +52,23 @@ function opening(kit: Kit, money: Estimate): Flowing {
     units: [
       [
         ...paragraph(say.sentence('paper.quoteHeadline', said), 'sheet', of),
-        ...(money.complete ? [space(1), ...paragraph(validUntil(kit, money), 'say', of)] : []),
+        ...standing(kit, money),
         ...(about === '' ? [] : paragraph(about, 'small', of, { ink: 'ink2' })),
         ...(money.complete ? [] : [space(1.5), ...paragraph(say.sentence('paper.quoteDraft'), 'strong', of)]),
       ],
     ],
   }
+}
+
+/** Until when it stands, or that it was signed: what is printed afterwards is no second offer. */
+function standing(kit: Kit, money: Estimate): Flowing['units'][number] {
+  const of = { ...measureOf(kit.page), setter: kit.setter }
+  if (money.signedCoins !== undefined) {
+    const { signedCoins, signedDate } = money
+    const text = kit.say.sentence('paper.quoteSigned', { signedCoins, date: signedDate ?? 'none' })
+    return [space(1), ...paragraph(text, 'say', of)]
+  }
+  return money.complete ? [space(1), ...paragraph(validUntil(kit, money), 'say', of)] : []
 }
 
 const validUntil = (kit: Kit, { validDays }: Estimate): string =>

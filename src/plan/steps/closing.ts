@@ -49,6 +49,7 @@ function add(
     phase: phase.closing,
     personHours: hours.value,
     certainty: hours.certainty,
+    barred: context.helpers,
     needs,
   })
 }

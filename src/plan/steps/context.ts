@@ -15,6 +15,8 @@ export type StepContext = {
   readonly fittings: readonly FittingPlan[]
   /** Most hands there ever are at once. */
   readonly crew: number
+  /** Those who do not survey, snag or hand over. */
+  readonly helpers: readonly string[]
   /** People sensitised to isocyanates. */
   readonly sensitised: readonly string[]
   readonly fuel: string

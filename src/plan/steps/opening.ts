@@ -16,6 +16,7 @@ export function openingSteps(context: StepContext): void {
     phase: phase.opening,
     personHours: rates.surveyHours.value,
     certainty: rates.surveyHours.certainty,
+    barred: context.helpers,
     needs: [],
   })
   keepReferences(context)

@@ -56,6 +56,7 @@ function priceCell({ money }: Told, { group, id, subject }: MoneyLine): CellAt {
   if (group === 'materials')
     return moneyCell('prices', money?.prices.find(({ pack }) => pack === id.split(':')[1])?.id, 'price')
   if (group === 'costs') return moneyCell('costs', id, 'amount')
+  if (subject === 'sundries') return moneyCell('terms', undefined, 'sundries')
   const price = money?.consumablePrices.find(({ consumable }) => consumable === subject)
   return moneyCell('consumablePrices', price?.id, 'price')
 }

@@ -54,7 +54,12 @@ export type Effect = { readonly days: number; readonly litres: number; readonly 
 export type Answers = {
   readonly candidates: readonly Candidate[]
   readonly weigh: Effect
-  readonly whole: { readonly plan: Plan; readonly work: PlanInput['work'] }
+  readonly whole: {
+    readonly plan: Plan
+    readonly work: PlanInput['work']
+    /** How far off the finish is judged. */
+    readonly judgedFromM: number | undefined
+  }
   readonly why: Failing
   readonly figure: Way | undefined
   readonly 'what if': Plan

@@ -6,7 +6,7 @@ import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { type HourlySeries, readWeatherCsv, seriesHash } from '#intake'
 import { type Projected, project, type RawDocument } from '#job'
-import { createPlanner, type Plan, type PlanInput, tellWay } from '#plan'
+import { createPlanner, judgedFromM, type Plan, type PlanInput, tellWay } from '#plan'
 import { partOf, versionOf } from '#replica'
 import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
 import { patchOf } from './patch.ts'
@@ -107,7 +107,11 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
           return effectOf(tried(candidate.low), tried(candidate.high))
         }
         case 'whole':
-          return { plan: last.plan, work: projected.work }
+          return {
+            plan: last.plan,
+            work: projected.work,
+            judgedFromM: judgedFromM(projected.work.job.finish),
+          }
         case 'why':
           return failingAt(last.plan, question)
         case 'figure': {

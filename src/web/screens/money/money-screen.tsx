@@ -14,6 +14,8 @@ import { notesOf } from '../../job/notes-of.ts'
 import { Ghost, Ledger, Part, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import { PriceHere } from './price-here.tsx'
+import { Signed } from './signed.tsx'
 import { StartMoney } from './start-money.tsx'
 
 const money = (section: string) => ({ part: 'money', section }) as const
@@ -58,13 +60,14 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
                 <Group key={group} group={group} view={view} estimate={estimate} />
               ))}
               <Sums view={view} estimate={estimate} />
+              <Signed view={view} estimate={estimate} />
             </Part>
           ) : null}
           <Part title={labelOf('money.terms')}>
             <Cells
               view={view}
               place={money('terms')}
-              keys={['currency', 'margin', 'tax', 'deposit', 'validDays']}
+              keys={['currency', 'margin', 'tax', 'deposit', 'sundries', 'validDays', 'signed', 'signedOn']}
               helped
             />
           </Part>
@@ -160,7 +163,12 @@ const Group = ({ group, view, estimate }: GroupProps) => {
             unit: line.unitCoins === undefined ? '' : coins(line.unitCoins),
             sum:
               line.coins === undefined ? (
-                labelOf('money.noPrice')
+                <PriceHere
+                  view={view}
+                  line={line}
+                  currency={estimate.currency}
+                  name={moneyLineName(plan, line, words)}
+                />
               ) : (
                 <WayFigure
                   view={view}

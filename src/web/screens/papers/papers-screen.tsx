@@ -111,10 +111,13 @@ async function papers(
   kind: PaperKindOffered,
   { page, date }: Options,
 ): Promise<readonly Paper[]> {
-  const [{ print }, { plan, work }] = await Promise.all([import('./print.ts'), view.ask({ kind: 'whole' })])
+  const [{ print }, { plan, work, judgedFromM }] = await Promise.all([
+    import('./print.ts'),
+    view.ask({ kind: 'whole' }),
+  ])
   return print(kind, {
     plan,
-    job: paperJob(work, { judgedFromM: undefined }),
+    job: paperJob(work, { judgedFromM }),
     page,
     ...(date === '' ? {} : { date }),
   })
