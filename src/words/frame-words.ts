@@ -4,6 +4,10 @@ export const frameWords: Readonly<Record<string, string>> = {
     'This job was written by a newer version of the program. It is shown, and cannot be changed here.',
   'frame.newer':
     'A newer version of the program is on the server, and everything here has been sent. Reload to use it.',
+  'frame.clash':
+    '{place}: you wrote {mine}, another device {theirs}; {now, select, cleared {the box is empty now} other {{stands} stands}}.',
+  'frame.clashMore':
+    '{count, plural, one {One more cell was} other {# more cells were}} written on two devices; settle those above first.',
   'frame.unknownJob':
     'No job of this name is on this device. It may not have been fetched yet, or the address is wrong.',
   'frame.unknownPage': 'Nothing is at this address.',

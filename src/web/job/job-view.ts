@@ -3,6 +3,7 @@ import type { Problem, RawCells, RawDocument } from '#job'
 import type { TraceEntry } from '#plan'
 import type { Sees } from '#replica'
 import type { Words } from '#words'
+import type { Clash } from '../device/clash-box.ts'
 import type { NotTaken } from '../device/document-sync.ts'
 import type { GivenWeather } from '../device/keep-weather.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
@@ -96,6 +97,10 @@ export type JobView = {
   readonly addEntry: (cells: RawCells) => string
   readonly edits: JobEdits
   readonly history: JobHistory
+  /** Values of this device that another device has written over without knowing of them, the oldest first. */
+  readonly clashes: readonly Clash[]
+  /** What this device wrote stands again, or what the other one did stays; either way it is settled. */
+  readonly settleClash: (clash: Clash, whose: 'mine' | 'theirs') => void
   /** Number of the last change on this device and when it was made. */
   readonly change: { readonly number: number; readonly atMs?: number }
   readonly kept: Kept

@@ -5,6 +5,8 @@
 import { UndoManager } from 'yjs'
 import type { RawDocument } from '#job'
 import { createUndo, moneyDocument, partOf, versionOf, workDocument } from '#replica'
+import { browserShelf } from '../device/browser-shelf.ts'
+import { openClashBox } from '../device/clash-box.ts'
 import type { Device } from '../device/device.ts'
 import { type DeviceDocument, openDeviceDocument } from '../device/device-document.ts'
 import { keepWeather } from '../device/keep-weather.ts'
@@ -19,6 +21,7 @@ import { openPlanning } from './job-planning.ts'
 import type { JobView } from './job-view.ts'
 import { keptState } from './kept-state.ts'
 import { createPlanMoves } from './plan-moves.ts'
+import { settleClash } from './settle-clash.ts'
 import { openWeighing } from './weighing.ts'
 
 export type OpenJob = Pick<Listeners, 'listen'> & {
@@ -46,6 +49,9 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   await Promise.all([work.loaded, money.loaded, log.loaded, changes.loaded])
 
   const docs = { work: work.doc, money: money.doc }
+  const clashes = openClashBox(browserShelf(), id)
+  clashes.watch('work', work.doc)
+  clashes.watch('money', money.doc)
   const origin = Symbol('this page')
   let seen: JobView | undefined
   const refresh = (): void => {
@@ -97,7 +103,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       if (connection.online()) exchangeAll()
       else for (const one of [log, weather]) one.away()
     }),
-    ...[work, money, device, weather, ...syncs].map((one) => one.listen(refresh)),
+    ...[work, money, device, weather, clashes, ...syncs].map((one) => one.listen(refresh)),
   ]
   exchangeAll()
   const tick = setInterval(() => planning.tick(Date.now()), tickMs)
@@ -128,6 +134,8 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       },
       edits,
       history: { canUndo: undo.canUndo(), canRedo: undo.canRedo(), undo: undo.undo, redo: undo.redo },
+      clashes: clashes.list(),
+      settleClash: (clash, whose) => settleClash({ clashes, edits }, clash, whose),
       change: changes.last(),
       kept: keptState({ documents: [work, money], log, syncs, weather, device }),
       offerAgain: () => {
@@ -161,6 +169,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       weighing.close()
       for (const stop of heard) stop()
       for (const sync of syncs) sync.close()
+      clashes.close()
       undo.destroy()
       planning.close()
       log.close()
