@@ -50,6 +50,8 @@ export type Kept = {
   readonly online: boolean
   /** Edits and entries that the server has not got. */
   readonly waiting: number
+  /** Other jobs with edits that are only on this device. */
+  readonly others: number
   /** The browser may not throw the data away when space is short; undefined while it is not known. */
   readonly lasting?: boolean
   /** The server runs a newer program: reload once everything is sent. */

@@ -19,6 +19,7 @@ import { openChanges } from './changes.ts'
 import { jobEdits } from './job-edits.ts'
 import { openPlanning } from './job-planning.ts'
 import type { JobView } from './job-view.ts'
+import { readMoves, writeMoves } from './kept-moves.ts'
 import { keptState } from './kept-state.ts'
 import { createPlanMoves } from './plan-moves.ts'
 import { settleClash } from './settle-clash.ts'
@@ -48,8 +49,11 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   const changes = openChanges(db, id)
   await Promise.all([work.loaded, money.loaded, log.loaded, changes.loaded])
 
+  await device.outbox.hold(id)
+
   const docs = { work: work.doc, money: money.doc }
-  const clashes = openClashBox(browserShelf(), id)
+  const shelf = browserShelf()
+  const clashes = openClashBox(shelf, id)
   clashes.watch('work', work.doc)
   clashes.watch('money', money.doc)
   const origin = Symbol('this page')
@@ -70,7 +74,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     })
   }
 
-  const moves = createPlanMoves()
+  const moves = createPlanMoves(readMoves(shelf, id, Date.now()), (list) => writeMoves(shelf, id, list))
   const planning = openPlanning({ db, worker, docs })
   planning.setEntries(entriesOf(log))
   // A person who may not see prices is never sent them.
@@ -103,6 +107,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       if (connection.online()) exchangeAll()
       else for (const one of [log, weather]) one.away()
     }),
+    ...[work, money, log, weather, ...syncs].map((one) => one.listen(tellSent)),
     ...[work, money, device, weather, clashes, ...syncs].map((one) => one.listen(refresh)),
   ]
   exchangeAll()
@@ -111,6 +116,12 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     if (connection.online() && document.visibilityState === 'visible') exchangeAll()
   }, exchangeMs)
 
+  const keptNow = () => keptState({ documents: [work, money], log, syncs, weather, device })
+  /** What was edited here need not be sent again in another page. */
+  const tellSent = (): void => {
+    if (keptNow().where !== 'both') return
+    for (const one of [log, ...(syncs.length > 1 ? [work, money] : [work])]) void one.sent()
+  }
   const makeView = (): JobView => {
     const { message, reader, ...plan } = planning.now()
     return {
@@ -137,9 +148,9 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       clashes: clashes.list(),
       settleClash: (clash, whose) => settleClash({ clashes, edits }, clash, whose),
       change: changes.last(),
-      kept: keptState({ documents: [work, money], log, syncs, weather, device }),
+      kept: { ...keptNow(), others: device.outbox.onlyHere().filter((job) => job !== id).length },
       offerAgain: () => {
-        for (const one of [log, ...syncs]) one.again()
+        for (const one of [log, weather, ...syncs]) one.again()
       },
       weatherFile: async () => {
         const hash = weatherHash(work)
@@ -175,6 +186,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       log.close()
       work.close()
       money.close()
+      device.outbox.release(id)
     },
   }
 }
