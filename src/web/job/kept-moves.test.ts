@@ -4,7 +4,7 @@ import { createWords } from '#words'
 import { MovedPlan } from '../screens/moved-plan.tsx'
 import type { Moved, MovedStep, Named } from './how-it-moved.ts'
 import { type MoveShelf, readMoves, writeMoves } from './kept-moves.ts'
-import type { PlanMove } from './plan-moves.ts'
+import type { PlanMove } from './plan-move.ts'
 
 const shelfOf = (): MoveShelf & { readonly texts: Map<string, string> } => {
   const texts = new Map<string, string>()

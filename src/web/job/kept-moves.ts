@@ -1,12 +1,10 @@
 /** What the last plans moved, kept on the device so that a reload does not forget it; a few rows of each. */
 import type { StepText } from '#plan'
 import type { Moved, MovedStep, Named } from './how-it-moved.ts'
-import type { PlanMove } from './plan-moves.ts'
+import { mostMoves, type PlanMove } from './plan-move.ts'
 
 export type MoveShelf = Pick<Storage, 'getItem' | 'setItem'>
 
-/** More would be a history, which the log is. */
-export const mostMoves = 4
 /** As many as a sheet shows of each; the rest is counted. */
 const mostRows = 12
 /** Nobody asks any more what moved a month ago. */

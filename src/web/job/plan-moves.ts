@@ -1,16 +1,7 @@
 /** What the last plans moved, and by what: an edit, the log, or other weather. The clock alone is not told. */
 import type { ShownPlan } from '../worker/messages.ts'
-import { howItMoved, isStill, type Moved } from './how-it-moved.ts'
-import { mostMoves } from './kept-moves.ts'
-
-export type PlanMove = {
-  readonly moved: Moved
-  /** Of the change on this device that stood last when it moved. */
-  readonly number: number
-  readonly atMs: number
-  /** `elsewhere`: an edit that this device did not make. */
-  readonly by: 'edit' | 'elsewhere' | 'log' | 'weather'
-}
+import { howItMoved, isStill } from './how-it-moved.ts'
+import { mostMoves, type PlanMove } from './plan-move.ts'
 
 export type PlanMoves = {
   /** Newest first. */
