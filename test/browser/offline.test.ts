@@ -96,7 +96,7 @@ describeInBrowser('without a signal', (app) => {
     expect([...counts].sort()).toEqual([0, 1])
     const at = counts.indexOf(1)
     const [loser, winner] = [pages[at]!, pages[1 - at]!]
-    const said = `Greatest beam: you wrote ${values[at]}, another device ${values[1 - at]}; ${values[1 - at]} stands.`
+    const said = `${labelOf('cell.boat.beam')}: you wrote ${values[at]}, another device ${values[1 - at]}; ${values[1 - at]} stands.`
     await loser.reload()
     await drawn(loser)
     await loser.getByText(said).waitFor()

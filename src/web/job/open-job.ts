@@ -89,6 +89,12 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     offerWeather()
     planning.retry()
   }
+  const keptNow = () => keptState({ documents: [work, money], log, syncs, weather, device })
+  /** What was edited here need not be sent again in another page. */
+  const tellSent = (): void => {
+    if (keptNow().where !== 'both') return
+    for (const one of [log, ...(syncs.length > 1 ? [work, money] : [work])]) void one.sent()
+  }
   const weighing = openWeighing({ ask: planning.ask, nowMs: () => planning.now().nowMs })
   let practice: ReturnType<typeof setTimeout> | undefined
   let known = log.entries().length
@@ -116,12 +122,6 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     if (connection.online() && document.visibilityState === 'visible') exchangeAll()
   }, exchangeMs)
 
-  const keptNow = () => keptState({ documents: [work, money], log, syncs, weather, device })
-  /** What was edited here need not be sent again in another page. */
-  const tellSent = (): void => {
-    if (keptNow().where !== 'both') return
-    for (const one of [log, ...(syncs.length > 1 ? [work, money] : [work])]) void one.sent()
-  }
   const makeView = (): JobView => {
     const { message, reader, ...plan } = planning.now()
     return {
