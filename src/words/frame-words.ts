@@ -7,7 +7,7 @@ export const frameWords: Readonly<Record<string, string>> = {
   'frame.clash':
     '{place}: you wrote {mine}, another device {theirs}; {now, select, cleared {the box is empty now} other {{stands} stands}}.',
   'frame.clashMore':
-    '{count, plural, one {One more cell was} other {# more cells were}} written on two devices; settle those above first.',
+    '{count, plural, one {One more cell was} other {# more cells were}} written on two devices; settle what stands above first.',
   'frame.unknownJob':
     'No job of this name is on this device. It may not have been fetched yet, or the address is wrong.',
   'frame.unknownPage': 'Nothing is at this address.',

@@ -7,7 +7,7 @@ import { shortName } from '../job/short-name.ts'
 import { Banner, Button } from '../parts/index.ts'
 
 /** More at once would push the sheet out of sight; the next one comes when one is settled. */
-const most = 3
+const most = { wide: 3, phone: 1 } as const
 
 type ClashNotesProps = {
   readonly view: Pick<JobView, 'raw' | 'clashes' | 'settleClash' | 'readOnly' | 'words'>
@@ -16,30 +16,32 @@ type ClashNotesProps = {
 export const ClashNotes = ({ view }: ClashNotesProps) => {
   const { words, readOnly, settleClash } = view
   const all = shownClashes(view)
+  if (all.length === 0) return null
   return (
-    <>
-      {all.slice(0, most).map((clash) => {
-        const { stands, ...lost } = clash
-        return (
-          <Banner
-            key={[clash.part, clash.section, clash.item, clash.key].join('/')}
-            action={
-              <div className="clash-acts">
-                {readOnly ? null : (
-                  <Button onClick={() => settleClash(lost, 'mine')}>{labelOf('frame.clashMine')}</Button>
-                )}
-                <Button onClick={() => settleClash(lost, 'theirs')}>{labelOf('frame.clashLeave')}</Button>
-              </div>
-            }
-          >
-            {clashText(view, clash, words)}
-          </Banner>
-        )
-      })}
-      {all.length > most ? (
-        <Banner>{words.sentence('frame.clashMore', { count: all.length - most })}</Banner>
-      ) : null}
-    </>
+    <div className="clash-notes">
+      {all.slice(0, most.wide).map(({ stands, ...clash }) => (
+        <Banner
+          key={[clash.part, clash.section, clash.item, clash.key].join('/')}
+          action={
+            <div className="clash-acts">
+              {readOnly ? null : (
+                <Button onClick={() => settleClash(clash, 'mine')}>{labelOf('frame.clashMine')}</Button>
+              )}
+              <Button onClick={() => settleClash(clash, 'theirs')}>{labelOf('frame.clashLeave')}</Button>
+            </div>
+          }
+        >
+          {clashText(view, { ...clash, stands }, words)}
+        </Banner>
+      ))}
+      {(['wide', 'phone'] as const).map((where) =>
+        all.length > most[where] ? (
+          <div key={where} className={`clash-more-${where}`}>
+            <Banner>{words.sentence('frame.clashMore', { count: all.length - most[where] })}</Banner>
+          </div>
+        ) : null,
+      )}
+    </div>
   )
 }
 
