@@ -49,7 +49,7 @@ export const jobProblems: Readonly<Record<string, string>> = {
   'job.unknownKept':
     'Something in {section} is not known to this version of the program. It is kept as it is.',
   'job.missing':
-    'There is no {field} in this entry of {section}, which is needed. Add a line that begins with {field}: and say it there.',
+    'No {field} is given in {section}, and it is needed. Add a line that begins with {field}: and say it there.',
   'job.missingBox':
     'The box {field} is empty, and {many, select, yes {this entry of {section} is left out of the plan until something stands in it} other {{section} cannot be planned without it}}.{sheet, select, none {} other { Fill it in on the sheet {sheet}.}}',
   'job.missingSection': 'This section is missing. Add it with at least {keys}.',

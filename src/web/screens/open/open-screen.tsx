@@ -75,6 +75,7 @@ const ToBox = ({ view, go, problem }: ToBoxProps) => {
   const href = `/job/${view.id}/${room}${cellAddress(place)}`
   return (
     <a
+      className="open-to-box"
       href={href}
       onClick={(event) => {
         event.preventDefault()
