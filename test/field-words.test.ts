@@ -47,6 +47,20 @@ describe('a problem as people see it', () => {
     }
   })
 
+  it('says which box is empty, what comes of it, and on which sheet it is', () => {
+    const said = (pointer: string, field: string) =>
+      problemText(words, { code: 'job.missing', data: { field, section: 'x' }, pointer })
+    const name =
+      'The box “Name” is empty, and this entry of the people is left out of the plan until something stands in it. Fill it in on the sheet Days.'
+    expect(said('/work/people/a2', 'name')).toBe(name)
+    expect(said('/work/people/a2/name', 'name')).toBe(name)
+    const kind =
+      'The box “Kind of boat” is empty, and the boat cannot be planned without it. Fill it in on the sheet Boat.'
+    expect(said('/work/boat', 'kind')).toBe(kind)
+    expect(said('/work/boat/kind', 'kind')).toBe(kind)
+    expect(said('/log/a2', 'at')).toContain('this entry of the log is left out')
+  })
+
   it('says what is meant where a whole section is missing', () => {
     const problem = {
       code: 'job.missingSection',

@@ -23,12 +23,13 @@ const filmMost = 0.02
 const ofFilm = ['40 µm', '2 mil']
 
 const ofKind: Readonly<Partial<Record<Field['kind'], readonly string[]>>> = {
-  money: ['EUR 62', '$49.95'],
+  money: ['EUR 62', '$49.95', '£1,200'],
+  currency: ['EUR', '£'],
   ratio: ['2:1', '100:2', '1'],
   date: ['2027-04-12'],
   instant: ['2027-04-14T09:30+02:00'],
   timeOfDay: ['07:00', '6:30 pm'],
-  weekdays: ['Mon-Fri', 'Sat, Sun'],
+  weekdays: ['Mon-Fri', 'Sat, Sun', 'weekends'],
   clockTable: ['5C: 24h, 15C: 10h, 25C: 6h', '10 h'],
 }
 

@@ -29,8 +29,10 @@ export type QuantityField = Base & {
   /** How large a length usually is, where metres would be odd: a film in microns, a hand's breadth in millimetres. */
   readonly scale?: 'film' | 'hand'
 }
-/** A price: read with its currency, kept in the smallest coin. */
-export type MoneyField = Base & { readonly kind: 'money' }
+/** A price: read with its currency, kept in the smallest coin. `per` may stand behind it: `£45 an hour`. */
+export type MoneyField = Base & { readonly kind: 'money'; readonly per?: 'hour' | 'piece' }
+/** A currency by its code or its sign, projected to the code after ISO 4217. */
+export type CurrencyField = Base & { readonly kind: 'currency' }
 export type CountField = Base & { readonly kind: 'count'; readonly least: number; readonly most: number }
 export type RatioField = Base & { readonly kind: 'ratio' }
 export type DateField = Base & { readonly kind: 'date' }
@@ -52,6 +54,7 @@ export type Field =
   | ChoiceField
   | QuantityField
   | MoneyField
+  | CurrencyField
   | CountField
   | RatioField
   | DateField

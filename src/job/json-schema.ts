@@ -111,6 +111,7 @@ const valueSchema = (field: Field): JsonSchema => {
     case 'ratio':
       return textOrNumber
     case 'timeOfDay':
+    case 'currency':
     case 'weekdays':
     case 'clockTable':
       return text

@@ -8,12 +8,10 @@ export const moneyFields = {
     doc: 'The terms of the quote.',
     fields: {
       currency: {
-        kind: 'text',
-        pattern: '[A-Z]{3}',
-        example: 'EUR',
+        kind: 'currency',
         need: 'required',
         standIn: 'XXX',
-        doc: 'Currency code after ISO 4217.',
+        doc: 'Currency of all prices: its code after ISO 4217, or its sign.',
       },
       margin: {
         kind: 'quantity',
@@ -39,7 +37,7 @@ export const moneyFields = {
     doc: 'What an hour costs the owner of the boat.',
     fields: {
       role: { kind: 'choice', choices: ['lead', 'helper'], need: 'required', doc: 'Whose hour.' },
-      hourly: { kind: 'money', need: 'required', doc: 'Price of one hour.' },
+      hourly: { kind: 'money', per: 'hour', need: 'required', doc: 'Price of one hour.' },
     },
   },
   prices: {
@@ -47,7 +45,7 @@ export const moneyFields = {
     doc: 'What a pack costs the shop.',
     fields: {
       pack: { kind: 'ref', to: 'packs', need: 'required', doc: 'Which pack.' },
-      price: { kind: 'money', need: 'required', doc: 'Price of one.' },
+      price: { kind: 'money', per: 'piece', need: 'required', doc: 'Price of one.' },
     },
   },
   consumablePrices: {
@@ -55,7 +53,7 @@ export const moneyFields = {
     doc: 'What consumables cost the shop, by the name the catalogue gives them.',
     fields: {
       consumable: { kind: 'ref', to: 'consumables', need: 'required', doc: 'Which consumable.' },
-      price: { kind: 'money', need: 'required', doc: 'Price of one piece, metre or litre.' },
+      price: { kind: 'money', per: 'piece', need: 'required', doc: 'Price of one piece, metre or litre.' },
     },
   },
   unitPrices: {

@@ -7,6 +7,7 @@ import { logSection, partSections, versionKey } from './parts.ts'
 import { below } from './pointer.ts'
 import { byPlace, type Locate, type Problem, quote } from './problem.ts'
 import { entryOf, isMap, type RawDocument } from './raw.ts'
+import { readCell } from './read-cell.ts'
 import { unknownKey } from './read-cells.ts'
 import { type ManyState, readMany } from './read-many.ts'
 import { type OneState, readOne, shapeOf } from './read-one.ts'
@@ -187,7 +188,9 @@ const listOf = (part: PartState, section: string): readonly Item[] => part.many.
 const currencyIn = (money: unknown): string | undefined => {
   const terms = isMap(money) ? entryOf(money, 'terms') : undefined
   const currency = isMap(terms) ? entryOf(terms, 'currency') : undefined
-  return typeof currency === 'string' && /^[A-Z]{3}$/.test(currency.trim()) ? currency.trim() : undefined
+  if (typeof currency !== 'string') return undefined
+  const reading = readCell({ kind: 'currency', doc: '' }, currency, { currency: undefined })
+  return reading.ok ? (reading.value as string) : undefined
 }
 
 const readLog = (raw: RawDocument, settings: Settings, older: ManyState | undefined): ManyState =>

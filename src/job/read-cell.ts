@@ -1,12 +1,12 @@
 /** One cell: its text and its field to a value, or what is wrong with it. */
-import { read } from '#units'
+import { currenciesOf, read } from '#units'
 import type { Field, Figure, Money, Ratio } from './field.ts'
 import { limits } from './limits.ts'
 import { nearest } from './nearest.ts'
 import { type ProblemData, quote } from './problem.ts'
 import { readClockTable } from './read-clock-table.ts'
 import { isDate, isInstant } from './read-date.ts'
-import { readWeekdays } from './read-weekdays.ts'
+import { namesHours, readWeekdays } from './read-weekdays.ts'
 
 export type CellFault = { readonly code: string; readonly data: ProblemData }
 export type CellReading =
@@ -48,7 +48,8 @@ export const readCell = (field: Field, text: string, context: CellContext): Cell
       return timeOfDay(trimmed)
     case 'weekdays': {
       const days = readWeekdays(trimmed)
-      return days ? good(days) : bad('job.weekdays', text, { accepted: 'Mon-Fri' })
+      if (days) return good(days)
+      return bad(namesHours(trimmed) ? 'job.weekdaysHours' : 'job.weekdays', text, { accepted: 'Mon-Fri' })
     }
     case 'ref':
       return good(trimmed)
@@ -62,6 +63,8 @@ export const readCell = (field: Field, text: string, context: CellContext): Cell
       const note = { code: 'job.clockOdd', data: { found: quote(text) } }
       return table.odd ? { ok: true, value: table.points, note } : good(table.points)
     }
+    case 'currency':
+      return currency(trimmed)
     case 'quantity':
     case 'money':
     case 'ratio':
@@ -94,6 +97,16 @@ const yesNo = (text: string): CellReading => {
   return bad('job.yesNo', text, { accepted: 'yes, no' })
 }
 
+/** A code that the list does not have, such as XXX for none, is taken as it stands. */
+const currency = (text: string): CellReading => {
+  if (/^[A-Z]{3}$/.test(text)) return good(text)
+  const [code, ...others] = currenciesOf(text)
+  if (code === undefined) return bad('job.noCurrency', text, { accepted: 'EUR' })
+  return others.length === 0
+    ? good(code)
+    : bad('job.currencies', text, { accepted: [code, ...others].join(', ') })
+}
+
 /** To `HH:MM`, so that texts compare as times do. */
 const timeOfDay = (text: string): CellReading => {
   const reading = read(text, 'clock')
@@ -101,6 +114,25 @@ const timeOfDay = (text: string): CellReading => {
   const minutes = Math.round(reading.quantity.value * 60)
   const two = (part: number): string => String(part).padStart(2, '0')
   return good(`${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`)
+}
+
+/** What a price is for may stand behind it, where it is for nothing else. */
+const behindPrice = {
+  hour: /\s*(?:\/|\bper\b|\ban?\b)\s*(?:h|hr|hour)\.?$/i,
+  piece: /\s*(?:\beach|\bapiece|(?:\/|\bper\b|\ba\b)\s*(?:piece|pc|pack|tin|can))\.?$/i,
+} as const
+
+const priceOf = ({ per }: Extract<Field, { readonly kind: 'money' }>, text: string): string =>
+  per === undefined ? text : text.trimEnd().replace(behindPrice[per], '')
+
+/** So much more hardener than base is mixed of nothing, but may be meant. */
+const oddRatio = 3
+
+const ratio = (parts: readonly number[], text: string): CellReading => {
+  const value = { parts, text } satisfies Ratio
+  const [base = 1, hardener = 0] = parts
+  if (parts.length !== 2 || hardener <= oddRatio * base) return good(value)
+  return { ok: true, value, note: { code: 'job.ratioOdd', data: { found: quote(text), base, hardener } } }
 }
 
 type Measured = Extract<Field, { readonly kind: 'quantity' | 'money' | 'ratio' }>
@@ -113,13 +145,15 @@ const quantity = (field: Measured, text: string, { currency }: CellContext): Cel
           ...(field.least === undefined ? {} : { atLeast: field.least }),
           ...(field.most === undefined ? {} : { atMost: field.most }),
         })
-      : read(text, field.kind, currency === undefined ? {} : { currency })
+      : read(field.kind === 'money' ? priceOf(field, text) : text, field.kind, {
+          ...(currency === undefined ? {} : { currency }),
+        })
   if (!reading.ok) return { ok: false, ...reading.fault }
   const { value, about, parts, currency: paid } = reading.quantity
   if (field.kind === 'quantity') {
     return good({ value, text, certainty: about ? 'assumed' : 'measured' } satisfies Figure)
   }
-  if (field.kind === 'ratio') return good({ parts: parts ?? [value], text } satisfies Ratio)
+  if (field.kind === 'ratio') return ratio(parts ?? [value], text)
   if (currency !== undefined && paid !== currency) return bad('job.currency', text, { accepted: currency })
   return good({ coins: value, currency: paid as string, text } satisfies Money)
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readClockTable } from './read-clock-table.ts'
 import { isDate, isInstant } from './read-date.ts'
-import { readWeekdays } from './read-weekdays.ts'
+import { namesHours, readWeekdays } from './read-weekdays.ts'
 
 describe('weekdays', () => {
   it.each([
@@ -16,11 +16,40 @@ describe('weekdays', () => {
     ['Mon, Mon-Tue', [1, 2]],
     ['Wed.', [3]],
     ['Sun-Sun', [7]],
+    ['weekends', [6, 7]],
+    ['Weekend', [6, 7]],
+    ['at weekends', [6, 7]],
+    ['at the weekend', [6, 7]],
+    ['weekdays', [1, 2, 3, 4, 5]],
+    ['weekends and Fri', [5, 6, 7]],
+    ['every day', [1, 2, 3, 4, 5, 6, 7]],
+    ['Daily', [1, 2, 3, 4, 5, 6, 7]],
+    ['on Saturdays', [6]],
+    ['Mondays to Wednesdays', [1, 2, 3]],
   ])('%s', (text, days) => expect(readWeekdays(text)).toEqual(days))
 
-  it.each(['', ',', 'S', 'Su', 'Monsday', 'Mon-', '-Fri', 'Mon-Tue-Wed', 'weekdays', '1-5'])(
-    '%j is none',
-    (text) => expect(readWeekdays(text)).toBeUndefined(),
+  it.each([
+    '',
+    ',',
+    'S',
+    'Su',
+    'Monsday',
+    'Mon-',
+    '-Fri',
+    'Mon-Tue-Wed',
+    '1-5',
+    'workdays',
+    'evenings',
+    'Sat morning',
+  ])('%j is none', (text) => expect(readWeekdays(text)).toBeUndefined())
+})
+
+describe('hours where days belong', () => {
+  it.each(['evenings', 'weekday evenings', 'Sat morning', 'Sun 9:00', 'Sat 2 pm', 'nights'])('%s', (text) =>
+    expect(namesHours(text)).toBe(true),
+  )
+  it.each(['Mon-Fri', 'weekends', '1-5', 'someday'])('%s names none', (text) =>
+    expect(namesHours(text)).toBe(false),
   )
 })
 

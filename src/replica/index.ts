@@ -1,4 +1,6 @@
 /** A job as two shared documents: reading them, editing them, and what a page and the server say to each other. */
+export type { Overwritten } from './clashes.ts'
+export { overwrittenIn } from './clashes.ts'
 export type { SharedCell, SharedItem } from './edits.ts'
 export { addItem, moveItem, setCell, setGone } from './edits.ts'
 export { fillPart, partOf, versionOf } from './raw-documents.ts'

@@ -24,6 +24,7 @@ export type Hello = {
   /** A passphrase is asked for and this browser has not given it. */
   readonly signIn: boolean
   readonly sees: Sees
+  readonly run: ServerRun
 }
 
 /** One entry of the log on its way. */

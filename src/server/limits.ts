@@ -39,11 +39,12 @@ export type ServerLimits = {
 }
 
 /**
- * Far above what a shop needs: a job is some hundred kilobytes, and a year of hourly weather two megabytes.
+ * Far above what a shop needs: a job is some hundred kilobytes, and a year of hourly weather half a megabyte. The
+ * longest weather that is read from a file, with every column to its last digit, has to fit too.
  */
 export const serverLimits: ServerLimits = {
   jsonBytes: mebi,
-  weatherBytes: 4 * mebi,
+  weatherBytes: 12 * mebi,
   weatherSeries: 5000,
   batchEntries: 200,
   pageEntries: 500,

@@ -37,7 +37,13 @@ const hello = async ({ origin }: TestServer, cookie = ''): Promise<unknown> =>
 describe('signing in', () => {
   it('opens what the passphrase is for, and says so', async () => {
     const server = await start()
-    expect(await hello(server)).toEqual({ protocol: 1, app: '9.9.9', signIn: true, sees: 'work' })
+    expect(await hello(server)).toEqual({
+      protocol: 1,
+      app: '9.9.9',
+      signIn: true,
+      sees: 'work',
+      run: expect.stringMatching(/^[0-9a-f-]{36}$/),
+    })
     expect(await hello(server, await signIn(server, all))).toMatchObject({ signIn: false, sees: 'all' })
     expect(await hello(server, await signIn(server, work))).toMatchObject({ signIn: false, sees: 'work' })
   })

@@ -49,7 +49,9 @@ export const bevel = defineSum({
     { ...glassInput, required: false },
   ],
   work: (given) => {
-    const ratio = given.number('ratio')
+    const typed = given.number('ratio')
+    // Nobody grinds deeper than wide: 1:12 is rise to run, the other way round.
+    const ratio = typed < 1 ? 1 / typed : typed
     const hole = { hole: given.number('hole'), thickness: given.number('thickness') }
     const patch = taperedPatch({ ...hole, ratio, plies: given.number('plies') })
     const figures = { holeMm: hole.hole * 1000, thicknessMm: hole.thickness * 1000, ratio }
@@ -78,7 +80,7 @@ export const bevel = defineSum({
           stepMm: patch.step * 1000,
         }),
       ],
-      notes: [...steepNotes(ratio), ...massNotes(given), plyOrder],
+      notes: [...turnedNotes(typed, ratio), ...steepNotes(ratio), ...massNotes(given), plyOrder],
       sources: [source],
     }
   },
@@ -100,6 +102,10 @@ function massNotes(given: Given): Note[] {
   if (weight === glass) return []
   const field = weight ? 'glass' : 'weight'
   return [{ code: 'sums.bevelMassMissing', severity: 'missing', data: { field } }]
+}
+
+function turnedNotes(typed: number, ratio: number): Note[] {
+  return typed < 1 ? [{ code: 'sums.bevelTurned', severity: 'info', data: { ratio } }] : []
 }
 
 function steepNotes(ratio: number): Note[] {

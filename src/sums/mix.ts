@@ -77,11 +77,25 @@ export const mix = defineSum({
           thinnerMl: ready.thinnerVolume * 1e6,
         }),
       ],
-      notes: [...readingNotes(ready, other, thinned), ...additiveNotes(ready), ...weighed.notes],
+      notes: [
+        ...turnedNotes(parts.ratio.base),
+        ...readingNotes(ready, other, thinned),
+        ...additiveNotes(ready),
+        ...weighed.notes,
+      ],
       sources: [source],
     }
   },
 })
+
+/** Hardly anything takes three times as much hardener as base, but it is what was typed. */
+const leastBase = 1 / 3
+
+function turnedNotes(ratio: number): Note[] {
+  return ratio < leastBase
+    ? [{ code: 'sums.mixTurned', severity: 'caution', data: { hardener: 1 / ratio } }]
+    : []
+}
 
 /** `base…` keys, or `otherBase…` with a prefix. */
 function volumes(poured: Mix, prefix: string): SumResult[] {

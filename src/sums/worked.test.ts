@@ -75,6 +75,9 @@ describe('mix', () => {
 
   it('has one reading where there is no thinner', () => {
     const answer = runSum('mix', { volume: '1 L', ratio: '4:1' })
+    const turned = runSum('mix', { volume: '1 L', ratio: '1:4' })
+    expect(codes(turned)).toContain('sums.mixTurned')
+    expect(codes(answer)).not.toContain('sums.mixTurned')
     expect(value(answer, 'baseMl')).toBe(800)
     expect(value(answer, 'otherBaseMl')).toBeUndefined()
   })
@@ -142,6 +145,13 @@ describe('bevel', () => {
   it('asks for the other half of the cloth, and warns of a steep taper', () => {
     expect(codes(runSum('bevel', { ...hole, glass: '30 %' }))).toContain('sums.bevelMassMissing')
     expect(codes(runSum('bevel', { ...hole, ratio: '8' }))).toContain('sums.bevelSteep')
+  })
+
+  it('takes a ratio of rise to run the other way round, and says so', () => {
+    const [usual, turned] = ['12:1', '1:12'].map((ratio) => runSum('bevel', { ...hole, ratio }))
+    expect(value(turned!, 'outerDiameterMm')).toBeCloseTo(Number(value(usual!, 'outerDiameterMm')), 9)
+    expect(codes(turned!)).toContain('sums.bevelTurned')
+    expect(codes(usual!)).not.toContain('sums.bevelTurned')
   })
 })
 

@@ -19,6 +19,10 @@ const minorDigits: ReadonlyMap<string, number> = new Map(
 
 export const currencies: readonly string[] = [...minorDigits.keys()].sort()
 
+/** Every currency that a text names by itself: its code, or a sign; several where a sign is shared. */
+export const currenciesOf = (text: string): readonly string[] =>
+  text.length > 5 ? [] : currenciesSpelled(text.trim().replace(/\.$/, ''))
+
 /** Digits of the smallest coin: 2 for EUR, 0 for JPY, 3 for KWD; undefined when the code is not in the list. */
 export const minorDigitsOf = (code: string): number | undefined => minorDigits.get(code)
 

@@ -1,6 +1,6 @@
 /** The door of the room: reads what people write and writes it back. */
 
-export { currencies, minorDigitsOf } from './currency.ts'
+export { currencies, currenciesOf, minorDigitsOf } from './currency.ts'
 export { type Dimension, dimensions, type Sign } from './dimension.ts'
 export type { Quantity, Reading, ReadOptions } from './quantity.ts'
 export { longestText, read, readOrThrow } from './read.ts'

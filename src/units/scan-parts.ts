@@ -72,7 +72,10 @@ const noUnit = ({ source, span }: Task, number: ScannedNumber): never => {
     : stop(source, 'units.leftOver', { at, end: span.end })
 }
 
-/** Inches after a foot mark and minutes after hours need no unit (`25'4`, `2h30`), and `m` is minutes there. */
+/**
+ * Inches after feet and minutes after hours need no unit (`25'4`, `8ft6`, `2h30`), and `m` is minutes there. After the
+ * word for feet only what is less than a foot can be inches.
+ */
 const impliedUnit = (
   task: Task,
   number: ScannedNumber,
@@ -81,7 +84,8 @@ const impliedUnit = (
   const { text, dimension } = task.source
   const at = skipSpaces(text, number.end)
   const last = at >= task.span.end
-  if (dimension === 'length' && before?.spelling === "'" && last) return implied('in', number.end)
+  const inches = before?.spelling === "'" || (before?.unit.id === 'ft' && number.value < 12)
+  if (dimension === 'length' && inches && last) return implied('in', number.end)
   if (dimension !== 'time' || before?.unit.id !== 'h') return undefined
   if (last && skipDigits(text, number.at) === number.at + 2) return implied('min', number.end)
   return text[at] === 'm' && at + 1 >= task.span.end ? implied('min', at + 1) : undefined

@@ -64,7 +64,7 @@ const work: FieldWords = {
 
 const money: FieldWords = {
   terms: {
-    currency: ['Currency', 'Three letters, such as EUR; all prices are in it.'],
+    currency: ['Currency', 'Three letters or a sign, such as EUR or £; all prices are in it.'],
     margin: ['Margin', 'Added to materials and consumables, not to hours.'],
     tax: ['Tax', 'Sales tax or VAT on the net sum.'],
     deposit: ['Deposit', 'Share of the total that is due on signing.'],

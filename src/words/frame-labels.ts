@@ -30,6 +30,8 @@ export const frameLabels: Readonly<Record<string, string>> = {
   'frame.kept.device': 'kept here',
   'frame.kept.both': 'kept, server too',
   'frame.offerAgain': 'Offer it again',
+  'frame.clashMine': 'Use mine',
+  'frame.clashLeave': 'Leave it',
   'frame.reload': 'Reload',
   'frame.undo': 'Undo',
   'frame.redo': 'Do again',

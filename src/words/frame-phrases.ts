@@ -15,5 +15,5 @@ export const framePhrases: Readonly<Record<string, string>> = {
   'fields.wrong': '{count, plural, one {one cell is wrong} other {# cells are wrong}}',
   'frame.countUnsent': '{count, number} not sent',
   'frame.keptDetail':
-    '{reach, select, there {} other {No server in reach.}} {waiting, plural, =0 {} one {One edit waits to be sent.} other {# edits wait to be sent.}} {lasting, select, no {This browser may drop data when space is short: let the server have it too.} other {}}',
+    '{reach, select, there {} other {No server in reach.}} {waiting, plural, =0 {} one {One edit waits to be sent.} other {# edits wait to be sent.}} {others, plural, =0 {} one {# other job is only on this device.} other {# other jobs are only on this device.}} {lasting, select, no {This browser may drop data when space is short: let the server have it too.} other {}}',
 }

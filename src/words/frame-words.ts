@@ -4,6 +4,10 @@ export const frameWords: Readonly<Record<string, string>> = {
     'This job was written by a newer version of the program. It is shown, and cannot be changed here.',
   'frame.newer':
     'A newer version of the program is on the server, and everything here has been sent. Reload to use it.',
+  'frame.clash':
+    '{place}: you wrote {mine}, another device {theirs}; {now, select, cleared {the box is empty now} other {{stands} stands}}.',
+  'frame.clashMore':
+    '{count, plural, one {One more cell was} other {# more cells were}} written on two devices; settle what stands above first.',
   'frame.unknownJob':
     'No job of this name is on this device. It may not have been fetched yet, or the address is wrong.',
   'frame.unknownPage': 'Nothing is at this address.',
@@ -21,6 +25,12 @@ export const frameWords: Readonly<Record<string, string>> = {
     'The server could not write to its disk, so the newest edits are kept on this device alone. It is tried again by itself; whoever runs the server finds the reason where it was started.',
   'web.entryRefused':
     '{count, plural, one {One entry of the log is not taken by the server and is kept on this device alone: it may be too long.} other {# entries of the log are not taken by the server and are kept on this device alone: they may be too long.}} Write it again in shorter words.',
+  'web.weatherTooLarge':
+    'The weather file is too big for the server, so other devices do not get it and plan without: it is on this device alone. Cut the file to the months of the job and give it again.',
+  'web.weatherFull':
+    'The server holds as many weather files as it can, so the one of this job is on this device alone, and other devices plan without it. Whoever runs the server has to make room.',
+  'web.weatherRefused':
+    'The server does not take the weather of this job, so it is on this device alone, and other devices plan without it. Give the file again, and reload the page if that does not help.',
   'web.serverRefuses':
     'The server does not take the newest edits; they are kept on this device. Offer them again, and reload the page if that does not help.',
   'web.deviceLost':

@@ -48,7 +48,10 @@ export const jobProblems: Readonly<Record<string, string>> = {
   'job.unknownKey': `“{found}” is not known here.${perhaps} Known are {accepted}.`,
   'job.unknownKept':
     'Something in {section} is not known to this version of the program. It is kept as it is.',
-  'job.missing': 'The cell {field} is missing in {section}; it cannot do without. Add it.',
+  'job.missing':
+    'No {field} is given in {section}, and it is needed. Add a line that begins with {field}: and say it there.',
+  'job.missingBox':
+    'The box {field} is empty, and {many, select, yes {this entry of {section} is left out of the plan until something stands in it} other {{section} cannot be planned without it}}.{sheet, select, none {} other { Fill it in on the sheet {sheet}.}}',
   'job.missingSection': 'This section is missing. Add it with at least {keys}.',
   'job.emptyCell': 'The cell {field} is empty and counts as left out.',
   'job.notText': `${field}A text belongs here, not something else ({found}). Write it again.`,
@@ -63,13 +66,17 @@ export const jobProblems: Readonly<Record<string, string>> = {
   'job.date': `${field}“{found}” is no date of the calendar. Write year, month and day like {accepted}.`,
   'job.instant': `${field}“{found}” is no date and time with its offset. ${like}`,
   'job.weekdays': `${field}“{found}” does not name days of the week. ${like}`,
+  'job.weekdaysHours': `${field}“{found}” names hours. Write only the days here, like weekdays or Sat, Sun; the hours of the day have cells of their own.`,
+  'job.noCurrency': `${field}“{found}” is no currency that is known. Write its code of three letters, like {accepted}, or its sign.`,
+  'job.currencies': `${field}“{found}” may be {accepted}. Write the code that is meant.`,
+  'job.ratioOdd': `${field}“{found}” is taken as {base, number} of base to {hardener, number} of hardener. If the hardener is the small part, write {hardener, number}:{base, number}.`,
   'job.pattern': `${field}“{found}” is not in the form that belongs here. ${like}`,
   'job.refs': `${field}“{found}” names nothing. Write one or more names with commas between them.`,
   'job.ref': `${field}There is no “{found}” in {to}, or it could not be read.${perhaps}`,
   'job.clockTable': `${field}“{found}” is no temperature with its time. Write the table like {accepted}.`,
   'job.clockTwice': `${field}The temperature {airC} stands in “{found}” twice. Keep one time for it.`,
   'job.clockOdd': `${field}In “{found}” a warmer temperature takes longer. It is taken as written; check it against the sheet.`,
-  'job.currency': `${field}“{found}” is not in {accepted}, the currency of the terms. Give all prices in one currency.`,
+  'job.currency': `${field}“{found}” is not in {accepted}, the currency of the terms. Give all prices in one currency, or change that of the terms.`,
   'job.launchBeforeStart': 'The launch on {found} comes before the start on {from}. Change one of the two.',
   'job.shiftEnds':
     'The shift ends at {found} but begins at {from}. The end must be later on the same day; a shift over midnight is written as two.',

@@ -6,6 +6,8 @@ export const jobsLabels: Readonly<Record<string, string>> = {
   'jobs.name': 'Job',
   'jobs.boat': 'Boat',
   'jobs.made': 'Begun',
+  'jobs.newest': 'Newest edits',
+  'jobs.here': 'only on this device',
   'import.pick': 'Bring a job from a file',
   'import.reading': 'Reading the file',
   'import.without': 'Take it without weather',

@@ -3,6 +3,8 @@ export const jobsWords: Readonly<Record<string, string>> = {
   'jobs.title':
     '{count, plural, =0 {No boat on the hardstand yet} one {One boat on the hardstand} other {# boats on the hardstand}}',
   'jobs.say': 'A job opens with today’s work. It is kept on this device, and works without a signal.',
+  'jobs.onlyHere':
+    '{count, plural, one {One job has edits that are only on this device.} other {# jobs have edits that are only on this device.}} {reach, select, there {They are being sent.} other {They are sent by themselves when the server is in reach.}}',
   'jobs.none': 'Twelve questions make a whole plan: areas, litres, days and what to buy.',
   'jobs.signIn':
     'The server asks for the passphrase of the shop. What is on this device can be used meanwhile.',

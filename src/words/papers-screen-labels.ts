@@ -23,6 +23,8 @@ export const papersScreenLabels: Readonly<Record<string, string>> = {
   'paperKind.shopping-list': 'Shopping list',
   'open.most': 'What moves the plan most',
   'open.weighing': 'Trying each guess',
+  'open.toBox': 'To the box',
+  'open.number': 'No.',
   'open.wrong': 'Cannot be read',
   'open.missing': 'Missing',
   'open.fault': 'Does not work as it stands',

@@ -24,7 +24,8 @@ export const sheetsWords: Readonly<Record<string, string>> = {
   'money.incomplete': 'Prices are missing, so the sum is too small.',
   'money.notBegun':
     'Nobody has reckoned this job yet. The plan runs without; a currency begins the estimate.',
-  'money.currencyWrong': 'Three letters, such as EUR or USD.',
+  'money.currencyWrong':
+    'Three letters or a sign, such as EUR, USD or £; where a sign is that of several, the letters.',
   'log.title':
     '{count, plural, =0 {Nothing is written down yet.} one {One entry of what really happened.} other {# entries of what really happened.}}',
   'log.say':

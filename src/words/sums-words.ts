@@ -59,6 +59,8 @@ const mix: Readonly<Record<string, string>> = {
   'sums.mixParts': '{readyMl} ready to use, thinned by {thinnerShare}, hold {partsMl} of base and hardener.',
   'sums.mixSplit':
     '{partsMl} at {ratio} parts to 1 are {baseMl} of base and {hardenerMl} of hardener, with {thinnerMl} of thinner.',
+  'sums.mixTurned':
+    'The ratio is taken as base to hardener: {hardener, number} parts of hardener to one of base. If the hardener is the small part, type it the other way round, {hardener, number}:1.',
   'sums.mixByVolume':
     'The ratio is by volume. A ratio by weight on the can is another one; do not mix up the two.',
   'sums.mixReadyVolume':
@@ -98,6 +100,7 @@ const laminate: Readonly<Record<string, string>> = {
     'A hole of {holeMm} in {thicknessMm} of laminate, ground back {ratio}:1, has a taper {bevelWidthMm} wide and is {outerDiameterMm} across.',
   'sums.bevelStep':
     '{bevelWidthMm} of taper over {plies, plural, one {# ply} other {# plies}} make each disc {stepMm} larger than the last.',
+  'sums.bevelTurned': 'The ratio was typed as rise to run and is taken as {ratio, number} along to 1 deep.',
   'sums.bevelSteep':
     'A taper of {ratio}:1 is steeper than the usual {usualRatio}:1, so the patch holds less. Grind it longer where there is room.',
   'sums.bevelPlyOrder':

@@ -20,6 +20,8 @@ export const whatNowWords: Readonly<Record<string, string>> = {
   'whatnow.endStays': 'The last day stays: {toAtMs}.',
   'whatnow.endUnknown': 'The plan has no last day yet; see under Days what is missing.',
   'whatnow.lost': '{name} finds no hours any more. Look at Days.',
+  'whatnow.lostMore':
+    '{count, plural, one {One more step finds} other {# more steps find}} no hours any more. Look at Days.',
   'whatnow.gone': 'No longer part of the work: {names}{more, plural, =0 {} other {, and # more}}.',
   'whatnow.more': 'And {count, plural, one {# step} other {# steps}} more.',
   'pot.over':

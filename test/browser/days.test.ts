@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
 import { describeInBrowser, drawn, open } from './support/app.ts'
+import { setBeam, titleOf, titleOtherThan } from './support/boat.ts'
 import { jobPath } from './support/screens.ts'
 
 /** A day of coats on the sample boat. */
@@ -32,6 +33,29 @@ describeInBrowser('the sheet Days', (app) => {
     // A cover stands over the sample boat: rain alone moves nothing, and the sheet says so.
     expect(await status.first().textContent()).toContain('The rain stands in the log')
     await context.setOffline(false)
+    await context.close()
+  })
+
+  it('says what an edit moved, after a reload too', async () => {
+    const context = await app().device({ viewport: { width: 1280, height: 900 } })
+    const page = await context.newPage()
+    await page.clock.setFixedTime(hour)
+    await open(page, jobPath('boat'))
+    const first = await titleOf(page)
+    await setBeam(page, '3.4 m')
+    await titleOtherThan(page, first)
+    await page.evaluate((to) => history.pushState(null, '', to), jobPath('days'))
+    await drawn(page)
+    const moved = page
+      .locator('.part', { hasText: labelOf('daysScreen.changed') })
+      .locator('.moved-plan')
+      .first()
+    await moved.waitFor()
+    const said = await moved.textContent()
+    await page.reload()
+    await drawn(page)
+    await moved.waitFor()
+    expect(await moved.textContent()).toBe(said)
     await context.close()
   })
 

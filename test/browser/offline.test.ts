@@ -2,10 +2,12 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
-import { labelOf } from '#words'
+import { createWords, labelOf } from '#words'
 import { describeInBrowser, drawn, open } from './support/app.ts'
 import { beamBox, keptIs, onServer, setBeam, titleOf, titleOtherThan } from './support/boat.ts'
 import { jobPath } from './support/screens.ts'
+
+const words = createWords({ locale: 'en-GB', system: 'metric' })
 
 /** The service worker has everything and answers for this page. */
 async function readyForTheShed(page: Page): Promise<void> {
@@ -41,6 +43,73 @@ describeInBrowser('without a signal', (app) => {
     await other.waitForFunction((title) => document.querySelector('main h1')?.textContent === title, changed)
     expect(await beamBox(other).inputValue()).toBe('2.82 m')
     await Promise.all([shed.close(), office.close()])
+  })
+
+  it('gives a change of a job that was closed again, from the list of jobs', async () => {
+    const shed = await app().device()
+    const page = await shed.newPage()
+    await open(page, jobPath('boat'))
+    await readyForTheShed(page)
+    await drawn(page)
+    await onServer(page)
+
+    await shed.setOffline(true)
+    await setBeam(page, '2.61 m')
+    await keptIs(page, 'device')
+    await page.goto('/sums')
+    await page.goto('/')
+    await page.getByText(words.sentence('jobs.onlyHere', { count: 1, reach: 'away' })).waitFor()
+    await page.getByText(labelOf('jobs.here')).first().waitFor()
+    await page.goto('/job/deck-only/boat')
+    await page.getByText('1 other job is only on this device.').first().waitFor()
+    await page.goto('/')
+
+    await shed.setOffline(false)
+    await page.getByText(labelOf('jobs.here')).first().waitFor({ state: 'detached' })
+    const office = await app().device()
+    const other = await office.newPage()
+    await open(other, jobPath('boat'))
+    expect(await beamBox(other).inputValue()).toBe('2.61 m')
+    await Promise.all([shed.close(), office.close()])
+  })
+
+  it('says which of two values stands where two devices wrote one cell, and takes back the other', async () => {
+    const devices = await Promise.all([app().device(), app().device()])
+    const pages = await Promise.all(devices.map((device) => device.newPage()))
+    for (const page of pages) {
+      await open(page, jobPath('boat'))
+      await readyForTheShed(page)
+      await drawn(page)
+      await onServer(page)
+    }
+    for (const device of devices) await device.setOffline(true)
+    const values = ['2.53 m', '2.57 m']
+    for (const [at, page] of pages.entries()) {
+      await setBeam(page, values[at]!)
+      await keptIs(page, 'device')
+    }
+    for (const device of devices) await device.setOffline(false)
+    for (const page of pages) await onServer(page)
+    const mine = labelOf('frame.clashMine')
+    await Promise.race(pages.map((page) => page.getByRole('button', { name: mine }).waitFor()))
+    const counts = await Promise.all(pages.map((page) => page.getByRole('button', { name: mine }).count()))
+    expect([...counts].sort()).toEqual([0, 1])
+    const at = counts.indexOf(1)
+    const [loser, winner] = [pages[at]!, pages[1 - at]!]
+    const said = `${labelOf('cell.boat.beam')}: you wrote ${values[at]}, another device ${values[1 - at]}; ${values[1 - at]} stands.`
+    await loser.reload()
+    await drawn(loser)
+    await loser.getByText(said).waitFor()
+    await loser.getByRole('button', { name: mine }).click()
+    await loser.getByText(said).waitFor({ state: 'detached' })
+    expect(await beamBox(loser).inputValue()).toBe(values[at])
+    await winner.waitForFunction(
+      (text) =>
+        [...document.querySelectorAll('main input')].some((box) => (box as HTMLInputElement).value === text),
+      values[at],
+    )
+    expect(await winner.getByRole('button', { name: mine }).count()).toBe(0)
+    for (const device of devices) await device.close()
   })
 
   it('works a quick sum on a phone', async () => {

@@ -29,8 +29,10 @@ describeInBrowser('every screen', (app) => {
     await page.setViewportSize({ width: 1280, height: 900 })
     await open(page, path)
     const found = [...(await violationsByDayAndNight(page))]
+    found.push(...(await blockRows(page)))
     for (const width of [1600, 900, 360]) {
       await page.setViewportSize({ width, height: 800 })
+      if (width === 1600) found.push(...(await blockRows(page)))
       found.push(...(await over(page, `${width} px`)))
     }
     found.push(...(await tooSmall(page)))
@@ -70,6 +72,14 @@ async function violations(page: Page, colorScheme: 'light' | 'dark'): Promise<re
     }),
   )
 }
+
+/** The title block stays in sight, so it takes one row. */
+const blockRows = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const cells = [...document.querySelectorAll('main .title-block-cell')]
+    const tops = new Set(cells.map((cell) => Math.round(cell.getBoundingClientRect().top)))
+    return tops.size > 1 ? [`the title block has ${tops.size} rows at ${innerWidth} px`] : []
+  })
 
 /** What reaches over the right side, when anything makes the page scroll sideways. */
 const over = (page: Page, at: string): Promise<string[]> =>

@@ -15,7 +15,7 @@ const mostBytes = 4096
 
 async function signIn(
   { request, address }: Asked,
-  { app, sessions, tries }: RouteContext,
+  { app, run, sessions, tries }: RouteContext,
 ): Promise<Response> {
   const body = await readJson(request, mostBytes)
   const passphrase = isMap(body) ? body.passphrase : undefined
@@ -30,7 +30,7 @@ async function signIn(
   }
   tries.succeeded(address)
   const secure = request.headers.get('origin')?.startsWith('https:') === true
-  return answer({ protocol, app, signIn: false, sees } satisfies Hello, {
+  return answer({ protocol, app, signIn: false, sees, run } satisfies Hello, {
     'Set-Cookie': sessions.cookie(sees, { secure }),
   })
 }

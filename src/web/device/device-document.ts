@@ -6,6 +6,7 @@ import * as Y from 'yjs'
 import { type DeviceDb, strictly, writeFault } from './device-db.ts'
 import { leaveGuard } from './leave-guard.ts'
 import { createListeners, type Listeners } from './listeners.ts'
+import { type UnsentMark, unsentMark } from './unsent-mark.ts'
 
 export type DeviceDocument = Pick<Listeners, 'listen'> & {
   readonly name: string
@@ -14,6 +15,8 @@ export type DeviceDocument = Pick<Listeners, 'listen'> & {
   readonly loaded: Promise<void>
   readonly kept: () => boolean
   readonly fault: () => string | undefined
+  /** To be called when the server has everything of it: the mark that it has not is taken away. */
+  readonly sent: () => Promise<void>
   /** Once everything is kept; nobody has to wait for it. */
   readonly close: () => void
 }
@@ -30,7 +33,8 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
   const doc = new Y.Doc()
   const listeners = createListeners()
   const tabs = new BroadcastChannel(`hardstand ${name}`)
-  const waiting: Uint8Array[] = []
+  const waiting: Change[] = []
+  const mark = unsentMark(db, name)
   const guard = leaveGuard()
   let writing = false
   let closed = false
@@ -43,11 +47,11 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
     while (waiting.length > 0) {
       const batch = [...waiting]
       try {
-        await writeUpdates(db, name, batch)
+        await writeUpdates(db, { name, mark }, batch)
         waiting.splice(0, batch.length)
         fault = undefined
         // Other tabs count as kept what they hear here.
-        for (const update of batch) tabs.postMessage(update)
+        for (const { update } of batch) tabs.postMessage(update)
       } catch (error) {
         fault = writeFault(error)
         clearTimeout(retry)
@@ -66,7 +70,8 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
   }
   const changed = (update: Uint8Array, origin: unknown): void => {
     if (origin === fromDatabase || origin === fromTab) return
-    waiting.push(update)
+    // What came from the server comes by way of the copy that is shared.
+    waiting.push({ update, own: !(origin instanceof Y.Doc) })
     guard.set(true)
     listeners.tell()
     void flush()
@@ -74,7 +79,7 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
   tabs.onmessage = ({ data }) => {
     if (data instanceof Uint8Array) Y.applyUpdate(doc, data, fromTab)
   }
-  const loaded = load(db, name, doc)
+  const loaded = mark.load().then(() => load(db, name, doc))
   doc.on('update', changed)
   return {
     name,
@@ -83,6 +88,10 @@ export function openDeviceDocument(db: DeviceDb, name: string): DeviceDocument {
     listen: listeners.listen,
     kept: () => waiting.length === 0,
     fault: () => fault,
+    sent: async () => {
+      // A mark that stays has the server asked once more, and nothing else.
+      if (waiting.length === 0) await mark.clear().catch(() => undefined)
+    },
     close: () => {
       // What is not on the disk yet is not let go of: it is tried again until it is.
       closed = true
@@ -106,9 +115,22 @@ function applyAll(doc: Y.Doc, updates: readonly Uint8Array[]): number {
   return unread
 }
 
-async function writeUpdates(db: DeviceDb, name: string, updates: readonly Uint8Array[]): Promise<void> {
-  const change = db.transaction('updates', 'readwrite', strictly)
-  await Promise.all([...updates.map((update) => change.store.add({ name, update })), change.done])
+type Change = {
+  readonly update: Uint8Array
+  /** Made here, and not brought by the server. */
+  readonly own: boolean
+}
+
+type Place = { readonly name: string; readonly mark: UnsentMark }
+
+async function writeUpdates(db: DeviceDb, { name, mark }: Place, changes: readonly Change[]): Promise<void> {
+  const change = db.transaction(['updates', 'facts'], 'readwrite', strictly)
+  const updates = change.objectStore('updates')
+  await Promise.all([
+    ...changes.map(({ update }) => updates.add({ name, update })),
+    ...(changes.some(({ own }) => own) ? [mark.put(change.objectStore('facts'))] : []),
+    change.done,
+  ])
 }
 
 /** Reads every row, and puts many into one in the same transaction, so that no row written meanwhile is lost. */

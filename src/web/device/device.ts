@@ -5,6 +5,8 @@ import { type DeviceDb, openDeviceDb } from './device-db.ts'
 import { type DeviceDocument, openDeviceDocument } from './device-document.ts'
 import type { Sync } from './document-sync.ts'
 import { createListeners, type Listeners } from './listeners.ts'
+import { createOutbox, type Outbox } from './outbox.ts'
+import { outboxPort } from './outbox-port.ts'
 
 export type Device = Pick<Listeners, 'listen'> & {
   readonly db: DeviceDb
@@ -13,6 +15,8 @@ export type Device = Pick<Listeners, 'listen'> & {
   readonly shopSync: Sync
   readonly jobs: () => readonly ShopJob[]
   /** What is wrong with keeping anything here, or the list of jobs, as a code of the words. */
+  /** What is sent of jobs that are not open. */
+  readonly outbox: Outbox
   readonly fault: () => string | undefined
   readonly sees: () => Sees
   /** The browser may not throw the data away; undefined until it is known. */
@@ -22,6 +26,8 @@ export type Device = Pick<Listeners, 'listen'> & {
 }
 
 const seesFact = 'sees'
+/** How often what waits of other jobs is looked for, ms. */
+const lookMs = 60_000
 
 export async function openDevice(): Promise<Device> {
   const listeners = createListeners()
@@ -41,6 +47,12 @@ export async function openDevice(): Promise<Device> {
     jobs = shopJobs(shop.doc)
     listeners.tell()
   })
+  const outbox = createOutbox(outboxPort({ db, connection, sees: () => sees }))
+  outbox.listen(listeners.tell)
+  const look = (): void => {
+    if (document.visibilityState === 'visible') void outbox.look()
+  }
+  let reach = ''
   shop.listen(listeners.tell)
   sync.listen(listeners.tell)
   connection.listen(() => {
@@ -50,8 +62,13 @@ export async function openDevice(): Promise<Device> {
       sees = told
       void db.put('facts', told, seesFact)
     }
+    const now = `${connection.online()} ${connection.mustSignIn()} ${connection.hello()?.run}`
+    if (now !== reach) void outbox.lookAnew()
+    reach = now
     listeners.tell()
   })
+  void outbox.look()
+  setInterval(look, lookMs)
   const storage = navigator.storage as StorageManager | undefined
   const told = (now: boolean): void => {
     lasting = now
@@ -64,6 +81,7 @@ export async function openDevice(): Promise<Device> {
     connection,
     shop,
     shopSync: sync,
+    outbox,
     jobs: () => jobs,
     fault: () => (isLost ? 'web.deviceLost' : shop.fault()),
     sees: () => sees,

@@ -9,6 +9,7 @@ import { type DeviceDb, type DeviceEntry, strictly, writeFault } from './device-
 import type { NotTaken } from './document-sync.ts'
 import { createListeners, type Listeners } from './listeners.ts'
 import { LogRefused, type LogServer, logServer } from './log-server.ts'
+import { unsentMark } from './unsent-mark.ts'
 
 export type LogBox = Pick<Listeners, 'listen'> & {
   readonly loaded: Promise<void>
@@ -23,6 +24,8 @@ export type LogBox = Pick<Listeners, 'listen'> & {
   readonly notTaken: () => NotTaken | undefined
   /** Offers what was refused once more. */
   readonly again: () => void
+  /** To be called when the server has every entry: the mark that it has not is taken away. */
+  readonly sent: () => Promise<void>
   readonly kept: () => boolean
   readonly fault: () => string | undefined
   readonly close: () => void
@@ -34,6 +37,7 @@ const batchSize = 100
 export function openLogBox(db: DeviceDb, job: string, server: LogServer = logServer(job)): LogBox {
   const listeners = createListeners()
   const tabs = new BroadcastChannel(`hardstand log:${job}`)
+  const mark = unsentMark(db, `log:${job}`)
   const cursor = `cursor ${job}`
   const run = `run ${job}`
   const entries = new Map<string, DeviceEntry>()
@@ -52,8 +56,13 @@ export function openLogBox(db: DeviceDb, job: string, server: LogServer = logSer
   }
   const keep = async (all: readonly DeviceEntry[]): Promise<void> => {
     try {
-      const change = db.transaction('entries', 'readwrite', strictly)
-      await Promise.all([...all.map((entry) => change.store.put(entry)), change.done])
+      const change = db.transaction(['entries', 'facts'], 'readwrite', strictly)
+      const store = change.objectStore('entries')
+      await Promise.all([
+        ...all.map((entry) => store.put(entry)),
+        ...(all.some(({ sent }) => !sent) ? [mark.put(change.objectStore('facts'))] : []),
+        change.done,
+      ])
       for (const { id } of all) unkept.delete(id)
       fault = undefined
       tabs.postMessage(all)
@@ -147,7 +156,7 @@ export function openLogBox(db: DeviceDb, job: string, server: LogServer = logSer
   tabs.onmessage = ({ data }: MessageEvent<readonly DeviceEntry[]>) => put(data)
   return {
     listen: listeners.listen,
-    loaded: db.getAllFromIndex('entries', 'job', job).then(put),
+    loaded: mark.load().then(async () => put(await db.getAllFromIndex('entries', 'job', job))),
     entries: () => list,
     add: ({ id, cells }) => {
       const entry = { job, id, cells, sent: false }
@@ -167,6 +176,9 @@ export function openLogBox(db: DeviceDb, job: string, server: LogServer = logSer
     again: () => {
       refused.clear()
       void exchange()
+    },
+    sent: async () => {
+      if (unkept.size === 0 && list.every(({ sent }) => sent)) await mark.clear().catch(() => undefined)
     },
     kept: () => unkept.size === 0,
     fault: () => fault,

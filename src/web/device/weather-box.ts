@@ -19,25 +19,46 @@ async function fetchWeather(hash: string): Promise<Uint8Array | undefined> {
   }
 }
 
-/** Whether the server has everything that this device has of it, after it was given what it had not. */
-export async function weatherIsThere(db: DeviceDb, hash: string): Promise<boolean> {
+/** The server answers and does not take it: as a code of the words. */
+export class WeatherRefused extends Error {
+  readonly code: string
+
+  constructor(code: string) {
+    super(`weather: refused, got ${code}, expected it to be taken`)
+    this.name = 'WeatherRefused'
+    this.code = code
+  }
+}
+
+/**
+ * Whether the server has everything that this device has of it, after it was given what it had not. Fails with a
+ * `WeatherRefused`, or as `fetch` does when there is no server.
+ */
+export async function weatherIsThere(db: Pick<DeviceDb, 'get'>, hash: string): Promise<boolean> {
   // A browser may answer from what it keeps: the server itself is meant.
   const { ok, status } = await fetch(`/api/weather/${hash}`, { method: 'HEAD', cache: 'no-store' })
   if (ok) return true
   if (status !== 404) return false
   const here = await db.get('weather', hash)
-  return here === undefined || sendWeather(hash, here)
+  if (here !== undefined) await sendWeather(hash, here)
+  return true
 }
 
-async function sendWeather(hash: string, bytes: Uint8Array): Promise<boolean> {
-  try {
-    const answer = await fetch(`/api/weather/${hash}`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ csv: new TextDecoder().decode(bytes) }),
-    })
-    return answer.ok
-  } catch {
-    return false
-  }
+/** What an answer means that will be the same the next time; a session that ended is asked for elsewhere. */
+const refusals: Readonly<Record<number, string>> = {
+  400: 'web.weatherRefused',
+  413: 'web.weatherTooLarge',
+  422: 'web.weatherRefused',
+  507: 'web.weatherFull',
+}
+
+async function sendWeather(hash: string, bytes: Uint8Array): Promise<void> {
+  const { ok, status } = await fetch(`/api/weather/${hash}`, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ csv: new TextDecoder().decode(bytes) }),
+  })
+  const code = refusals[status]
+  if (code !== undefined) throw new WeatherRefused(code)
+  if (!ok) throw new Error(`weather: not taken, got ${status}, expected 200`)
 }

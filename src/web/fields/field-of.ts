@@ -4,6 +4,10 @@ import type { CellPlace, CollectionPlace } from '../job/job-view.ts'
 
 const parts: Readonly<Record<'work' | 'money', Sections>> = { work: workFields, money: moneyFields }
 
+/** Undefined where a newer program has a section that is not known here. */
+export const sectionAt = ({ part, section }: CollectionPlace): Section | undefined =>
+  Object.hasOwn(parts[part], section) ? parts[part][section] : undefined
+
 export function sectionOf({ part, section }: CollectionPlace): Section {
   const found = parts[part][section]
   if (!found) throw new RangeError(`section: unknown, got "${section}", expected one of the ${part} document`)

@@ -2,6 +2,7 @@
 import type { MouseEvent } from 'react'
 import { navigate } from 'wouter/use-browser-location'
 import type { CellAt, WayPart } from '#plan'
+import { roomOfSection } from '#words'
 import { cellAddress } from '../fields/asked-cell.ts'
 import { allParts, partLabel } from './say-way.ts'
 import './figures.css'
@@ -10,29 +11,16 @@ export type FirmUpProps = { readonly job: string; readonly parts: readonly WayPa
 
 const most = 5
 
-/** Rooms in which the cells of a section are set. */
-const rooms: Readonly<Record<string, string>> = {
-  boat: 'boat',
-  zones: 'boat',
-  findings: 'survey',
-  sheets: 'build-up',
-  layers: 'build-up',
-  marks: 'marks',
-  packs: 'stores',
-  changes: 'money',
-  terms: 'money',
-  rates: 'money',
-  prices: 'money',
-  costs: 'money',
-}
-
 type Unsure = WayPart & { readonly at: CellAt }
 
 /** Guesses first, then what is typical; each cell once. */
 export function unsureParts(parts: readonly WayPart[]): readonly Unsure[] {
   const open = allParts(parts).filter(
     (part): part is Unsure =>
-      part.at !== undefined && part.at.section in rooms && !part.term && isUnsure(part.certainty),
+      part.at !== undefined &&
+      roomOfSection(part.at.section) !== undefined &&
+      !part.term &&
+      isUnsure(part.certainty),
   )
   const cells = new Map(open.map((part) => [JSON.stringify(part.at), part]))
   return [...cells.values()]
@@ -46,7 +34,7 @@ const isUnsure = (certainty: WayPart['certainty']): boolean =>
 export const FirmUp = ({ job, parts }: FirmUpProps) => (
   <ul className="firm-up">
     {unsureParts(parts).map((part) => {
-      const href = `/job/${job}/${rooms[part.at.section]}${cellAddress(part.at)}`
+      const href = `/job/${job}/${roomOfSection(part.at.section)}${cellAddress(part.at)}`
       const go = (event: MouseEvent<HTMLAnchorElement>): void => {
         event.preventDefault()
         event.currentTarget.closest('dialog')?.close()

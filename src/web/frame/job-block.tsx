@@ -23,7 +23,11 @@ export function jobCells(view: JobView, { room, href }: BlockPlace): readonly Ti
       value: (
         <>
           <b>{boatName(view)}</b>
-          {length === undefined ? null : `, ${words.figure('lengthM', length)}`}
+          {length === undefined ? null : (
+            <>
+              , <span className="job-block-figure">{words.figure('lengthM', length)}</span>
+            </>
+          )}
         </>
       ),
     },

@@ -7,6 +7,7 @@ import type { JobView } from '../job/job-view.ts'
 import { useOpenJob } from '../job/use-open-job.ts'
 import { Banner, Desk, LinkButton, Progress, Sheet, StoryStick, TitleBlock } from '../parts/index.ts'
 import { besides, rooms } from '../screens/rooms.ts'
+import { ClashNotes } from './clash-notes.tsx'
 import { JobBanner } from './job-banner.tsx'
 import { jobCells, phoneHead } from './job-block.tsx'
 import { jobRooms, phoneRooms } from './job-rooms.ts'
@@ -48,7 +49,10 @@ export const JobPage = ({ device, job, room, rest, go }: JobPageProps) => {
       }
       banner={
         view ? (
-          <JobBanner view={view} device={device} />
+          <>
+            <JobBanner view={view} device={device} />
+            <ClashNotes view={view} />
+          </>
         ) : fault === undefined ? null : (
           <Banner fault>{plainWords.sentence(fault)}</Banner>
         )

@@ -7,7 +7,7 @@ import './frame.css'
 
 export const KeptLine = ({ view }: { readonly view: JobView }) => {
   const { kept, words, history } = view
-  const { online, waiting, lasting } = kept
+  const { online, waiting, others, lasting } = kept
   return (
     <div className="kept-line off-paper">
       <KeptMark
@@ -15,6 +15,7 @@ export const KeptLine = ({ view }: { readonly view: JobView }) => {
         detail={words.sentence('frame.keptDetail', {
           reach: online ? 'there' : 'away',
           waiting,
+          others,
           lasting: lasting === undefined ? 'unknown' : lasting ? 'yes' : 'no',
         })}
       />

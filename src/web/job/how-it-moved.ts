@@ -2,7 +2,7 @@
 import { describeStep, type StepText } from '#plan'
 import type { ShownPlan } from '../worker/messages.ts'
 
-type Named = {
+export type Named = {
   readonly step: string
   /** What it is, as a code of the words. */
   readonly text: StepText
@@ -23,6 +23,8 @@ export type Moved = {
   readonly lost: readonly Named[]
   /** No longer part of the work. */
   readonly gone: readonly Named[]
+  /** How many of each are not listed. */
+  readonly more?: Readonly<Record<'steps' | 'lost' | 'gone', number>>
 }
 
 export function howItMoved(was: ShownPlan, is: ShownPlan): Moved {

@@ -3,10 +3,11 @@ import type { Problem, RawCells, RawDocument } from '#job'
 import type { TraceEntry } from '#plan'
 import type { Sees } from '#replica'
 import type { Words } from '#words'
+import type { Clash } from '../device/clash-box.ts'
 import type { NotTaken } from '../device/document-sync.ts'
 import type { GivenWeather } from '../device/keep-weather.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
-import type { PlanMove } from './plan-moves.ts'
+import type { PlanMove } from './plan-move.ts'
 import type { Weighing } from './weighing.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
@@ -49,6 +50,8 @@ export type Kept = {
   readonly online: boolean
   /** Edits and entries that the server has not got. */
   readonly waiting: number
+  /** Other jobs with edits that are only on this device. */
+  readonly others: number
   /** The browser may not throw the data away when space is short; undefined while it is not known. */
   readonly lasting?: boolean
   /** The server runs a newer program: reload once everything is sent. */
@@ -96,6 +99,10 @@ export type JobView = {
   readonly addEntry: (cells: RawCells) => string
   readonly edits: JobEdits
   readonly history: JobHistory
+  /** Values of this device that another device has written over without knowing of them, the oldest first. */
+  readonly clashes: readonly Clash[]
+  /** What this device wrote stands again, or what the other one did stays; either way it is settled. */
+  readonly settleClash: (clash: Clash, whose: 'mine' | 'theirs') => void
   /** Number of the last change on this device and when it was made. */
   readonly change: { readonly number: number; readonly atMs?: number }
   readonly kept: Kept
@@ -114,8 +121,26 @@ export type JobView = {
 /** The problem of a cell, if it has one. */
 export const problemAt = (view: Pick<JobView, 'problems'>, place: CellPlace): Problem | undefined => {
   const pointer = pointerOf(place)
-  return view.problems.find((problem) => problem.pointer === pointer)
+  const holder = pointer.slice(0, pointer.lastIndexOf('/'))
+  return view.problems.find(
+    (problem) =>
+      problem.pointer === pointer ||
+      // A cell that was never there has no place of its own.
+      (problem.code === 'job.missing' && problem.pointer === holder && problem.data.field === place.key),
+  )
 }
+
+/** The cell that a problem is about, if it is about one. */
+export function cellOfProblem({ pointer, code, data }: Problem): CellPlace | undefined {
+  const [part = '', section = '', ...path] = pointer.slice(1).split('/').map(plain)
+  if (part !== 'work' && part !== 'money') return undefined
+  const missing = code === 'job.missing' && path.at(-1) !== data.field ? [String(data.field)] : []
+  const [first, second, ...deeper] = [...path, ...missing]
+  if (first === undefined || deeper.length > 0) return undefined
+  return second === undefined ? { part, section, key: first } : { part, section, item: first, key: second }
+}
+
+const plain = (key: string): string => key.replaceAll('~1', '/').replaceAll('~0', '~')
 
 const escaped = (key: string): string => key.replaceAll('~', '~0').replaceAll('/', '~1')
 

@@ -18,7 +18,7 @@ const facts = (given: Partial<KeptFacts> = {}, device: Partial<KeptFacts['device
   documents: [document()],
   syncs: [sync()],
   log: { ...document(), entries: () => [], waiting: () => 0, notTaken: () => undefined },
-  weather: { waiting: () => 0 },
+  weather: { waiting: () => 0, notTaken: () => undefined },
   ...given,
   device: {
     connection: connection(true),
@@ -41,7 +41,7 @@ describe('where edits are kept', () => {
     ['a document has not met the server', facts({ syncs: [sync(unknown)] })],
     ['an edit of a document waits', facts({ syncs: [sync({ waiting: () => 1 })] })],
     ['the log was not compared', facts({ log: { ...facts().log, ...unknown } })],
-    ['the weather was not asked for', facts({ weather: unknown })],
+    ['the weather was not asked for', facts({ weather: { ...unknown, notTaken: () => undefined } })],
     ['the list of jobs has not met the server', facts({}, { shopSync: sync(unknown) })],
     ['there is no server', facts({}, { connection: connection(false) })],
   ])('is on this device alone while %s', (_, given) => {
@@ -60,5 +60,6 @@ describe('where edits are kept', () => {
     expect(keptState(facts({}, { fault: () => 'web.deviceLost' })).fault).toBe('web.deviceLost')
     const why = { code: 'web.serverFull', data: {} }
     expect(keptState(facts({}, { shopSync: sync({ notTaken: () => why }) })).notTaken).toEqual(why)
+    expect(keptState(facts({ weather: { ...unknown, notTaken: () => why } })).notTaken).toEqual(why)
   })
 })

@@ -11,12 +11,12 @@ export type KeptFacts = {
   readonly documents: readonly Pick<DeviceDocument, 'kept' | 'fault'>[]
   readonly log: Pick<LogBox, 'kept' | 'fault' | 'entries' | 'waiting' | 'notTaken'>
   readonly syncs: readonly Pick<Sync, 'waiting' | 'notTaken'>[]
-  readonly weather: Pick<WeatherOffer, 'waiting'>
+  readonly weather: Pick<WeatherOffer, 'waiting' | 'notTaken'>
   readonly device: Pick<Device, 'connection' | 'lasting' | 'fault' | 'shop' | 'shopSync'>
 }
 
 /** `both` only when the server has said of every document, entry and weather that it has it. */
-export function keptState({ log, weather, device, ...facts }: KeptFacts): Kept {
+export function keptState({ log, weather, device, ...facts }: KeptFacts): Omit<Kept, 'others'> {
   const { connection, lasting } = device
   // A job that is not on the list is as good as lost.
   const documents = [...facts.documents, device.shop]
@@ -30,7 +30,7 @@ export function keptState({ log, weather, device, ...facts }: KeptFacts): Kept {
     (code) => code !== undefined,
   )
   const here = fault === undefined && log.kept() && documents.every((document) => document.kept())
-  const notTaken = [...syncs, log].map((one) => one.notTaken()).find((why) => why !== undefined)
+  const notTaken = [...syncs, log, weather].map((one) => one.notTaken()).find((why) => why !== undefined)
   const stays = lasting()
   return {
     where: here ? (there ? 'both' : 'device') : 'writing',

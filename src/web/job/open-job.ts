@@ -5,6 +5,8 @@
 import { UndoManager } from 'yjs'
 import type { RawDocument } from '#job'
 import { createUndo, moneyDocument, partOf, versionOf, workDocument } from '#replica'
+import { browserShelf } from '../device/browser-shelf.ts'
+import { openClashBox } from '../device/clash-box.ts'
 import type { Device } from '../device/device.ts'
 import { type DeviceDocument, openDeviceDocument } from '../device/device-document.ts'
 import { keepWeather } from '../device/keep-weather.ts'
@@ -17,8 +19,10 @@ import { openChanges } from './changes.ts'
 import { jobEdits } from './job-edits.ts'
 import { openPlanning } from './job-planning.ts'
 import type { JobView } from './job-view.ts'
+import { readMoves, writeMoves } from './kept-moves.ts'
 import { keptState } from './kept-state.ts'
 import { createPlanMoves } from './plan-moves.ts'
+import { settleClash } from './settle-clash.ts'
 import { openWeighing } from './weighing.ts'
 
 export type OpenJob = Pick<Listeners, 'listen'> & {
@@ -45,7 +49,13 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   const changes = openChanges(db, id)
   await Promise.all([work.loaded, money.loaded, log.loaded, changes.loaded])
 
+  await device.outbox.hold(id)
+
   const docs = { work: work.doc, money: money.doc }
+  const shelf = browserShelf()
+  const clashes = openClashBox(shelf, id)
+  clashes.watch('work', work.doc)
+  clashes.watch('money', money.doc)
   const origin = Symbol('this page')
   let seen: JobView | undefined
   const refresh = (): void => {
@@ -64,7 +74,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     })
   }
 
-  const moves = createPlanMoves()
+  const moves = createPlanMoves(readMoves(shelf, id, Date.now()), (list) => writeMoves(shelf, id, list))
   const planning = openPlanning({ db, worker, docs })
   planning.setEntries(entriesOf(log))
   // A person who may not see prices is never sent them.
@@ -78,6 +88,12 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     void log.exchange()
     offerWeather()
     planning.retry()
+  }
+  const keptNow = () => keptState({ documents: [work, money], log, syncs, weather, device })
+  /** What was edited here need not be sent again in another page. */
+  const tellSent = (): void => {
+    if (keptNow().where !== 'both') return
+    for (const one of [log, ...(syncs.length > 1 ? [work, money] : [work])]) void one.sent()
   }
   const weighing = openWeighing({ ask: planning.ask, nowMs: () => planning.now().nowMs })
   let practice: ReturnType<typeof setTimeout> | undefined
@@ -97,7 +113,8 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       if (connection.online()) exchangeAll()
       else for (const one of [log, weather]) one.away()
     }),
-    ...[work, money, device, weather, ...syncs].map((one) => one.listen(refresh)),
+    ...[work, money, log, weather, ...syncs].map((one) => one.listen(tellSent)),
+    ...[work, money, device, weather, clashes, ...syncs].map((one) => one.listen(refresh)),
   ]
   exchangeAll()
   const tick = setInterval(() => planning.tick(Date.now()), tickMs)
@@ -128,10 +145,12 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       },
       edits,
       history: { canUndo: undo.canUndo(), canRedo: undo.canRedo(), undo: undo.undo, redo: undo.redo },
+      clashes: clashes.list(),
+      settleClash: (clash, whose) => settleClash({ clashes, edits }, clash, whose),
       change: changes.last(),
-      kept: keptState({ documents: [work, money], log, syncs, weather, device }),
+      kept: { ...keptNow(), others: device.outbox.onlyHere().filter((job) => job !== id).length },
       offerAgain: () => {
-        for (const one of [log, ...syncs]) one.again()
+        for (const one of [log, weather, ...syncs]) one.again()
       },
       weatherFile: async () => {
         const hash = weatherHash(work)
@@ -161,11 +180,13 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       weighing.close()
       for (const stop of heard) stop()
       for (const sync of syncs) sync.close()
+      clashes.close()
       undo.destroy()
       planning.close()
       log.close()
       work.close()
       money.close()
+      device.outbox.release(id)
     },
   }
 }

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { paperPlan } from '../../../test/support/paper-plan.ts'
 import type { ShownPlan } from '../worker/messages.ts'
 import { createPlanMoves } from './plan-moves.ts'
@@ -59,5 +59,18 @@ describe('what the last plans moved', () => {
     const named = moves.list()[0]?.moved.gone
     expect(named?.map(({ step }) => step)).toEqual([gone])
     expect(named?.[0]?.text.code).not.toBe('step.unknown')
+  })
+  it('goes on from those that were kept, and is kept at every move', () => {
+    const keep = vi.fn()
+    const kept = createPlanMoves()
+    kept.see(planOf(0, { work: '1' }), { number: 1, atMs: 1 })
+    kept.see(planOf(1, { work: '2' }), { number: 2, atMs: 2 })
+    const moves = createPlanMoves(kept.list(), keep)
+    moves.see(planOf(1, { work: '2' }), { number: 2, atMs: 3 })
+    expect(keep).not.toHaveBeenCalled()
+    expect(moves.list()).toEqual(kept.list())
+    moves.see(planOf(3, { work: '3' }), { number: 3, atMs: 4 })
+    expect(moves.list().map(({ number }) => number)).toEqual([3, 2])
+    expect(keep).toHaveBeenCalledExactlyOnceWith(moves.list())
   })
 })

@@ -1,15 +1,7 @@
 /** What the last plans moved, and by what: an edit, the log, or other weather. The clock alone is not told. */
 import type { ShownPlan } from '../worker/messages.ts'
-import { howItMoved, isStill, type Moved } from './how-it-moved.ts'
-
-export type PlanMove = {
-  readonly moved: Moved
-  /** Of the change on this device that stood last when it moved. */
-  readonly number: number
-  readonly atMs: number
-  /** `elsewhere`: an edit that this device did not make. */
-  readonly by: 'edit' | 'elsewhere' | 'log' | 'weather'
-}
+import { howItMoved, isStill } from './how-it-moved.ts'
+import { mostMoves, type PlanMove } from './plan-move.ts'
 
 export type PlanMoves = {
   /** Newest first. */
@@ -17,13 +9,13 @@ export type PlanMoves = {
   readonly see: (plan: ShownPlan | undefined, now: { readonly number: number; readonly atMs: number }) => void
 }
 
-/** More would be a history, which the log is. */
-const most = 4
-
-/** Lives as long as the job is open. */
-export function createPlanMoves(): PlanMoves {
+/** Lives as long as the job is open; `kept` are those of before, and `keep` is told whenever there is one more. */
+export function createPlanMoves(
+  kept: readonly PlanMove[] = [],
+  keep: (list: readonly PlanMove[]) => void = () => {},
+): PlanMoves {
   let last: { readonly plan: ShownPlan; readonly number: number } | undefined
-  let list: readonly PlanMove[] = []
+  let list = kept
   return {
     list: () => list,
     see: (plan, { number, atMs }) => {
@@ -31,7 +23,9 @@ export function createPlanMoves(): PlanMoves {
       const by = last && causeOf(last, { plan, number })
       const moved = by && last && howItMoved(last.plan, plan)
       last = { plan, number }
-      if (by && moved && !isStill(moved)) list = [{ moved, number, atMs, by }, ...list].slice(0, most)
+      if (!by || !moved || isStill(moved)) return
+      list = [{ moved, number, atMs, by }, ...list].slice(0, mostMoves)
+      keep(list)
     },
   }
 }

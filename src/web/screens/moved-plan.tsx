@@ -29,6 +29,7 @@ export const MovedPlan = ({ moved, words, timeZone, change, most = usual }: Move
       is: <strong>{time(toMinute)}</strong>,
     },
   })
+  const moreSteps = Math.max(0, moved.steps.length - most) + (moved.more?.steps ?? 0)
   return (
     <div className="moved-plan">
       <p className="moved-plan-end">
@@ -38,6 +39,7 @@ export const MovedPlan = ({ moved, words, timeZone, change, most = usual }: Move
       {moved.lost.map(({ step, text }) => (
         <p key={step}>{words.sentence('whatnow.lost', { name: name(text) })}</p>
       ))}
+      {moved.more?.lost ? <p>{words.sentence('whatnow.lostMore', { count: moved.more.lost })}</p> : null}
       {moved.gone.length === 0 ? null : (
         <p>
           {words.sentence('whatnow.gone', {
@@ -45,7 +47,7 @@ export const MovedPlan = ({ moved, words, timeZone, change, most = usual }: Move
               .slice(0, most)
               .map(({ text }) => name(text))
               .join('; '),
-            more: Math.max(0, moved.gone.length - most),
+            more: Math.max(0, moved.gone.length - most) + (moved.more?.gone ?? 0),
           })}
         </p>
       )}
@@ -61,9 +63,7 @@ export const MovedPlan = ({ moved, words, timeZone, change, most = usual }: Move
           rows={moved.steps.slice(0, most).map(rowOf)}
         />
       )}
-      {moved.steps.length > most ? (
-        <p>{words.sentence('whatnow.more', { count: moved.steps.length - most })}</p>
-      ) : null}
+      {moreSteps > 0 ? <p>{words.sentence('whatnow.more', { count: moreSteps })}</p> : null}
     </div>
   )
 }

@@ -3,7 +3,8 @@ import { useEffect, useRef } from 'react'
 import { labelOf } from '#words'
 import { Fold } from '../../fields/cells.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import type { PlanMove } from '../../job/plan-moves.ts'
+import { localDate } from '../../job/local-date.ts'
+import type { PlanMove } from '../../job/plan-move.ts'
 import { Part, Progress } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { MovedPlan } from '../moved-plan.tsx'
@@ -60,8 +61,12 @@ export const ChangedPart = ({ view, told, short = false }: ChangedPartProps) => 
   )
 }
 
-const whatMoved = ({ by, atMs }: PlanMove, { words, timeZone }: JobView): string =>
-  words.sentence('daysscreen.movedBy', { by, atClock: words.time(atMs, timeZone) })
+const whatMoved = ({ by, atMs }: PlanMove, { words, timeZone, nowMs }: JobView): string => {
+  const day = (ms: number): string => localDate(Math.floor(ms / 60_000), timeZone)
+  // Of today the time is enough.
+  const atClock = day(atMs) === day(nowMs) ? words.time(atMs, timeZone) : words.moment(atMs, timeZone)
+  return words.sentence('daysscreen.movedBy', { by, atClock })
+}
 
 type MoveOfProps = { readonly move: PlanMove; readonly view: JobView; readonly most?: number }
 

@@ -1,12 +1,14 @@
 /** A job that nobody has reckoned yet: a currency begins it. */
 import { useState } from 'react'
+import { currenciesOf } from '#units'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { Button, Ghost, TextField } from '../../parts/index.ts'
 
 export const StartMoney = ({ view }: { readonly view: JobView }) => {
   const [currency, setCurrency] = useState('EUR')
-  const right = /^[A-Z]{3}$/.test(currency)
+  // A sign that several currencies share names none.
+  const right = currenciesOf(currency).length === 1
   return (
     <Ghost
       kind="table"
@@ -16,8 +18,8 @@ export const StartMoney = ({ view }: { readonly view: JobView }) => {
             label={labelOf('money.currency')}
             value={currency}
             narrow
-            maxLength={3}
-            onCommit={(text) => setCurrency(text.trim().toUpperCase())}
+            maxLength={5}
+            onCommit={(text) => setCurrency(text.trim())}
             problem={right ? undefined : view.words.sentence('money.currencyWrong')}
           />
           <Button

@@ -1,7 +1,7 @@
 /** The running pots of a job: read once, written at every change, and followed when another tab changes them. */
 import { useEffect, useState } from 'react'
 import type { Pour } from '#plan'
-import { browserShelf } from '../../job/browser-shelf.ts'
+import { browserShelf } from '../../device/browser-shelf.ts'
 import type { JobView } from '../../job/job-view.ts'
 import { tellStep } from '../../job/tell-log.ts'
 import { readPots, withoutPot, withPot, writePots } from './kept-pots.ts'

@@ -2,7 +2,7 @@
 import { type ReactNode, useState } from 'react'
 import { type MishapId, mishapActs, mishaps } from '#catalogue'
 import { labelOf } from '#words'
-import { browserShelf } from '../../job/browser-shelf.ts'
+import { browserShelf } from '../../device/browser-shelf.ts'
 import type { JobView } from '../../job/job-view.ts'
 import {
   Button,
