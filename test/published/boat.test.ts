@@ -4,6 +4,7 @@ import {
   areaBetween,
   type Hull,
   hullFromStations,
+  hullOutline,
   lineAtHeight,
   marksAtHeight,
   rulesOfThumb,
@@ -187,7 +188,33 @@ function seriesStations(n: number): readonly Station[] {
     .reverse()
 }
 
+/** Area under a line of points, by trapezia: the drawn lines are fine enough. */
+const under = (line: readonly (readonly [number, number])[]): number =>
+  line.slice(1).reduce((sum, [x, y], k) => sum + ((x - line[k]![0]) * (y + line[k]![1])) / 2, 0)
+
+const crossing = (
+  [y0, z0]: readonly [number, number],
+  [y1, z1]: readonly [number, number],
+): readonly [number, number] => [y0 + ((y1 - y0) * z0) / (z0 - z1), 0]
+
 checkPublished('series-60', {
+  'prismatic coefficient': (given) => {
+    const hull = made(seriesStations(figure(given, 'hull')))
+    const midship = hullOutline(hull, []).bodyPlan.reduce((most, { line }) => {
+      const wet = line.filter(([, z]) => z <= 0)
+      const [below, above] = [wet.at(-1), line[wet.length]]
+      // The section is drawn in pieces, one of which crosses the waterline.
+      const cut = below && above ? [crossing(below, above)] : []
+      return Math.max(most, under([...wet, ...cut].map(([y, z]) => [z, y])))
+    }, 0)
+    return hull.particulars.displacedVolume / (2 * midship * between)
+  },
+  'waterplane coefficient': (given) => {
+    const n = figure(given, 'hull')
+    const { waterlines } = hullOutline(made(seriesStations(n)), [0]).halfBreadthPlan
+    const half = waterlines[0]!.lines.reduce((sum, line) => sum + Math.abs(under(line)), 0)
+    return (half / (between * (between / offsets.hulls[n]!.lengthOverBeam))) * 2
+  },
   'wetted surface at Lpp 400 ft': (given) =>
     wettedArea(made(seriesStations(figure(given, 'hull')))).sides / squareFoot,
   'block coefficient': (given) => {
