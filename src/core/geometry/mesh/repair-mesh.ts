@@ -1,0 +1,75 @@
+/** Puts a mesh from a file in order: points shared, no triangle twice or of no use, all of a part facing one way. */
+
+import { faced, type MeshPart } from './facing.ts'
+import { soundTriangles } from './sound-triangles.ts'
+import type { TriangleMesh } from './triangle-mesh.ts'
+import { weldEqual } from './weld.ts'
+import { weldNear } from './weld-near.ts'
+
+/** What was found in a mesh and put right, or stays. */
+export type MeshFindings = {
+  /** Points that took the place of another: equal ones, and those on rims within the tolerance. */
+  readonly merged: number
+  /** Points that no triangle used; left out. */
+  readonly unused: number
+  /** Triangles with two corners in one point; left out. */
+  readonly collapsed: number
+  /** Triangles there a second time; left out. */
+  readonly repeated: number
+  /** Triangles that faced the wrong way; turned round. */
+  readonly turned: number
+  /** Edges of triangles at which three or more meet; they stay. */
+  readonly crowdedEdges: number
+  /** Edges over which a part faces both ways; they stay. */
+  readonly twistedEdges: number
+}
+
+export type RepairedMesh = {
+  readonly mesh: TriangleMesh
+  /** What lies across each edge, see `neighbours.ts`. */
+  readonly across: Int32Array
+  /** The part that each triangle belongs to. */
+  readonly partOf: Uint32Array
+  readonly parts: readonly MeshPart[]
+  readonly found: MeshFindings
+}
+
+/**
+ * Repairs a mesh. Equal points become one; points on rims closer than `tolerance` too (0 for none). A closed part is
+ * turned to face outward, an open one as most of it did. Nothing is filled in, and no point is moved but onto another.
+ */
+export const repairMesh = (mesh: TriangleMesh, tolerance: number): RepairedMesh => {
+  const { mesh: welded, ...counts } = weldEqual(mesh)
+  const { mesh: joined, across: beyond, merged, ...gone } = closedSeams(welded, tolerance)
+  const { turned, crowdedEdges, twistedEdges, ...result } = faced(joined, beyond)
+  const found = { ...counts, ...gone, merged: counts.merged + merged, turned, crowdedEdges, twistedEdges }
+  return { ...result, found }
+}
+
+/** Without faulty triangles, and with points on rims joined. */
+const closedSeams = (mesh: TriangleMesh, tolerance: number) => {
+  const sound = soundTriangles(mesh)
+  const among = tolerance > 0 ? pointsOnRims(sound.mesh, sound.across) : new Uint32Array(0)
+  const near = weldNear(sound.mesh, { tolerance, among })
+  if (near.merged === 0) return { ...sound, merged: 0 }
+  const again = soundTriangles(weldEqual(near.mesh).mesh)
+  return {
+    ...again,
+    merged: near.merged,
+    collapsed: sound.collapsed + again.collapsed,
+    repeated: sound.repeated + again.repeated,
+  }
+}
+
+const pointsOnRims = ({ positions, triangles }: TriangleMesh, across: Int32Array): Uint32Array => {
+  const isOnRim = new Uint8Array(positions.length / 3)
+  for (let edge = 0; edge < across.length; edge++) {
+    if (across[edge]! >= 0) continue
+    isOnRim[triangles[edge]!] = 1
+    isOnRim[triangles[edge % 3 === 2 ? edge - 2 : edge + 1]!] = 1
+  }
+  const points = new Uint32Array(isOnRim.reduce((sum, mark) => sum + mark, 0))
+  let at = 0
+  for (let p = 0; p < isOnRim.length; p++) if (isOnRim[p] === 1) points[at++] = p
+  return points
+}
