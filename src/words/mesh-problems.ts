@@ -21,6 +21,8 @@ export const meshProblems: Readonly<Record<string, string>> = {
     'The scan has more than {most} triangles. Thin it out to a million: for a hull that is plenty.',
   'intake.meshTooManyPoints':
     'The scan has more than {most} points. Thin it out to half a million: for a hull that is plenty.',
+  'intake.meshTooManyRows':
+    'The file has more than {most} rows of “{found}”. Export the scan alone, without them.',
   'intake.meshTooManyPieces': 'The scan is in more than {most} pieces. Join them before it is exported.',
   'intake.meshPointsOnly':
     'The scan has only points and no triangles between them. Export it as a mesh, not as a point cloud.',

@@ -14,6 +14,8 @@ import {
 import { gridMesh, parabolicHull } from '../support/hull-meshes.mjs'
 import { checkPublished, figure, type Given } from './published.ts'
 
+const repaired = (mesh: TriangleMesh, tolerance: number) => repairMesh(mesh, { tolerance, distinct: false })
+
 type Steps = { readonly along: number; readonly up: number }
 type Shape = (given: Given, steps: Steps) => TriangleMesh
 
@@ -63,7 +65,7 @@ const extrapolated = (shape: Shape, steps: Steps) => (given: Given) =>
 
 /** Below z = 0, closed but for the deck. */
 const hullBelow = (given: Given) =>
-  repairMesh(parabolicHull({ length: figure(given, 'lengthM'), ...finest, joined: true }), 0).mesh
+  repaired(parabolicHull({ length: figure(given, 'lengthM'), ...finest, joined: true }), 0).mesh
 
 checkPublished('mesh-surfaces', {
   'inscribed area of the parabolic hull': (given) =>
@@ -82,7 +84,7 @@ checkPublished('mesh-surfaces', {
       upAbove: 4,
       joined: true,
     })
-    const lines = planeSection(repairMesh(raised, 0).mesh, levelPlane(figure(given, 'heightM')))
+    const lines = planeSection(repaired(raised, 0).mesh, levelPlane(figure(given, 'heightM')))
     expect(lines).toMatchObject([{ closed: true }])
     return lines[0]!.length / 2
   },

@@ -99,3 +99,24 @@ export function noisy({ positions, triangles }, { deviation, seed }) {
   })
   return { positions: moved, triangles }
 }
+
+/**
+ * A mesh as a file of binary STL.
+ *
+ * @param {{ positions: ArrayLike<number>, triangles: ArrayLike<number> }} mesh
+ * @param {string} [head] may begin with "solid", as some programs write it
+ * @returns {Uint8Array}
+ */
+export function stlBinary({ positions, triangles }, head = 'made for a test') {
+  const count = triangles.length / 3
+  const bytes = new Uint8Array(84 + 50 * count)
+  const view = new DataView(bytes.buffer)
+  bytes.set(new TextEncoder().encode(head))
+  view.setUint32(80, count, true)
+  for (let i = 0; i < triangles.length; i += 1) {
+    const at = 96 + 50 * Math.floor(i / 3) + 12 * (i % 3)
+    for (let k = 0; k < 3; k += 1)
+      view.setFloat32(at + 4 * k, positions[3 * (triangles[i] ?? 0) + k] ?? 0, true)
+  }
+  return bytes
+}

@@ -26,21 +26,6 @@ export function stlText(mesh: WrittenMesh): Uint8Array {
   return bytesOf(['solid hull', ...facets, 'endsolid hull', ''].join('\n'))
 }
 
-/** `head` may begin with "solid", as some programs write it. */
-export function stlBinary({ positions, triangles }: WrittenMesh, head = 'made for a test'): Uint8Array {
-  const count = triangles.length / 3
-  const bytes = new Uint8Array(84 + 50 * count)
-  const view = new DataView(bytes.buffer)
-  bytes.set(bytesOf(head))
-  view.setUint32(80, count, true)
-  for (let t = 0; t < count; t++)
-    for (let k = 0; k < 9; k++) {
-      const value = positions[3 * triangles[3 * t + Math.floor(k / 3)]! + (k % 3)]!
-      view.setFloat32(84 + 50 * t + 12 + 4 * k, value, true)
-    }
-  return bytes
-}
-
 export function obj({ positions, triangles }: WrittenMesh): Uint8Array {
   const points = rows(positions).map((point) => `v ${point.join(' ')}`)
   const faces = rows(triangles).map((corners) => `f ${corners.map((corner) => corner + 1).join(' ')}`)

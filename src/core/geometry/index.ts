@@ -62,7 +62,7 @@ export {
 } from './mesh/plane.ts'
 export { planeSection, type SectionLine } from './mesh/plane-section.ts'
 export { type SideSizes, splitByPlane } from './mesh/plane-split.ts'
-export { type MeshFindings, type RepairedMesh, repairMesh } from './mesh/repair-mesh.ts'
+export { type MeshFindings, type MeshRepair, type RepairedMesh, repairMesh } from './mesh/repair-mesh.ts'
 export {
   inOrder,
   mirroring,

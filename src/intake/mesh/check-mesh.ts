@@ -10,11 +10,12 @@ export function checkMesh({ positions, triangles }: TriangleMesh): void {
   for (let i = 0; i < triangles.length; i++)
     if (triangles[i]! >= points) throw new MeshFault('intake.meshIndex', { found: triangles[i]!, points })
   for (let i = 0; i < positions.length; i++)
-    if (!(Math.abs(positions[i]!) <= farthest)) throw oddPlace(positions[i]!, Math.floor(i / 3))
+    if (!(Math.abs(positions[i]!) <= farthest)) throw oddPlace(positions[i]!)
 }
 
-function oddPlace(found: number, point: number): MeshFault {
+/** Why a coordinate is none that a scan has. */
+export function oddPlace(found: number): MeshFault {
   if (Number.isFinite(found))
     return new MeshFault('intake.meshTooFar', { found: String(found), most: farthest })
-  return new MeshFault('intake.meshNotFinite', { found: String(found), point })
+  return new MeshFault('intake.meshNotFinite', { found: String(found) })
 }

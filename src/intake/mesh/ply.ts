@@ -1,7 +1,8 @@
 /** PLY: points, then faces as lists of points from 0; in letters, or in bytes of either order. */
+import { oneLine } from '../problem.ts'
 import { GrowingTriangles } from './growing.ts'
 import { MeshFault } from './mesh-fault.ts'
-import { mostPoints } from './mesh-limits.ts'
+import { mostPoints, mostTriangles } from './mesh-limits.ts'
 import { type MeshWatch, rowsBetween } from './mesh-watch.ts'
 import type { SplitMesh } from './obj.ts'
 import { type PlyElement, type PlyHeader, type PlyProperty, readPlyHeader } from './ply-header.ts'
@@ -20,12 +21,23 @@ export function readPly(bytes: Uint8Array, watch: MeshWatch): SplitMesh {
   const faces = new GrowingTriangles()
   let split = 0
   for (const element of header.elements) {
+    checkRows(element)
     const reading = { source, element, watch }
     if (element.name === 'vertex' && positions === undefined) positions = readPoints(reading)
     else if (element.name === 'face' && listIn(element) !== -1) split += readFaces(reading, faces)
     else skipRows(reading)
   }
   return { mesh: { positions: positions ?? new Float64Array(0), triangles: faces.taken() }, split }
+}
+
+/** Rows may be very short, and many. */
+function checkRows({ name, rows }: PlyElement): void {
+  if (name === 'face' && rows > mostTriangles)
+    throw new MeshFault('intake.meshTooManyTriangles', { most: mostTriangles })
+  if (name === 'vertex' && rows > mostPoints)
+    throw new MeshFault('intake.meshTooManyPoints', { most: mostPoints })
+  if (rows > mostPoints)
+    throw new MeshFault('intake.meshTooManyRows', { found: oneLine(name, 40), most: mostPoints })
 }
 
 /** Bytes that the file must have at the least, each list empty: a wild count is found before room is made for it. */
@@ -43,7 +55,6 @@ function readPoints({ source, element, watch }: Reading): Float64Array {
     properties.findIndex((property) => property.name === name && property.count === undefined),
   )
   if (columns.includes(-1)) throw new MeshFault('intake.meshHeader', { found: 'element vertex' })
-  if (rows > mostPoints) throw new MeshFault('intake.meshTooManyPoints', { most: mostPoints })
   const positions = new Float64Array(3 * rows)
   const places = properties.map((_, p) => columns.indexOf(p))
   for (let row = 0; row < rows; row++) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { glb, joined, obj, ply, stlBinary, stlText } from '../../../test/support/mesh-files.ts'
+import { stlBinary } from '../../../test/support/hull-meshes.mjs'
+import { glb, joined, obj, ply, stlText } from '../../../test/support/mesh-files.ts'
 import { mostTriangles } from './mesh-limits.ts'
 import { type MeshRead, readMesh } from './read-mesh.ts'
 
@@ -25,16 +26,35 @@ function refused(bytes: Uint8Array) {
 type MeshProblem = (MeshRead & { ok: false })['problems'][number]
 
 describe('a mesh file', () => {
-  it.each([
-    ['stlText', stlText(corner)],
-    ['stl', stlBinary(corner)],
-    ['stl', stlBinary(corner, 'solid in name only')],
-  ] as const)('of %s gives every triangle its own corners', (format, bytes) => {
-    const read = taken(readMesh(bytes))
-    expect(read.format).toBe(format)
+  it('of STL in letters gives every triangle its own corners', () => {
+    const read = taken(readMesh(stlText(corner)))
+    expect(read).toMatchObject({ format: 'stlText', distinct: false, problems: [] })
     expect([...read.mesh.positions]).toEqual(soup)
     expect([...read.mesh.triangles]).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8])
-    expect(read.problems).toEqual([])
+  })
+
+  it('of STL in bytes has its equal corners joined, in the order they come', () => {
+    for (const bytes of [stlBinary(corner), stlBinary(corner, 'solid in name only')]) {
+      const read = taken(readMesh(bytes))
+      expect(read).toMatchObject({ format: 'stl', distinct: true, problems: [] })
+      expect([...read.mesh.positions]).toEqual([0, 0, 0, 0, -2.25, 0, 1.5, 0, 0, 0, 0, 1024])
+      expect([...read.mesh.triangles]).toEqual([0, 1, 2, 0, 2, 3, 0, 3, 1])
+    }
+  })
+
+  it('of STL in bytes joins what is equal and nothing else', () => {
+    const count = 20_000
+    const places = Array.from(
+      { length: 3 * count },
+      (_, i) => Math.fround(Math.sin((i * i) % 4999) * 100) * (i % 7 === 0 ? 0 : 1),
+    )
+    const positions = places.map((value, i) => (value === 0 && i % 2 === 0 ? -0 : value))
+    const triangles = Array.from({ length: count - (count % 3) }, (_, i) => i)
+    const { mesh } = taken(readMesh(stlBinary({ positions, triangles })))
+    const key = (list: ArrayLike<number>, i: number) => [0, 1, 2].map((k) => list[3 * i + k]! + 0).join(' ')
+    const distinct = new Set(triangles.map((i) => key(places, i)))
+    expect(mesh.positions).toHaveLength(3 * distinct.size)
+    for (const i of triangles) expect(key(mesh.positions, mesh.triangles[i]!)).toBe(key(places, i))
   })
 
   it.each([

@@ -16,8 +16,10 @@ export type MeshRead =
   | {
       readonly ok: true
       readonly format: MeshFormat
-      /** As in the file: its axes, its unit. Points are shared only where the file shares them. */
+      /** As in the file: its axes, its unit. Points are shared where the file shares them, or has no way to. */
       readonly mesh: TriangleMesh
+      /** Whether every point is used, and no two are equal. */
+      readonly distinct: boolean
       /** What the format says of itself; undefined where anything goes. */
       readonly told: { readonly unit?: 'm'; readonly up?: 'y' }
       readonly problems: readonly Problem[]
@@ -53,10 +55,19 @@ function readChecked(bytes: Uint8Array, watch: MeshWatch): MeshRead {
   if (bytes.length === 0) throw new MeshFault('intake.meshEmpty', {})
   const format = formatOf(bytes)
   const { mesh, split } = readAs(format, bytes, watch)
-  checkMesh(mesh)
+  // Those of binary STL were looked at one by one.
+  if (format !== 'stl' || mesh.triangles.length === 0) checkMesh(mesh)
   watch.progress(1)
   const told = format === 'glb' ? ({ unit: 'm', up: 'y' } as const) : {}
-  return { ok: true, format, mesh, told, problems: [...splitNote(split), ...leftNote(format, bytes)] }
+  const distinct = format === 'stl'
+  return {
+    ok: true,
+    format,
+    mesh,
+    distinct,
+    told,
+    problems: [...splitNote(split), ...leftNote(format, bytes)],
+  }
 }
 
 function readAs(format: MeshFormat, bytes: Uint8Array, watch: MeshWatch): SplitMesh {

@@ -37,7 +37,8 @@ export const cutEdges = (positions: Float64Array, heights: Float64Array): CutEdg
 
 /** The corner that lies alone on its side, 0 to 2, by the heights of the three; -1 when all lie on one side. */
 export const loneCorner = (a: number, b: number, c: number): number => {
-  const [isA, isB, isC] = [a >= 0, b >= 0, c >= 0]
-  if (isA === isB) return isB === isC ? -1 : 2
+  const isA = a >= 0
+  const isC = c >= 0
+  if (isA === b >= 0) return isA === isC ? -1 : 2
   return isA === isC ? 1 : 0
 }

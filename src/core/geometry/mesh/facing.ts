@@ -2,8 +2,7 @@
 
 import type { Point3 } from '../points.ts'
 import { partSizes } from './mesh-measure.ts'
-import { crowded, open } from './neighbours.ts'
-import { type Orientation, orientationOf, turned } from './orientation.ts'
+import { orientationOf, type PartCounts, turned } from './orientation.ts'
 import type { TriangleMesh } from './triangle-mesh.ts'
 
 export type MeshPart = {
@@ -25,65 +24,35 @@ export type FacedMesh = {
   readonly twistedEdges: number
 }
 
+const isClosed = ({ open, crowded, twisted }: PartCounts): boolean => open + crowded + twisted === 0
+
 /** Faces a mesh whose neighbours are known. */
 export const faced = (mesh: TriangleMesh, across: Int32Array): FacedMesh => {
-  const orientation = orientationOf(mesh, across)
-  const { partOf, against, parts: count } = orientation
-  const edges = edgesOfParts(mesh, across, orientation)
-  const agreed = turnedBy(mesh, across, against)
-  const { areas, volumes } = partSizes(agreed.mesh, { partOf, count, from: firstPoint(mesh) })
-  const isClosed = (part: number): boolean =>
-    edges.open[part] === 0 && edges.crowded[part] === 0 && edges.twisted[part] === 0
+  const { partOf, against, parts } = orientationOf(mesh, across)
+  const sum = (count: (part: PartCounts) => number): number =>
+    parts.reduce((all, part) => all + count(part), 0)
+  const againstFirst = sum((part) => part.against)
+  const agreed = againstFirst > 0 ? turned(mesh, across, against) : { mesh, across }
+  const { areas, volumes } = partSizes(agreed.mesh, { partOf, count: parts.length, from: firstPoint(mesh) })
   // A closed part that now faces inward is turned; an open one when more of it was turned than not.
-  const isWrong = Array.from(areas, (_, part) =>
-    isClosed(part) ? volumes[part]! < 0 : 2 * edges.turned[part]! > edges.triangles[part]!,
+  const isWrong = parts.map((part, i) =>
+    isClosed(part) ? volumes[i]! < 0 : 2 * part.against > part.triangles,
   )
-  const turn = isWrong.includes(true)
-    ? against.map((mark, t) => (isWrong[partOf[t]!] ? 1 - mark : mark))
-    : against
-  const parts = Array.from(areas, (area, part) => ({
-    triangles: edges.triangles[part]!,
-    area,
-    volume: isClosed(part) ? Math.abs(volumes[part]!) : undefined,
-    openEdges: edges.open[part]!,
-  }))
+  const isAgreed = !isWrong.includes(true)
+  const turn = isAgreed ? against : against.map((mark, t) => (isWrong[partOf[t]!] ? 1 - mark : mark))
   return {
-    ...(turn === against ? agreed : turnedBy(mesh, across, turn)),
+    ...(isAgreed ? agreed : turned(mesh, across, turn)),
     partOf,
-    parts,
-    turned: turn.reduce((sum, mark) => sum + mark, 0),
-    crowdedEdges: edges.crowded.reduce((sum, each) => sum + each, 0),
-    twistedEdges: orientation.twistedEdges,
+    parts: parts.map((part, i) => ({
+      triangles: part.triangles,
+      area: areas[i]!,
+      volume: isClosed(part) ? Math.abs(volumes[i]!) : undefined,
+      openEdges: part.open,
+    })),
+    turned: isAgreed ? againstFirst : turn.reduce((all, mark) => all + mark, 0),
+    crowdedEdges: sum((part) => part.crowded),
+    twistedEdges: sum((part) => part.twisted),
   }
 }
-
-const turnedBy = (mesh: TriangleMesh, across: Int32Array, turn: Uint8Array): ReturnType<typeof turned> =>
-  turn.includes(1) ? turned(mesh, across, turn) : { mesh, across }
 
 const firstPoint = ({ positions: p }: TriangleMesh): Point3 => ({ x: p[0] ?? 0, y: p[1] ?? 0, z: p[2] ?? 0 })
-
-type EdgeCounts = Readonly<Record<'triangles' | 'turned' | 'open' | 'crowded' | 'twisted', Uint32Array>>
-
-/** Triangles, how many of them face against the first, and edges of each kind, by part. */
-const edgesOfParts = (
-  { triangles }: TriangleMesh,
-  across: Int32Array,
-  { partOf, parts, against, twistedEdges }: Orientation,
-): EdgeCounts => {
-  const [whole, turnedOnes, opened, crowds, twisted] = Array.from({ length: 5 }, () => new Uint32Array(parts))
-  for (let t = 0; t < partOf.length; t++) {
-    const part = partOf[t]!
-    whole![part]!++
-    turnedOnes![part]! += against[t]!
-    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
-      const beyond = across[edge]!
-      if (beyond === open) opened![part]!++
-      else if (beyond === crowded) crowds![part]!++
-      else if (twistedEdges > 0) {
-        const turn = triangles[edge] === triangles[beyond] ? 1 : 0
-        if ((against[t]! ^ against[Math.floor(beyond / 3)]!) !== turn) twisted![part]!++
-      }
-    }
-  }
-  return { triangles: whole!, turned: turnedOnes!, open: opened!, crowded: crowds!, twisted: twisted! }
-}

@@ -14,6 +14,9 @@ export type Neighbours = {
   readonly repeated: Uint8Array | undefined
 }
 
+/** The triangle that an edge belongs to. */
+export const triangleOf = (edge: number): number => (edge / 3) | 0
+
 /** The edge after `edge` in its triangle. */
 export const nextEdge = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1)
 
@@ -22,7 +25,9 @@ const edgesByPoint = (mesh: TriangleMesh): { readonly starts: Uint32Array; reado
   const { triangles } = mesh
   const starts = new Uint32Array(pointCount(mesh) + 2)
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!]
+    const a = triangles[t]!
+    const b = triangles[t + 1]!
+    const c = triangles[t + 2]!
     starts[Math.min(a, b) + 2]!++
     starts[Math.min(b, c) + 2]!++
     starts[Math.min(c, a) + 2]!++
@@ -30,7 +35,9 @@ const edgesByPoint = (mesh: TriangleMesh): { readonly starts: Uint32Array; reado
   for (let p = 2; p < starts.length; p++) starts[p]! += starts[p - 1]!
   const edges = new Uint32Array(triangles.length)
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!]
+    const a = triangles[t]!
+    const b = triangles[t + 1]!
+    const c = triangles[t + 2]!
     edges[starts[Math.min(a, b) + 1]!++] = t
     edges[starts[Math.min(b, c) + 1]!++] = t + 1
     edges[starts[Math.min(c, a) + 1]!++] = t + 2
@@ -63,7 +70,7 @@ export const neighboursOf = (mesh: TriangleMesh): Neighbours => {
       const first = firstEdge[other]!
       if (isRepeat(triangles, across, first, edge)) {
         repeated ??= new Uint8Array(triangles.length / 3)
-        repeated[Math.floor(edge / 3)] = 1
+        repeated[triangleOf(edge)] = 1
       }
       join(across, first, edge)
     }

@@ -3,17 +3,27 @@
  * one way. Edges as `neighbours.ts` numbers them.
  */
 
-import { nextEdge } from './neighbours.ts'
+import { crowded, nextEdge, triangleOf } from './neighbours.ts'
 import type { TriangleMesh } from './triangle-mesh.ts'
+
+/** What was counted in one part. */
+export type PartCounts = {
+  readonly triangles: number
+  /** Triangles that face against the part's first. */
+  readonly against: number
+  /** Edges with nothing beyond, and those of its triangles at which three or more meet. */
+  readonly open: number
+  readonly crowded: number
+  /** Edges over which the part faces two ways whatever is turned, as a band with a half twist does. */
+  readonly twisted: number
+}
 
 export type Orientation = {
   /** The part of each triangle, from 0 in the order of their first triangles. */
   readonly partOf: Uint32Array
-  readonly parts: number
+  readonly parts: readonly PartCounts[]
   /** 1 for each triangle that faces against the first one of its part. */
   readonly against: Uint8Array
-  /** Edges over which a part faces two ways whatever is turned, as a band with a half twist does. */
-  readonly twistedEdges: number
 }
 
 /** Walks over the shared edges from triangle to triangle; edges where three or more meet part the mesh. */
@@ -21,32 +31,51 @@ export const orientationOf = ({ triangles }: TriangleMesh, across: Int32Array): 
   const count = triangles.length / 3
   const partOf = new Uint32Array(count)
   const against = new Uint8Array(count)
-  const stack = new Uint32Array(count)
-  let [parts, twisted] = [0, 0]
-  for (let seed = 0; seed < count; seed++) {
-    if (partOf[seed] !== 0) continue
-    partOf[seed] = ++parts
-    stack[0] = seed
-    for (let height = 1; height > 0; ) {
-      const triangle = stack[--height]!
-      for (let k = 0; k < 3; k++) {
-        const edge = 3 * triangle + k
-        const beyond = across[edge]!
-        if (beyond < 0) continue
-        const neighbour = Math.floor(beyond / 3)
-        const turn = triangles[edge] === triangles[beyond] ? 1 : 0
-        if (partOf[neighbour] !== 0) {
-          if ((against[triangle]! ^ against[neighbour]!) !== turn) twisted++
-          continue
-        }
-        partOf[neighbour] = parts
-        against[neighbour] = against[triangle]! ^ turn
-        stack[height++] = neighbour
+  const walk: Walk = { triangles, across, partOf, against, stack: new Uint32Array(count) }
+  const parts: PartCounts[] = []
+  for (let seed = 0; seed < count; seed++)
+    if (partOf[seed] === 0) parts.push(walkedFrom(seed, parts.length + 1, walk))
+  for (let t = 0; t < count; t++) partOf[t]!--
+  return { partOf, parts, against }
+}
+
+type Walk = {
+  readonly triangles: Uint32Array
+  readonly across: Int32Array
+  /** Numbers of parts from 1; 0 where nobody was yet. */
+  readonly partOf: Uint32Array
+  readonly against: Uint8Array
+  readonly stack: Uint32Array
+}
+
+/** Marks every triangle of one part. */
+const walkedFrom = (seed: number, part: number, walk: Walk): PartCounts => {
+  const { triangles, across, partOf, against, stack } = walk
+  let [whole, turned, open, crowds, twisted] = [0, 0, 0, 0, 0]
+  partOf[seed] = part
+  stack[0] = seed
+  for (let height = 1; height > 0; ) {
+    const triangle = stack[--height]!
+    const facing = against[triangle]!
+    whole++
+    turned += facing
+    for (let edge = 3 * triangle; edge < 3 * triangle + 3; edge++) {
+      const beyond = across[edge]!
+      if (beyond < 0) {
+        if (beyond === crowded) crowds++
+        else open++
+        continue
       }
+      const neighbour = triangleOf(beyond)
+      const wanted = triangles[edge] === triangles[beyond] ? 1 - facing : facing
+      if (partOf[neighbour] === 0) {
+        partOf[neighbour] = part
+        against[neighbour] = wanted
+        stack[height++] = neighbour
+      } else if (against[neighbour] !== wanted) twisted++
     }
   }
-  for (let t = 0; t < count; t++) partOf[t]!--
-  return { partOf, parts, against, twistedEdges: twisted / 2 }
+  return { triangles: whole, against: turned, open, crowded: crowds, twisted: twisted / 2 }
 }
 
 /** The mesh and its neighbours with the marked triangles turned round: their second and third corners change places. */
@@ -60,7 +89,7 @@ export const turned = (
   // Edges a-b, b-c, c-a become a-c, c-b, b-a: the first and the last change places.
   const moved = (edge: number): number => {
     const k = edge % 3
-    return turn[Math.floor(edge / 3)] === 1 ? edge - k + (2 - k) : edge
+    return turn[triangleOf(edge)] === 1 ? edge - k + (2 - k) : edge
   }
   for (let t = 0; t < turn.length; t++) {
     if (turn[t] === 1) {

@@ -17,43 +17,45 @@ export const splitByPlane = (
 ): { readonly below: SideSizes; readonly above: SideSizes } => {
   const heights = heightsOver(positions, plane)
   const { x, y, z } = planeFoot(plane)
-  let [areaBelow, areaAbove, volumeBelow, volumeAbove] = [0, 0, 0, 0]
+  // Area and volume above, then below: an array of doubles is added to without a new number each time.
+  const sums = new Float64Array(4)
   for (let t = 0; t < triangles.length; t += 3) {
-    const p = triangles[t]!
-    const q = triangles[t + 1]!
-    const r = triangles[t + 2]!
-    const ax = positions[3 * p]!
-    const ay = positions[3 * p + 1]!
-    const az = positions[3 * p + 2]!
-    const ux = positions[3 * q]! - ax
-    const uy = positions[3 * q + 1]! - ay
-    const uz = positions[3 * q + 2]! - az
-    const vx = positions[3 * r]! - ax
-    const vy = positions[3 * r + 1]! - ay
-    const vz = positions[3 * r + 2]! - az
+    const a = triangles[t]!
+    const b = triangles[t + 1]!
+    const c = triangles[t + 2]!
+    const ax = positions[3 * a]!
+    const ay = positions[3 * a + 1]!
+    const az = positions[3 * a + 2]!
+    const ux = positions[3 * b]! - ax
+    const uy = positions[3 * b + 1]! - ay
+    const uz = positions[3 * b + 2]! - az
+    const vx = positions[3 * c]! - ax
+    const vy = positions[3 * c + 1]! - ay
+    const vz = positions[3 * c + 2]! - az
     const nx = uy * vz - uz * vy
     const ny = uz * vx - ux * vz
     const nz = ux * vy - uy * vx
     const area = Math.sqrt(nx * nx + ny * ny + nz * nz) / 2
     const volume = ((ax - x) * nx + (ay - y) * ny + (az - z) * nz) / 6
-    const share = shareAbove(heights[p]!, heights[q]!, heights[r]!)
-    areaAbove += share * area
-    areaBelow += (1 - share) * area
-    volumeAbove += share * volume
-    volumeBelow += (1 - share) * volume
+    const share = shareAbove(heights[a]!, heights[b]!, heights[c]!)
+    sums[0]! += share * area
+    sums[1]! += share * volume
+    sums[2]! += (1 - share) * area
+    sums[3]! += (1 - share) * volume
   }
   return {
-    below: { area: areaBelow, volume: volumeBelow },
-    above: { area: areaAbove, volume: volumeAbove },
+    above: { area: sums[0]!, volume: sums[1]! },
+    below: { area: sums[2]!, volume: sums[3]! },
   }
 }
 
 /** How much of a triangle lies above, by the heights of its corners. */
 const shareAbove = (a: number, b: number, c: number): number => {
-  if (a >= 0 && b >= 0 && c >= 0) return 1
-  if (a < 0 && b < 0 && c < 0) return 0
   const lone = loneCorner(a, b, c)
-  const [alone, next, last] = lone === 0 ? [a, b, c] : lone === 1 ? [b, c, a] : [c, a, b]
+  if (lone === -1) return a >= 0 ? 1 : 0
+  const alone = lone === 0 ? a : lone === 1 ? b : c
+  const next = lone === 0 ? b : lone === 1 ? c : a
+  const last = lone === 0 ? c : lone === 1 ? a : b
   const share = (alone / (alone - next)) * (alone / (alone - last))
   return alone >= 0 ? share : 1 - share
 }

@@ -34,12 +34,19 @@ export type RepairedMesh = {
   readonly found: MeshFindings
 }
 
+export type MeshRepair = {
+  /** Points on rims closer than this become one; 0 for none. */
+  readonly tolerance: number
+  /** Whether it is known that every point is used, and no two are equal: then that is not looked for. */
+  readonly distinct: boolean
+}
+
 /**
- * Repairs a mesh. Equal points become one; points on rims closer than `tolerance` too (0 for none). A closed part is
- * turned to face outward, an open one as most of it did. Nothing is filled in, and no point is moved but onto another.
+ * Repairs a mesh. Equal points become one, and near ones on rims. A closed part is turned to face outward, an open one
+ * as most of it did. Nothing is filled in, and no point is moved but onto another.
  */
-export const repairMesh = (mesh: TriangleMesh, tolerance: number): RepairedMesh => {
-  const { mesh: welded, ...counts } = weldEqual(mesh)
+export const repairMesh = (mesh: TriangleMesh, { tolerance, distinct }: MeshRepair): RepairedMesh => {
+  const { mesh: welded, ...counts } = distinct ? { mesh, merged: 0, unused: 0 } : weldEqual(mesh)
   const { mesh: joined, across: beyond, merged, ...gone } = closedSeams(welded, tolerance)
   const { turned, crowdedEdges, twistedEdges, ...result } = faced(joined, beyond)
   const found = { ...counts, ...gone, merged: counts.merged + merged, turned, crowdedEdges, twistedEdges }

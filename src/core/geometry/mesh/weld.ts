@@ -52,7 +52,9 @@ const grown = ({ table, hash }: Places, positions: Float64Array, count: number):
  */
 export const weldEqual = ({ positions, triangles }: TriangleMesh): Welded => {
   const points = positions.length / 3
-  const places: Places = { table: new Uint32Array(powerOfTwoOver(points / 2 + 1)), hash: placeHash() }
+  // A closed surface has half as many points as triangles, so a sixth of its corners; the table is half full then.
+  const expected = Math.min(points, triangles.length / 6)
+  const places: Places = { table: new Uint32Array(powerOfTwoOver(2 * expected + 1)), hash: placeHash() }
   const kept = new Float64Array(positions.length)
   const newIds = new Uint32Array(points)
   const corners = new Uint32Array(triangles.length)
