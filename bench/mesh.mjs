@@ -10,6 +10,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { parabolicHull, stlBinary } from '../test/support/hull-meshes.mjs'
 import { garbage } from '../test/support/mesh-garbage.mjs'
+import { measuredScan } from '../test/support/noisy-hull.mjs'
 import { median } from './statistics.mjs'
 
 /** The yardstick, as Debian packages it, and what it is asked for: volume too, and everything it does unasked. */
@@ -17,7 +18,20 @@ const tool = 'admesh'
 const yardsticks = { measure: ['--exact', '--normal-directions', '--normal-values'], all: [] }
 /** Ratio to the tool's `measure`, seconds, bytes; seconds and bytes of one file of garbage. */
 const most = { ratio: 1.5, seconds: 3, peakBytes: 1.5e9, garbageSeconds: 2, garbageBytes: 2e9 }
+/** Scans, and how far off their area and waterline may be. */
+const full = { along: 1000, up: 60, upAbove: 40, seed: 20270412 }
+const noises = [
+  { name: '3 mm', scan: { ...full, deviation: 0.003, scaleError: 0 }, area: 0.01, waterline: 0.002 },
+  {
+    name: '10 mm, 1 %',
+    scan: { ...full, deviation: 0.01, scaleError: 0.01 },
+    area: 0.02,
+    waterline: Infinity,
+  },
+]
 const garbageSize = 200_000_000
+
+const percent = (/** @type {number} */ share) => `${(100 * share).toFixed(3)} %`
 
 /** @param {string} name @param {number} otherwise */
 function option(name, otherwise) {
@@ -44,7 +58,11 @@ try {
 }
 
 function run() {
-  const result = { scan: scan(), ...(process.argv.includes('--garbage') ? { garbage: refusals() } : {}) }
+  const result = {
+    scan: scan(),
+    garbage: process.argv.includes('--garbage') ? refusals() : [],
+    noise: process.argv.includes('--noise') ? noisyScans() : [],
+  }
   console.log(process.argv.includes('--json') ? JSON.stringify(result, null, 2) : lines(result).join('\n'))
   const faults = faultsOf(result)
   for (const fault of faults) console.error(`bench: ${fault}`)
@@ -82,6 +100,14 @@ function scan() {
   }
 }
 
+function noisyScans() {
+  return noises.map(({ name, scan: given, ...allowed }) => {
+    const start = performance.now()
+    const measured = measuredScan(given)
+    return { name, ...measured, seconds: (performance.now() - start) / 1000, allowed }
+  })
+}
+
 function refusals() {
   return Object.keys(garbage).map((kind) => {
     const { stdout } = timed(process.execPath, [
@@ -108,10 +134,17 @@ function scanLines({ medianSeconds, ratios, peakBytes, ...rest }) {
   ]
 }
 
-/** @param {{ scan: ReturnType<typeof scan>, garbage?: any[] }} result */
-function lines({ scan: scanned, garbage: refused = [] }) {
+/** @typedef {{ scan: ReturnType<typeof scan>, garbage: any[], noise: ReturnType<typeof noisyScans> }} Result */
+
+/** @param {Result} result */
+function lines({ scan: scanned, garbage: refused, noise }) {
   return [
     ...scanLines(scanned),
+    ...noise.map(
+      ({ name, triangles, rounds, takenOffShare, areaError, waterlineError, seconds }) =>
+        `noise of ${name}: ${triangles} triangles, ${rounds} rounds, ${percent(takenOffShare)} of the area taken off, ` +
+        `area ${percent(areaError)}, waterline ${percent(waterlineError)} off, ${seconds.toFixed(1)} s`,
+    ),
     ...refused.map(
       ({ kind, code, seconds, peakBytes }) =>
         `${kind.padEnd(16)} ${seconds.toFixed(2)} s  ${(peakBytes / 1e6).toFixed(0).padStart(5)} MB  ${code}`,
@@ -119,8 +152,8 @@ function lines({ scan: scanned, garbage: refused = [] }) {
   ]
 }
 
-/** @param {{ scan: ReturnType<typeof scan>, garbage?: any[] }} result */
-function faultsOf({ scan: { medianSeconds, ratios, peakBytes }, garbage: refused = [] }) {
+/** @param {Result} result */
+function faultsOf({ scan: { medianSeconds, ratios, peakBytes }, garbage: refused, noise }) {
   const ours = medianSeconds.ours ?? 0
   return [
     ...(ratios !== undefined && (ratios.measure ?? 0) > most.ratio
@@ -128,6 +161,12 @@ function faultsOf({ scan: { medianSeconds, ratios, peakBytes }, garbage: refused
       : []),
     ...(ours > most.seconds ? [`${ours} s from file to figures`] : []),
     ...(peakBytes > most.peakBytes ? [`${peakBytes} bytes held`] : []),
+    ...noise
+      .filter(
+        ({ areaError, waterlineError, allowed }) =>
+          Math.abs(areaError) > allowed.area || Math.abs(waterlineError) > allowed.waterline,
+      )
+      .map(({ name, areaError, waterlineError }) => `noise of ${name}: ${areaError}, ${waterlineError} off`),
     ...refused
       .filter(
         (one) =>

@@ -71,9 +71,11 @@ export {
   moving,
   type Similarity,
   scaling,
+  scalingTo,
   turning,
   undoing,
 } from './mesh/similarity.ts'
+export { type SmoothedMesh, type Smoothing, smoothMesh } from './mesh/smooth-mesh.ts'
 export { pointCount, type TriangleMesh, triangleCount } from './mesh/triangle-mesh.ts'
 export { between3, distance2, distance3, type Point2, type Point3 } from './points.ts'
 export { type Polygon, polygonArea, polygonPerimeter, signedArea } from './polygon.ts'

@@ -1,6 +1,6 @@
 /** Moves, turns, scales and mirrors meshes. Turns are 3 by 3 matrices, row after row; the results own new arrays. */
 
-import type { Point3 } from '../points.ts'
+import { distance3, type Point3 } from '../points.ts'
 import type { Plane } from './plane.ts'
 import type { TriangleMesh } from './triangle-mesh.ts'
 
@@ -19,6 +19,12 @@ const [still, nowhere]: readonly [Nine, Point3] = [[1, 0, 0, 0, 1, 0, 0, 0, 1], 
 
 /** Scales about the origin: metres from millimetres, or a scan by what a tape said. */
 export const scaling = (scale: number): Similarity => ({ scale, turn: still, move: nowhere })
+
+/** Scales so that two points come to lie as far apart as was measured; undefined when they are in one place. */
+export const scalingTo = (length: number, [a, b]: readonly [Point3, Point3]): Similarity | undefined => {
+  const distance = distance3(a, b)
+  return distance > 0 ? scaling(length / distance) : undefined
+}
 
 /** Moves without turning. */
 export const moving = (move: Point3): Similarity => ({ scale: 1, turn: still, move })
