@@ -76,6 +76,7 @@ export {
   undoing,
 } from './mesh/similarity.ts'
 export { type SmoothedMesh, type Smoothing, smoothMesh } from './mesh/smooth-mesh.ts'
+export { type SymmetryPlane, symmetryPlane } from './mesh/symmetry-plane.ts'
 export { pointCount, type TriangleMesh, triangleCount } from './mesh/triangle-mesh.ts'
 export { between3, distance2, distance3, type Point2, type Point3 } from './points.ts'
 export { type Polygon, polygonArea, polygonPerimeter, signedArea } from './polygon.ts'

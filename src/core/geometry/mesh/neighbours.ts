@@ -20,6 +20,17 @@ export const triangleOf = (edge: number): number => (edge / 3) | 0
 /** The edge after `edge` in its triangle. */
 export const nextEdge = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1)
 
+/** 1 for each point on an edge that two triangles do not share: on a rim, or where three meet. */
+export const rimMarks = ({ positions, triangles }: TriangleMesh, across: Int32Array): Uint8Array => {
+  const marks = new Uint8Array(positions.length / 3)
+  for (let edge = 0; edge < across.length; edge++) {
+    if (across[edge]! >= 0) continue
+    marks[triangles[edge]!] = 1
+    marks[triangles[nextEdge(edge)]!] = 1
+  }
+  return marks
+}
+
 /** Edges sorted by the lower number of their ends: those of point `p` are `edges` from `starts[p]` to `starts[p + 1]`. */
 const edgesByPoint = (mesh: TriangleMesh): { readonly starts: Uint32Array; readonly edges: Uint32Array } => {
   const { triangles } = mesh

@@ -1,7 +1,7 @@
 /** The points that each point of a mesh is joined to by an edge; those on a rim only along it. */
 
-import { nextEdge } from './neighbours.ts'
-import type { TriangleMesh } from './triangle-mesh.ts'
+import { nextEdge, rimMarks } from './neighbours.ts'
+import { pointCount, type TriangleMesh } from './triangle-mesh.ts'
 
 export type PointNeighbours = {
   /** Those of point `p` are `points` from `starts[p]` to `starts[p + 1]`. */
@@ -13,17 +13,10 @@ export type PointNeighbours = {
  * Neighbours of every point. A point on a rim, or where three triangles meet at an edge, has only the neighbours along
  * that rim or edge: what is smoothed then keeps its rim where it is. `across` as `neighbours.ts` has it.
  */
-export const pointNeighbours = (
-  { positions, triangles }: TriangleMesh,
-  across: Int32Array,
-): PointNeighbours => {
-  const count = positions.length / 3
-  const isOnRim = new Uint8Array(count)
-  for (let edge = 0; edge < across.length; edge++) {
-    if (across[edge]! >= 0) continue
-    isOnRim[triangles[edge]!] = 1
-    isOnRim[triangles[nextEdge(edge)]!] = 1
-  }
+export const pointNeighbours = (mesh: TriangleMesh, across: Int32Array): PointNeighbours => {
+  const { triangles } = mesh
+  const count = pointCount(mesh)
+  const isOnRim = rimMarks(mesh, across)
   const eachPair = (take: (from: number, to: number) => void): void => {
     for (let edge = 0; edge < across.length; edge++) {
       const isRim = across[edge]! < 0

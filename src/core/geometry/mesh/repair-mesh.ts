@@ -1,6 +1,7 @@
 /** Puts a mesh from a file in order: points shared, no triangle twice or of no use, all of a part facing one way. */
 
 import { faced, type MeshPart } from './facing.ts'
+import { rimMarks } from './neighbours.ts'
 import { soundTriangles } from './sound-triangles.ts'
 import type { TriangleMesh } from './triangle-mesh.ts'
 import { weldEqual } from './weld.ts'
@@ -68,13 +69,8 @@ const closedSeams = (mesh: TriangleMesh, tolerance: number) => {
   }
 }
 
-const pointsOnRims = ({ positions, triangles }: TriangleMesh, across: Int32Array): Uint32Array => {
-  const isOnRim = new Uint8Array(positions.length / 3)
-  for (let edge = 0; edge < across.length; edge++) {
-    if (across[edge]! >= 0) continue
-    isOnRim[triangles[edge]!] = 1
-    isOnRim[triangles[edge % 3 === 2 ? edge - 2 : edge + 1]!] = 1
-  }
+const pointsOnRims = (mesh: TriangleMesh, across: Int32Array): Uint32Array => {
+  const isOnRim = rimMarks(mesh, across)
   const points = new Uint32Array(isOnRim.reduce((sum, mark) => sum + mark, 0))
   let at = 0
   for (let p = 0; p < isOnRim.length; p++) if (isOnRim[p] === 1) points[at++] = p
