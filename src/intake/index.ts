@@ -1,5 +1,10 @@
 /** Files from outside as plain data: bounded, and every problem with its place. */
 export type { HourlySeries } from '#core/climate'
+export type { MeshFormat } from './mesh/mesh-format.ts'
+export { mostMeshBytes } from './mesh/mesh-limits.ts'
+export type { MeshWatch } from './mesh/mesh-watch.ts'
+export type { MeshRead } from './mesh/read-mesh.ts'
+export { readMesh } from './mesh/read-mesh.ts'
 export type { Problem, ProblemData } from './problem.ts'
 export { problemsTold } from './problem.ts'
 export { seriesHash } from './series-hash.ts'

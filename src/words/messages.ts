@@ -11,6 +11,7 @@ import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
 import { jobsWords } from './jobs-words.ts'
 import { markingWords } from './marking-words.ts'
+import { meshProblems } from './mesh-problems.ts'
 import { mishapWords } from './mishap-words.ts'
 import { moneyWords } from './money-words.ts'
 import { paperPhrases } from './paper-phrases.ts'
@@ -43,6 +44,7 @@ export const tables: Readonly<Record<string, Table>> = {
   jobsWords,
   jobProblems,
   markingWords,
+  meshProblems,
   mishapWords,
   moneyWords,
   paperPhrases,

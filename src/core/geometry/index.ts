@@ -48,6 +48,36 @@ export {
   loftRowAt,
   rowPointAt,
 } from './loft-row.ts'
+export { clipMesh, cropMesh, withoutUnused } from './mesh/clip-mesh.ts'
+export type { MeshPart } from './mesh/facing.ts'
+export { type Box, meshArea, meshBox, meshVolume } from './mesh/mesh-measure.ts'
+export { type OpenLoop, openLoops } from './mesh/open-loops.ts'
+export {
+  flippedPlane,
+  heightOver,
+  levelPlane,
+  type Plane,
+  planeFoot,
+  planeThrough,
+} from './mesh/plane.ts'
+export { planeSection, type SectionLine } from './mesh/plane-section.ts'
+export { type SideSizes, splitByPlane } from './mesh/plane-split.ts'
+export { type MeshFindings, type MeshRepair, type RepairedMesh, repairMesh } from './mesh/repair-mesh.ts'
+export {
+  inOrder,
+  mirroring,
+  movedMesh,
+  movedPoint,
+  moving,
+  type Similarity,
+  scaling,
+  scalingTo,
+  turning,
+  undoing,
+} from './mesh/similarity.ts'
+export { type SmoothedMesh, type Smoothing, smoothMesh } from './mesh/smooth-mesh.ts'
+export { type SymmetryPlane, symmetryPlane } from './mesh/symmetry-plane.ts'
+export { pointCount, type TriangleMesh, triangleCount } from './mesh/triangle-mesh.ts'
 export { between3, distance2, distance3, type Point2, type Point3 } from './points.ts'
 export { type Polygon, polygonArea, polygonPerimeter, signedArea } from './polygon.ts'
 export { clipPolyline, type Polyline, polylineLength, polylinesLength } from './polyline.ts'
