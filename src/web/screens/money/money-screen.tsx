@@ -55,7 +55,7 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
       ) : (
         <>
           {estimate && plan ? (
-            <Part title={labelOf('heading.money')} notes={sheetNotes(view, notesOf(plan, /^money\./))}>
+            <Part title={labelOf('heading.money')} notes={sheetNotes(view, spoken(view, plan))}>
               {groups.map((group) => (
                 <Group key={group} group={group} view={view} estimate={estimate} />
               ))}
@@ -106,6 +106,10 @@ export const MoneyScreen = ({ view, head, block }: ScreenProps) => {
     </Sheet>
   )
 }
+
+/** A price that is missing has its box in the line: no note a line. */
+const spoken = ({ readOnly }: JobView, plan: Parameters<typeof notesOf>[0]) =>
+  notesOf(plan, /^money\./).filter(({ code }) => readOnly || code !== 'money.priceMissing')
 
 const keys = {
   rates: ['role', 'hourly'],
