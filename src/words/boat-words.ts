@@ -130,6 +130,8 @@ const surface: Readonly<Record<string, string>> = {
     'The bottom should end at the chine, but the hull has none, so it ends at the waterline. Mark the chine on the stations, or give a height.',
   'boat.bootTopClosed':
     'The stripe from {lowM} to {highM} has no height left, so it is left out. Raise its upper edge.',
+  'boat.ruleDiffers':
+    'A rule of thumb gives {ruleAreaM2} for the {zone}, where the surface has {areaM2}. {takes, select, box {It takes the bottom for a box as wide as the boat and as deep as she draws; a bottom that rises from keel to chine has less.} middling {Its factor is that of a boat of middling rise of floor; a flatter or steeper one differs.} flat {It takes the length on deck and knows nothing of the depth.} deck {It knows no cockpit and no side decks: it is the area inside the sheer that it stands for.} other {It takes the sides for plumb and the sheer for level.}} Buy by the surface, and measure once where the two are far apart.',
   'boat.areaFarFromRule':
     'The {zone, select, topsides {topsides come} bottom {bottom comes} other {deck comes}} to {areaM2}, while a common rule of thumb gives {ruleAreaM2}. Check the sizes before you buy.',
 }

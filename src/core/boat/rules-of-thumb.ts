@@ -113,6 +113,34 @@ const farFromAll = (rows: readonly RuleComparison[]): readonly Note[] => {
   return [{ code: 'boat.areaFarFromRule', severity: 'info', data, source }]
 }
 
+/** What a rule takes the hull for, where that is not plumb sides and a level sheer. */
+const takenFor: Readonly<Record<string, string>> = {
+  'bottom.waterline100': 'box',
+  'bottom.waterline085': 'middling',
+  'bottom.overall085': 'flat',
+  'deck.threeQuarters': 'deck',
+}
+
+/** One rule of several that is far off, while another is near: why it reads otherwise hangs on the rule. */
+const farFromOne = (rows: readonly RuleComparison[]): readonly Note[] => {
+  if (farFromAll(rows).length > 0) return []
+  return rows
+    .filter(({ differenceShare }) => Math.abs(differenceShare) > noticedDifference)
+    .map(({ zone, id, area, workedArea, differenceShare, source }) => ({
+      code: 'boat.ruleDiffers',
+      severity: 'info',
+      data: {
+        zone,
+        rule: id,
+        areaM2: workedArea,
+        ruleAreaM2: area,
+        differenceShare,
+        takes: takenFor[id] ?? 'plumb',
+      },
+      source,
+    }))
+}
+
 /** Worked areas, m², of the zones to compare. */
 export type WorkedAreas = Readonly<Partial<Record<RuleZone, number>>>
 
@@ -120,7 +148,7 @@ export type WorkedAreas = Readonly<Partial<Record<RuleZone, number>>>
 const judges = ({ meantFor }: RuleComparison): boolean => meantFor !== 'long-keel' && meantFor !== 'fin-keel'
 
 /**
- * Each worked area beside each rule for its zone; where even the nearest rule for a hull body is more than 20 % away a note says so.
+ * Each worked area beside each rule for its zone; a note explains each rule for a hull body that is more than 20 % away, and says so once where even the nearest is.
  */
 export const compareWithRules = (sizes: RuleSizes, worked: WorkedAreas): RuleCheck => {
   const rows = rulesOfThumb(sizes).flatMap((rule) => {
@@ -131,7 +159,7 @@ export const compareWithRules = (sizes: RuleSizes, worked: WorkedAreas): RuleChe
   const zones: readonly RuleZone[] = ['topsides', 'bottom', 'deck']
   const notes = zones.flatMap((zone) => {
     const own = rows.filter((row) => row.zone === zone && judges(row))
-    return own.length > 0 ? farFromAll(own) : []
+    return own.length > 0 ? [...farFromAll(own), ...farFromOne(own)] : []
   })
   return { rows, notes }
 }
