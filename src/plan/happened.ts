@@ -1,6 +1,6 @@
 /** What the log says has already happened, and what of it went wrong. */
 import type { Interval } from '#core/schedule'
-import type { Log } from '#job'
+import { inForce, type Log } from '#job'
 import { mendId } from './steps/draft.ts'
 
 /** The last thing that went wrong with a step. */
@@ -86,9 +86,9 @@ function goWrong({ done, started, mishaps }: Told, { step, minute, entry }: Entr
 
 type Entry = { readonly step: string; readonly minute: number; readonly entry: Log[number] }
 
-/** Entries that name a step and a time, oldest first; ids settle entries of the same minute. */
+/** Entries that count and name a step and a time, oldest first; ids settle entries of the same minute. */
 const inTime = (log: Log): readonly Entry[] =>
-  log
+  inForce(log)
     .flatMap((entry): readonly Entry[] => {
       const minute = minuteOfEntry(entry.at)
       return entry.step === undefined || minute === undefined ? [] : [{ step: entry.step, minute, entry }]

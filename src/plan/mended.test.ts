@@ -165,3 +165,14 @@ describe('a log of mishaps', () => {
     expect(planner.plan({ ...now, log: upToSecond }).plan).toEqual(plan({ ...now, log: upToSecond }))
   }, 30_000)
 })
+
+describe('an entry that takes the place of another', () => {
+  it('moves a tick to the hour it was really done', () => {
+    const wednesday = endOf(made, first.id)
+    const friday = wednesday + 2880
+    const late = entry(friday, { kind: 'done', step: first.id })
+    const again = entry(wednesday, { kind: 'done', step: first.id, corrects: late.id })
+    expect(placedIn(after([late], friday + 60), first.id)?.endMinute).toBe(friday)
+    expect(placedIn(after([late, again], friday + 60), first.id)?.endMinute).toBe(wednesday)
+  })
+})

@@ -1,6 +1,6 @@
 /** The weather a plan is made with: the series at hand, with the rain that the log tells of. */
 import { type HourlySeries, hourMs, type ToldRain, withToldRain } from '#core/climate'
-import type { Log } from '#job'
+import { inForce, type Log } from '#job'
 import type { Runner, Stage } from './remember.ts'
 
 /** The very same series when the log tells of no rain. */
@@ -15,7 +15,7 @@ export function weatherAsTold(
 const toldRains: Stage<{ readonly log: Log }, readonly ToldRain[]> = {
   name: 'told rains',
   run: ({ log }) =>
-    log
+    inForce(log)
       .flatMap((entry) => {
         const fromMs = Date.parse(entry.at)
         if (entry.kind !== 'rain' || Number.isNaN(fromMs)) return []

@@ -116,10 +116,16 @@ const log: FieldWords = {
     wait: ['Least wait', 'Before it is sanded or coated again; the clocks of the product hold besides.'],
     until: ['Until', 'When the rain stopped; left out, within the hour.'],
     rain: ['Rain', 'How much fell in all; nothing where it stayed dry after all.'],
-    by: ['Who', 'Who says so.'],
+    by: ['Who', 'Names, as people write them.'],
     text: ['In your words', 'What happened, as you would tell it.'],
     air: ['Air', 'Temperature read on the spot.'],
     humidity: ['Humidity', 'Read on the spot.'],
+    skin: ['Skin', 'Temperature of the surface itself, read on the spot.'],
+    batch: ['Batches', 'Their numbers, as they stand on the cans.'],
+    used: ['Quantity used', 'Mixed paint that the coat took, thinner in it.'],
+    wetFilm: ['Wet film', 'Read off the gauge, thinner in it.'],
+    corrects: ['In place of', 'Entries that it takes the place of: they stay written and count no more.'],
+    written: ['Written', 'Where that was later than what the entry tells of.'],
   },
 }
 

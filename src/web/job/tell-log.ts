@@ -1,6 +1,6 @@
 /** Tells the log, so that what is told last is read last. */
-import type { RawCells } from '#job'
-import type { JobView } from './job-view.ts'
+import { correctedIds, type RawCells } from '#job'
+import type { JobView, LogLine } from './job-view.ts'
 import { localInstant } from './local-date.ts'
 
 export type StepTurn = 'started' | 'done' | 'not done'
@@ -23,6 +23,44 @@ export function tellLog(
     .filter((atMs) => atMs >= nowMs - minuteMs && atMs < nowMs + 10 * minuteMs)
   const least = Math.max(...told.map((atMs) => Math.floor(atMs / minuteMs) * minuteMs + minuteMs), nowMs)
   addEntry({ at: localInstant(least, timeZone), ...cells })
+}
+
+/** Lines that no other takes the place of. */
+export function linesInForce(log: readonly LogLine[]): readonly LogLine[] {
+  const corrected = correctedIds(log.map(({ id, cells }) => ({ id, corrects: cells.corrects })))
+  return corrected.size === 0 ? log : log.filter(({ id }) => !corrected.has(id))
+}
+
+const turns: readonly string[] = ['started', 'done', 'not done']
+
+/**
+ * Writes an entry about a moment that is past, and says when it was written. What was told of the same step for
+ * later than that, a tick too many or one taken back, it takes the place of: else the old tick would have the last word.
+ */
+export function tellPast(
+  view: TellView,
+  { cells, atMs, nowMs }: { readonly cells: RawCells; readonly atMs: number; readonly nowMs: number },
+): void {
+  if (atMs > nowMs - minuteMs) {
+    tellLog(view, { cells, nowMs })
+    return
+  }
+  const { log, addEntry, timeZone } = view
+  const own = linesInForce(log)
+    .filter((line) => cells.step !== undefined && line.cells.step === cells.step)
+    .map(({ id, cells: { at, kind } }) => ({ id, kind: String(kind), atMs: Date.parse(String(at)) }))
+  const taken = new Set(own.map((line) => Math.floor(line.atMs / minuteMs)))
+  let minute = Math.floor(atMs / minuteMs)
+  while (taken.has(minute)) minute++
+  const corrects = turns.includes(String(cells.kind))
+    ? own.filter((line) => turns.includes(line.kind) && line.atMs >= minute * minuteMs).map(({ id }) => id)
+    : []
+  addEntry({
+    at: localInstant(minute * minuteMs, timeZone),
+    ...cells,
+    ...(corrects.length === 0 ? {} : { corrects: corrects.join(', ') }),
+    written: localInstant(nowMs, timeZone),
+  })
 }
 
 export function tellStep(

@@ -1,6 +1,7 @@
 /** The rows of one day: a step each, planned or done by the log, in the order of the clock. */
 import type { DayPiece, Pour } from '#plan'
 import type { LogLine } from '../../job/job-view.ts'
+import { linesInForce } from '../../job/tell-log.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 
 export type DayRow = DayPiece & {
@@ -54,7 +55,7 @@ const turns: readonly string[] = ['started', 'done', 'not done', 'mishap']
 
 /** What the log says last of each step: its kind. */
 export function lastTurns(log: readonly LogLine[]): ReadonlyMap<string, string> {
-  const told = log
+  const told = linesInForce(log)
     .flatMap(({ id, cells }) => {
       const atMs = Date.parse(String(cells.at))
       const known = turns.includes(String(cells.kind)) && cells.step !== undefined && !Number.isNaN(atMs)

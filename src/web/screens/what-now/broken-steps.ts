@@ -1,6 +1,7 @@
 /** Which coats may have gone wrong: those under way or done, the latest first. */
 import type { WorkStep } from '#plan'
 import type { LogLine } from '../../job/job-view.ts'
+import { linesInForce } from '../../job/tell-log.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 
 const films: readonly string[] = ['coat', 'fill', 'fill-repair']
@@ -19,7 +20,7 @@ export function brokenSteps(given: {
   const begun = plan.days.placed
     .filter(({ step, startMinute }) => isFilm.has(step) && startMinute * 60_000 <= nowMs)
     .map(({ step, startMinute }) => ({ step, atMs: startMinute * 60_000, told: false }))
-  const told = log.flatMap(({ cells }) => {
+  const told = linesInForce(log).flatMap(({ cells }) => {
     const { step, at, kind } = cells
     const atMs = Date.parse(String(at))
     const counts = (kind === 'started' || kind === 'done') && atMs <= nowMs
