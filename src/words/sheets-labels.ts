@@ -47,6 +47,7 @@ export const sheetsLabels: Readonly<Record<string, string>> = {
   'log.what': 'What',
   'log.who': 'Who',
   'log.sent': 'Where',
+  'log.corrected': 'a later entry takes its place',
   'log.notSent': 'on this device only',
   'logKind.started': 'Started',
   'logKind.done': 'Done',

@@ -45,4 +45,12 @@ const views: Readonly<Record<string, string>> = {
   'open.movesSum': 'the sum by up to {sum}',
 }
 
-export const viewPhrases: Readonly<Record<string, string>> = { ...steps, ...views }
+const log: Readonly<Record<string, string>> = {
+  'log.written': 'written {writtenAtMs}',
+  'log.heldBatch': 'batch {text}',
+  'log.heldUsed': '{text} used',
+  'log.heldWetFilm': 'wet film {text}',
+  'log.heldRain': '{text} of rain',
+}
+
+export const viewPhrases: Readonly<Record<string, string>> = { ...steps, ...views, ...log }

@@ -1,16 +1,19 @@
-/** Log: what really happened, the newest first. Entries stay as they are; a correction is a new one. */
+/** Log: what really happened, by the time it is about, the newest first. Entries stay as they are; a correction is a new one. */
 import { useState } from 'react'
-import { describeStep } from '#plan'
+import { correctedIds } from '#job'
 import { labelOf } from '#words'
 import type { JobView, LogLine } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
 import { tellLog } from '../../job/tell-log.ts'
 import { Button, Ghost, Ledger, Part, Sheet, TextField } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
+import './log.css'
+import { sayEntry, saySetting } from './say-entry.ts'
 
 export const LogScreen = ({ view, head, block }: ScreenProps) => {
   const { log, words, kept } = view
   const days = byDay(view)
+  const corrected = correctedIds(log.map(({ id, cells }) => ({ id, corrects: cells.corrects })))
   return (
     <Sheet
       head={head}
@@ -36,7 +39,7 @@ export const LogScreen = ({ view, head, block }: ScreenProps) => {
               id: entry.id,
               cells: {
                 time: words.time(Date.parse(entry.cells.at ?? ''), view.timeZone),
-                what: whatOf(view, entry),
+                what: <What view={view} entry={entry} corrected={corrected.has(entry.id)} />,
                 who: entry.cells.by ?? '',
                 sent: entry.sent ? '' : labelOf('log.notSent'),
               },
@@ -50,6 +53,20 @@ export const LogScreen = ({ view, head, block }: ScreenProps) => {
         </Part>
       ) : null}
     </Sheet>
+  )
+}
+
+type WhatProps = { readonly view: JobView; readonly entry: LogLine; readonly corrected: boolean }
+
+/** What was corrected stays to be read, struck through. */
+const What = ({ view, entry: { cells }, corrected }: WhatProps) => {
+  const said = sayEntry(view, cells)
+  const setting = saySetting(view, cells, corrected)
+  return (
+    <>
+      {corrected ? <s>{said}</s> : said}
+      {setting.length === 0 ? null : <span className="log-setting">{setting.join('; ')}</span>}
+    </>
   )
 }
 
@@ -71,7 +88,11 @@ const NewNote = ({ view }: { readonly view: JobView }) => {
 }
 
 /** Entries whose time cannot be read stand under the day they were found. */
-function byDay({ log, timeZone, nowMs }: JobView): readonly (readonly [string, readonly LogLine[]])[] {
+export function byDay({
+  log,
+  timeZone,
+  nowMs,
+}: Pick<JobView, 'log' | 'timeZone' | 'nowMs'>): readonly (readonly [string, readonly LogLine[]])[] {
   const days = new Map<string, LogLine[]>()
   const at = (entry: LogLine): number => {
     const ms = Date.parse(entry.cells.at ?? '')
@@ -82,13 +103,4 @@ function byDay({ log, timeZone, nowMs }: JobView): readonly (readonly [string, r
     days.set(day, [...(days.get(day) ?? []), entry])
   }
   return [...days]
-}
-
-function whatOf({ plan, words }: JobView, { cells }: LogLine): string {
-  const { kind = '', step, text = '', air, humidity } = cells
-  const described = step && plan ? describeStep(plan, step) : undefined
-  const named = described ? words.sentence(described.code, described.data) : (step ?? '')
-  const readings = [air, humidity].filter((reading) => reading !== undefined).join(', ')
-  const what = [named, readings, text].filter((part) => part !== '').join('. ')
-  return `${labelOf(`logKind.${kind}`)}${what === '' ? '' : `: ${what}`}`
 }

@@ -14,9 +14,11 @@ import {
   Part,
   Progress,
   QuantityField,
+  TextField,
 } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { MovedPlan } from '../moved-plan.tsx'
+import { personName } from '../today/who-of.ts'
 import { brokenSteps } from './broken-steps.ts'
 import { entryCells, type Film, filmsOf } from './mishap-data.ts'
 
@@ -78,9 +80,12 @@ const Choose = ({ id, view, onWritten }: ChooseProps) => {
   const [step, setStep] = useState(known[0] ?? '')
   const [film, setFilm] = useState<Film | ''>(films[0] ?? '')
   const [share, setShare] = useState('')
+  const [by, setBy] = useState<string>()
+  const who = by ?? plannedOn(view, step)
   const write = (): void => {
     const cells = entryCells({ id, step: step || undefined, film: film || undefined, share })
-    tellLog(view, { cells, nowMs: Date.now() })
+    const named = who.trim() === '' ? cells : { ...cells, by: who.trim() }
+    tellLog(view, { cells: named, nowMs: Date.now() })
     onWritten()
   }
   return (
@@ -115,6 +120,7 @@ const Choose = ({ id, view, onWritten }: ChooseProps) => {
             ) : null}
           </>
         )}
+        <TextField label={labelOf('cell.log.by')} value={who} onCommit={setBy} onType={setBy} />
         <Button big next disabled={view.readOnly} onClick={write}>
           {labelOf('whatNow.write')}
         </Button>
@@ -136,6 +142,13 @@ const filmLabels: Readonly<Record<Film, string>> = {
 }
 
 const filmChoice = (film: Film): Choice<Film> => ({ value: film, label: labelOf(filmLabels[film]) })
+
+/** Who the plan has on the step; the whole crew may have been there, so the box is there to be changed. */
+export function plannedOn(view: Pick<JobView, 'plan' | 'raw'>, step: string): string {
+  const pieces = view.plan?.days.placed.find((one) => one.step === step)?.pieces ?? []
+  const people = [...new Set(pieces.flatMap((piece) => piece.people))]
+  return people.map((id) => personName(view, id)).join(', ')
+}
 
 function nameOf(plan: ShownPlan | undefined, step: string, words: JobView['words']): string {
   if (plan === undefined) return step
