@@ -18,8 +18,26 @@ export const todayScreenWords: Readonly<Record<string, string>> = {
     'Worked out from the weather for {atClock}. Measure before you mix; the product’s own sheet decides.',
   'todayscreen.read': 'Read at {atClock}: {text}.',
   'todayscreen.ownSheet': 'What to do stands below in full; the product’s own safety sheet decides.',
+  'todayscreen.silent':
+    'Nothing was ticked since {sinceDate}, so the plan begins again with all that is not done.',
+  'todayscreen.nothingBehind':
+    'By the plan of {sinceDate} nothing was to be over by now that is not ticked already.',
+  'todayscreen.notPlanned': 'The plan of that day could not be made. Tick the steps one by one.',
+  'todayscreen.upTo':
+    '{count, number} of {of, plural, one {one step} other {# steps}} that were to be over by now {count, plural, one {is} other {are}} written as done, each at its planned end; the last one {untilAtMs}.',
+  'todayscreen.ahead': 'That is still to come.',
   'todayscreen.readingWrong': 'Write it like 18 °C or 64 °F.',
   'todayscreen.humidityWrong': 'Write it like 65 %.',
+  'todayscreen.dewAsks':
+    'Air and humidity give the dew point; the skin must lie at least {limitK} over it before anything is put on.',
+  'todayscreen.dewNoSkin':
+    'Measure the skin too: it must be {leastSkinC} or warmer, at least {limitK} over the dew point.',
+  'todayscreen.dewEnough':
+    'Far enough over dew: at least {limitK} is needed. The product’s own sheet decides on all else.',
+  'todayscreen.dewClose':
+    'Do not coat: the skin is too close to the dew point, at least {limitK} is needed. Wait until it is {leastSkinC}.',
+  'todayscreen.dewWet':
+    'Do not coat: the skin is at or under the dew point, so it is wet or about to be. Wait until it is dry and {leastSkinC}.',
 }
 
 /** Shorter than a sentence. */
@@ -31,6 +49,12 @@ export const todayScreenPhrases: Readonly<Record<string, string>> = {
   'todayscreen.pourFor': '{readyM3} for {areaM2}',
   'todayscreen.fromTo': '{fromClock} to {untilClock}',
   'todayscreen.needs': 'Margin, needs {leastK}',
+  'todayscreen.writeDone': 'Write {count, plural, one {one} other {#}} as done',
   'todayscreen.tick': 'Done: {name}',
+  'todayscreen.readAir': 'air {text}',
+  'todayscreen.readHumidity': 'humidity {text}',
+  'todayscreen.readSkin': 'skin {text}',
+  'todayscreen.readDew': 'dew {dewC}',
+  'todayscreen.readMargin': 'margin {marginK}',
   'todayscreen.moreCautions': '{count, plural, one {The caution in full} other {All # cautions in full}}',
 }

@@ -13,12 +13,14 @@ export type QuantityFieldProps = FieldFrame & {
   /** The figure the plan takes while the box is empty, said in it. */
   readonly placeholder?: string | undefined
   readonly readOnly?: boolean | undefined
+  /** A bare number is what people type: a phone shows its digits. */
+  readonly digits?: boolean | undefined
   /** Called at every keystroke too, where the answer stands beside the box. */
   readonly onType?: ((text: string) => void) | undefined
 }
 
 export const QuantityField = (props: QuantityFieldProps) => {
-  const { value, onCommit, onType, unit, placeholder, readOnly, ...frame } = props
+  const { value, onCommit, onType, unit, placeholder, readOnly, digits, ...frame } = props
   const ids = useFieldIds(frame)
   const { onChange, ...draft } = useDraft({ value, onCommit })
   return (
@@ -32,7 +34,7 @@ export const QuantityField = (props: QuantityFieldProps) => {
         }}
         className="field-input field-input-right"
         type="text"
-        inputMode="text"
+        inputMode={digits ? 'decimal' : 'text'}
         autoComplete="off"
         autoCapitalize="none"
         spellCheck={false}

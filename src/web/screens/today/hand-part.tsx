@@ -4,7 +4,7 @@ import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import { Fold } from '../../fields/cells.tsx'
 import type { JobView } from '../../job/job-view.ts'
-import { tellStep } from '../../job/tell-log.ts'
+import { tellLog } from '../../job/tell-log.ts'
 import { Button, CautionPanel, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClock, type Pots } from '../pot/index.ts'
@@ -12,8 +12,8 @@ import { CautionOf } from '../sheet-cautions.tsx'
 import type { DayRow } from './day-rows.ts'
 import { PourCup } from './pour-cup.tsx'
 import { TakeReading } from './take-reading.tsx'
-import type { TodayState } from './today-state.ts'
-import { whoOf } from './who-of.ts'
+import { stepOf, type TodayState } from './today-state.ts'
+import { entryOf, whoOf } from './who-of.ts'
 
 export type HandPartProps = {
   readonly view: JobView
@@ -34,7 +34,7 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
   const ahead = !state.isToday && row.startMinute > state.nowMinute
   const clock = (minute: number): string => words.time(minute * 60_000, timeZone)
   const write = (kind: 'started' | 'done'): void => {
-    tellStep(view, { kind, step: row.step, nowMs: Date.now() })
+    tellLog(view, { cells: { kind, ...entryOf(view, row) }, nowMs: Date.now() })
   }
   return (
     <Part
@@ -66,7 +66,16 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
           {trouble}
         </div>
       </div>
-      {reading ? <TakeReading view={view} onClose={() => setReading(false)} /> : null}
+      {reading ? (
+        <TakeReading
+          view={view}
+          of={entryOf(view, row)}
+          leastK={
+            plan.buildUps.sheets.find(({ id }) => id === stepOf(plan, row.step)?.sheet)?.dewMarginK.value
+          }
+          onClose={() => setReading(false)}
+        />
+      ) : null}
     </Part>
   )
 }

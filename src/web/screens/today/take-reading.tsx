@@ -1,29 +1,40 @@
-/** Air and humidity as they were read, written in the log as an entry of their own. */
+/** Air, humidity and skin as they were read, held against the dew point while one types, written in the log as an entry. */
 import { useState } from 'react'
-import { type Dimension, read } from '#units'
+import type { RawCells } from '#job'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
+import {
+  type AirKey,
+  type AirRead,
+  type AirTexts,
+  airKeys,
+  readAir,
+  usualLimitK,
+} from '../../job/read-air.ts'
 import { tellLog } from '../../job/tell-log.ts'
-import { Button, Dialog, QuantityField } from '../../parts/index.ts'
+import { Button, Dialog, FigureText, QuantityField } from '../../parts/index.ts'
 
-export type TakeReadingProps = { readonly view: JobView; readonly onClose: () => void }
+export type TakeReadingProps = {
+  readonly view: JobView
+  /** What the reading is taken for: step and hands, where there are any. */
+  readonly of: RawCells
+  /** Least margin over dew of the product in hand. */
+  readonly leastK: number | undefined
+  readonly onClose: () => void
+}
 
-export const TakeReading = ({ view, onClose }: TakeReadingProps) => {
-  const [air, setAir] = useState('')
-  const [humidity, setHumidity] = useState('')
-  const airWrong = isWrong(air, 'temperature')
-  const humidityWrong = isWrong(humidity, 'share')
-  const empty = air.trim() === '' && humidity.trim() === ''
+const none: AirTexts = { air: '', humidity: '', skin: '' }
+
+export const TakeReading = ({ view, of, leastK, onClose }: TakeReadingProps) => {
+  const [typed, setTyped] = useState(none)
+  // What is still being typed is not called wrong yet.
+  const [left, setLeft] = useState<readonly AirKey[]>([])
+  const asked = { system: view.system, limitK: leastK }
+  const read = readAir(typed, asked)
   const keep = (): void => {
-    const cells = {
-      kind: 'reading',
-      ...(air.trim() === '' ? {} : { air: air.trim() }),
-      ...(humidity.trim() === '' ? {} : { humidity: humidity.trim() }),
-    }
-    tellLog(view, { cells, nowMs: Date.now() })
+    tellLog(view, { cells: { kind: 'reading', ...of, ...read.cells }, nowMs: Date.now() })
     onClose()
   }
-  const problem = (wrong: boolean, code: string) => (wrong ? view.words.sentence(code) : undefined)
   return (
     <Dialog
       title={labelOf('today.readingTitle')}
@@ -31,34 +42,80 @@ export const TakeReading = ({ view, onClose }: TakeReadingProps) => {
       actions={
         <>
           <Button onClick={onClose}>{labelOf('today.cancel')}</Button>
-          <Button next disabled={empty || airWrong || humidityWrong} onClick={keep}>
+          <Button
+            next
+            disabled={Object.keys(read.cells).length === 0 || read.wrong.length > 0}
+            onClick={keep}
+          >
             {labelOf('today.keep')}
           </Button>
         </>
       }
     >
-      <QuantityField
-        label={labelOf('today.air')}
-        value={air}
-        onCommit={setAir}
-        onType={setAir}
-        placeholder={view.system === 'us' ? '64 °F' : '18 °C'}
-        problem={problem(airWrong, 'todayscreen.readingWrong')}
-      />
-      <QuantityField
-        label={labelOf('today.humidity')}
-        value={humidity}
-        onCommit={setHumidity}
-        onType={setHumidity}
-        placeholder="65 %"
-        problem={problem(humidityWrong, 'todayscreen.humidityWrong')}
-      />
+      <div className="reading-boxes">
+        {airKeys.map((key) => (
+          <div key={key} onBlur={() => setLeft([...left, key])}>
+            <QuantityField
+              label={labelOf(`today.${key}`)}
+              value={typed[key]}
+              onCommit={(text) => setTyped({ ...typed, [key]: text })}
+              onType={(text) => setTyped({ ...typed, [key]: text })}
+              unit={/[^\d.,+−-]/.test(typed[key].trim()) ? undefined : unitOf(key, view.system)}
+              digits
+              problem={
+                left.includes(key) && read.wrong.includes(key)
+                  ? view.words.sentence(
+                      key === 'humidity' ? 'todayscreen.humidityWrong' : 'todayscreen.readingWrong',
+                    )
+                  : undefined
+              }
+            />
+          </div>
+        ))}
+      </div>
+      <Verdict view={view} read={read} limitK={leastK ?? usualLimitK} />
     </Dialog>
   )
 }
 
-const isWrong = (text: string, dimension: Dimension): boolean => {
-  if (text.trim() === '') return false
-  const found = read(text, dimension)
-  return !found.ok || (dimension === 'share' && found.quantity.value > 1)
+const unitOf = (key: AirKey, system: JobView['system']): string =>
+  key === 'humidity' ? '%' : system === 'us' ? '°F' : '°C'
+
+const verdicts = {
+  noSkin: 'todayscreen.dewNoSkin',
+  enough: 'todayscreen.dewEnough',
+  close: 'todayscreen.dewClose',
+  wet: 'todayscreen.dewWet',
+} as const
+
+type VerdictProps = {
+  readonly view: Pick<JobView, 'words'>
+  readonly read: AirRead
+  readonly limitK: number
+}
+
+/** Stands there from the first, so that nothing jumps while one types. */
+export const Verdict = ({ view: { words }, read, limitK }: VerdictProps) => {
+  const { dewC, marginK, leastSkinC, verdict } = read
+  const figures = [
+    ['dew', dewC === undefined ? undefined : words.figure('dewC', dewC)],
+    ['margin', marginK === undefined ? undefined : words.figure('marginK', marginK)],
+  ] as const
+  return (
+    <div role="status">
+      <dl className="today-air reading-dew">
+        {figures.map(([of, text]) => (
+          <div key={of}>
+            <dt>{labelOf(`today.${of}`)}</dt>
+            <dd>{text === undefined ? '…' : <FigureText text={text} certainty="worked" size="part" />}</dd>
+          </div>
+        ))}
+      </dl>
+      <p className="reading-verdict">
+        {dewC === undefined
+          ? words.sentence('todayscreen.dewAsks', { limitK })
+          : words.sentence(verdicts[verdict ?? 'noSkin'], { marginK, limitK, leastSkinC })}
+      </p>
+    </div>
+  )
 }

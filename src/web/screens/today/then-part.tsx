@@ -1,48 +1,79 @@
-/** Every step of the day in a row, with the tick that tells the log it is done, or takes that back. */
+/** Every step of the day in a row, with the tick that tells the log it is done, or takes that back; and all that is past. */
+import { useState } from 'react'
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { tellStep } from '../../job/tell-log.ts'
+import { tellLog, tellPast } from '../../job/tell-log.ts'
 import { classes, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { DayRow } from './day-rows.ts'
-import type { TodayState } from './today-state.ts'
-import { whoOf } from './who-of.ts'
+import { TellDialog } from './tell-dialog.tsx'
+import { isCoat, type TodayState } from './today-state.ts'
+import { entryOf, whoOf } from './who-of.ts'
 
 export type ThenPartProps = { readonly view: JobView; readonly plan: ShownPlan; readonly state: TodayState }
 
-export const ThenPart = ({ view, plan, state: { rows, hand } }: ThenPartProps) => (
-  <Part title={labelOf('today.then')}>
-    <ul className="today-rows">
-      {rows.map((row) => (
-        <Row key={row.step} view={view} plan={plan} row={row} here={row.step === hand?.step} />
-      ))}
-    </ul>
-  </Part>
-)
-
-type RowProps = {
-  readonly view: JobView
-  readonly plan: ShownPlan
-  readonly row: DayRow
-  readonly here: boolean
+export const ThenPart = ({ view, plan, state }: ThenPartProps) => {
+  const [told, setTold] = useState<DayRow>()
+  const { rows, hand } = state
+  return (
+    <Part title={labelOf('today.then')}>
+      <ul className="today-rows">
+        {rows.map((row) => (
+          <Row
+            key={row.step}
+            {...{ view, plan, state, row }}
+            here={row.step === hand?.step}
+            onTell={() => setTold(row)}
+          />
+        ))}
+      </ul>
+      {told === undefined ? null : (
+        <TellDialog
+          view={view}
+          title={nameOf(view, plan, told)}
+          row={told}
+          isCoat={isCoat(plan, told)}
+          atMs={likelyMs(state, told) ?? Date.now()}
+          onClose={() => setTold(undefined)}
+        />
+      )}
+    </Part>
+  )
 }
 
-const Row = ({ view, plan, row, here }: RowProps) => {
+/** On a day that is past a step was done when it was planned, not now. */
+const likelyMs = ({ isToday, nowMinute }: TodayState, { endMinute }: DayRow): number | undefined =>
+  isToday || endMinute >= nowMinute ? undefined : endMinute * 60_000
+
+const nameOf = ({ words }: JobView, plan: ShownPlan, { step }: DayRow): string => {
+  const { code, data } = describeStep(plan, step)
+  return words.sentence(code, data)
+}
+
+type RowProps = ThenPartProps & {
+  readonly row: DayRow
+  readonly here: boolean
+  readonly onTell: () => void
+}
+
+const Row = ({ view, plan, state, row, here, onTell }: RowProps) => {
   const { words, timeZone } = view
-  const { code, data } = describeStep(plan, row.step)
-  const name = words.sentence(code, data)
+  const name = nameOf(view, plan, row)
   const turn = (): void => {
-    const kind = row.done ? 'not done' : 'done'
-    tellStep(view, { kind, step: row.step, nowMs: Date.now() })
+    const nowMs = Date.now()
+    const atMs = likelyMs(state, row)
+    if (row.done) tellLog(view, { cells: { kind: 'not done', step: row.step }, nowMs })
+    else tellPast(view, { cells: { kind: 'done', ...entryOf(view, row) }, atMs: atMs ?? nowMs, nowMs })
   }
   return (
     <li className={classes('today-row', here && 'today-row-here')} aria-current={here ? 'step' : undefined}>
       <span className="today-row-time">{words.time(row.startMinute * 60_000, timeZone)}</span>
-      <span className="today-row-text">
+      <button type="button" className="today-row-text" onClick={onTell}>
         <span className="today-row-name">{name}</span>
         <span className="today-row-who">{whoOf(view, row)}</span>
-      </span>
+        <span className="today-row-more">{labelOf('today.tell')}</span>
+      </button>
       <input
         type="checkbox"
         className="today-tick"

@@ -1,5 +1,5 @@
 /** Today: until when paint goes on, the step in hand with its pours, and the rows of the day to tick. */
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
@@ -17,6 +17,8 @@ import {
 import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClocks, type Pots, usePots } from '../pot/index.ts'
 import type { ScreenProps } from '../screen.ts'
+import { openSince } from './catch-up.ts'
+import { CatchUpDialog } from './catch-up-dialog.tsx'
 import { HandPart } from './hand-part.tsx'
 import { SkyPart } from './sky-part.tsx'
 import { ThenPart } from './then-part.tsx'
@@ -75,6 +77,7 @@ const Day = ({ view, plan, state, pots, trouble }: DayProps) => {
   const others = { ...pots, pots: pots.pots.filter(({ step }) => step !== hand?.step) }
   return (
     <>
+      <CatchUp view={view} state={state} />
       <SkyPart view={view} plan={plan} state={state} />
       <PotClocks view={view} pots={others} />
       {hand === undefined ? null : (
@@ -96,6 +99,24 @@ const Day = ({ view, plan, state, pots, trouble }: DayProps) => {
         <ThenPart view={view} plan={plan} state={state} />
       )}
     </>
+  )
+}
+
+/** Who ticked nothing for days finds the plan begun again, and the way to tell all of it at once. */
+const CatchUp = ({ view, state }: Pick<DayProps, 'view' | 'state'>) => {
+  const [open, setOpen] = useState(false)
+  const since = state.isToday ? openSince(view) : undefined
+  if (since === undefined) return null
+  return (
+    <Part raised={since.long} label={labelOf('today.upToHere')}>
+      <div className="catch-up">
+        {since.long ? <p>{view.words.sentence('todayscreen.silent', { sinceDate: since.date })}</p> : null}
+        <Button disabled={view.readOnly} onClick={() => setOpen(true)}>
+          {labelOf('today.upToHere')}
+        </Button>
+      </div>
+      {open ? <CatchUpDialog view={view} since={since} onClose={() => setOpen(false)} /> : null}
+    </Part>
   )
 }
 

@@ -3,6 +3,7 @@ import { describeStep, type WorkStep } from '#plan'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
 import { addDays, minuteAt } from '../../job/local-days.ts'
+import { sayReading } from '../../job/say-reading.ts'
 import type { ShownHours, ShownPlan } from '../../worker/messages.ts'
 import { hourSpans, hoursOfZone, type Minutes, openStretch } from '../hour-spans.ts'
 import { type DayRow, dayRows, lastTurns, personHours, rowInHand } from './day-rows.ts'
@@ -64,7 +65,7 @@ export const stepOf = (plan: ShownPlan, id: string | undefined): WorkStep | unde
 const coatOf = (plan: ShownPlan, rows: readonly DayRow[]): DayRow | undefined =>
   rows.find((row) => !row.done && isCoat(plan, row))
 
-const isCoat = (plan: ShownPlan, { step }: DayRow): boolean =>
+export const isCoat = (plan: ShownPlan, { step }: Pick<DayRow, 'step'>): boolean =>
   !step.startsWith('key:') && stepOf(plan, step)?.hoursKey !== undefined
 
 function hoursFor(plan: ShownPlan, step: WorkStep | undefined, fromMinute: number): ShownHours | undefined {
@@ -135,13 +136,14 @@ function nextSentence({ words, timeZone }: JobView, plan: ShownPlan, fromMinute:
   })
 }
 
-function lastReading({ log, timeZone }: JobView, date: string): TodayState['reading'] {
+function lastReading(view: JobView, date: string): TodayState['reading'] {
+  const { log, timeZone } = view
   return log
     .flatMap(({ cells }) => {
       const atMs = Date.parse(String(cells.at))
       if (cells.kind !== 'reading' || Number.isNaN(atMs)) return []
       if (localDate(Math.floor(atMs / 60_000), timeZone) !== date) return []
-      const text = [cells.air, cells.humidity].filter((one) => one !== undefined && one !== '').join(', ')
+      const text = sayReading(view, cells)
       return text === '' ? [] : [{ atMs, text }]
     })
     .sort((a, b) => b.atMs - a.atMs)[0]

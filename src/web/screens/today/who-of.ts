@@ -6,6 +6,12 @@ import type { DayRow } from './day-rows.ts'
 export const personName = (view: Pick<JobView, 'raw'>, id: string): string =>
   cellOf(view, { part: 'work', section: 'people', item: id, key: 'name' }) || id
 
+/** What an entry of the log says besides what happened: the step, and who is planned on it. */
+export function entryOf(view: Pick<JobView, 'raw'>, { step, people }: Pick<DayRow, 'step' | 'people'>) {
+  const by = people.map((id) => personName(view, id)).join(', ')
+  return by === '' ? { step } : { step, by }
+}
+
 export function whoOf(view: JobView, row: DayRow): string {
   const { words } = view
   const names = row.people.map((id) => personName(view, id)).join(', ')
