@@ -13,6 +13,7 @@ export const todayScreenLabels: Readonly<Record<string, string>> = {
   'today.keep': 'Keep it',
   'today.cancel': 'Leave it',
   'today.whatNow': 'What now?',
+  'today.read': 'Read',
   'today.upToHere': 'Done up to here',
   'today.wholeDay': 'To the end of this day',
   'today.tell': 'Other time, more to say',

@@ -17,7 +17,8 @@ export const todayScreenWords: Readonly<Record<string, string>> = {
   'todayscreen.at':
     'Worked out from the weather for {atClock}. Measure before you mix; the product’s own sheet decides.',
   'todayscreen.read': 'Read at {atClock}: {text}.',
-  'todayscreen.ownSheet': 'What to do stands below in full; the product’s own safety sheet decides.',
+  'todayscreen.ownSheet':
+    'What was read folds to a line that opens in full; the product’s own safety sheet decides.',
   'todayscreen.silent':
     'Nothing was ticked since {sinceDate}, so the plan begins again with all that is not done.',
   'todayscreen.nothingBehind':
@@ -56,5 +57,6 @@ export const todayScreenPhrases: Readonly<Record<string, string>> = {
   'todayscreen.readSkin': 'skin {text}',
   'todayscreen.readDew': 'dew {dewC}',
   'todayscreen.readMargin': 'margin {marginK}',
-  'todayscreen.moreCautions': '{count, plural, one {The caution in full} other {All # cautions in full}}',
+  'todayscreen.readLine': '{count, plural, one {} other {#: }}{first}',
+  'todayscreen.allRead': '{count, plural, one {Read it} other {Read all #}}',
 }

@@ -5,6 +5,7 @@ export const whatNowWords: Readonly<Record<string, string>> = {
     'People before paint. Call the emergency number when you are in doubt. The product’s own safety sheet decides, and a doctor knows better than any list.',
   'whatnow.cautionWork':
     'Mask and gloves stay on, whatever the hurry, and so does the air. The product’s own data and safety sheets decide.',
+  'whatnow.cautionFirst': 'Mask and gloves stay on.',
   'whatnow.assumed':
     'Hours, grits and shares here are common practice, assumed; the sheet of your product comes first.',
   'whatnow.writtenOnly': 'It stands in the log. No hours of the plan move because of it.',

@@ -14,7 +14,8 @@ import { unsentMark } from './unsent-mark.ts'
 export type LogBox = Pick<Listeners, 'listen'> & {
   readonly loaded: Promise<void>
   readonly entries: () => readonly DeviceEntry[]
-  readonly add: (entry: { readonly id: string; readonly cells: RawCells }) => void
+  /** Several are kept all together or not at all. */
+  readonly add: (entries: readonly { readonly id: string; readonly cells: RawCells }[]) => void
   /** Fetches what is new and sends what waits; does nothing without a server. */
   readonly exchange: () => Promise<void>
   /** The server is out of reach: what it has is not known until the next exchange. */
@@ -158,12 +159,12 @@ export function openLogBox(db: DeviceDb, job: string, server: LogServer = logSer
     listen: listeners.listen,
     loaded: mark.load().then(async () => put(await db.getAllFromIndex('entries', 'job', job))),
     entries: () => list,
-    add: ({ id, cells }) => {
-      const entry = { job, id, cells, sent: false }
-      unkept.add(id)
-      put([entry])
+    add: (some) => {
+      const added = some.map(({ id, cells }) => ({ job, id, cells, sent: false }))
+      for (const { id } of added) unkept.add(id)
+      put(added)
       // Behind an exchange that is under way, which may have looked for what waits before this one did.
-      void keep([entry])
+      void keep(added)
         .then(() => running)
         .then(exchange)
     },

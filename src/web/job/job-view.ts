@@ -97,6 +97,8 @@ export type JobView = {
   readonly log: readonly LogLine[]
   /** Immutable: a correction is a new entry. Gives the id. */
   readonly addEntry: (cells: RawCells) => string
+  /** Several at once: all of them are kept or none, and one plan is made with them. */
+  readonly addEntries: (all: readonly RawCells[]) => void
   readonly edits: JobEdits
   readonly history: JobHistory
   /** Values of this device that another device has written over without knowing of them, the oldest first. */

@@ -139,9 +139,13 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       log: log.entries(),
       addEntry: (cells) => {
         const entry = newId()
-        log.add({ id: entry, cells })
+        log.add([{ id: entry, cells }])
         device.askToLast()
         return entry
+      },
+      addEntries: (all) => {
+        log.add(all.map((cells) => ({ id: newId(), cells })))
+        device.askToLast()
       },
       edits,
       history: { canUndo: undo.canUndo(), canRedo: undo.canRedo(), undo: undo.undo, redo: undo.redo },

@@ -33,19 +33,22 @@ export function linesInForce(log: readonly LogLine[]): readonly LogLine[] {
 
 const turns: readonly string[] = ['started', 'done', 'not done']
 
+export type PastEntry = { readonly cells: RawCells; readonly atMs: number; readonly nowMs: number }
+
+/** Writes an entry about a moment that is past; what is now or still to come is told as of now. */
+export function tellPast(view: TellView, { cells, atMs, nowMs }: PastEntry): void {
+  if (atMs > nowMs - minuteMs) tellLog(view, { cells, nowMs })
+  else view.addEntry(pastCells(view, { cells, atMs, nowMs }))
+}
+
 /**
- * Writes an entry about a moment that is past, and says when it was written. What was told of the same step for
+ * The cells of an entry about a moment that is past: they say when it was written. What was told of the same step for
  * later than that, a tick too many or one taken back, it takes the place of: else the old tick would have the last word.
  */
-export function tellPast(
-  view: TellView,
-  { cells, atMs, nowMs }: { readonly cells: RawCells; readonly atMs: number; readonly nowMs: number },
-): void {
-  if (atMs > nowMs - minuteMs) {
-    tellLog(view, { cells, nowMs })
-    return
-  }
-  const { log, addEntry, timeZone } = view
+export function pastCells(
+  { log, timeZone }: Pick<TellView, 'log' | 'timeZone'>,
+  { cells, atMs, nowMs }: PastEntry,
+): RawCells {
   const own = linesInForce(log)
     .filter((line) => cells.step !== undefined && line.cells.step === cells.step)
     .map(({ id, cells: { at, kind } }) => ({ id, kind: String(kind), atMs: Date.parse(String(at)) }))
@@ -55,12 +58,12 @@ export function tellPast(
   const corrects = turns.includes(String(cells.kind))
     ? own.filter((line) => turns.includes(line.kind) && line.atMs >= minute * minuteMs).map(({ id }) => id)
     : []
-  addEntry({
+  return {
     at: localInstant(minute * minuteMs, timeZone),
     ...cells,
     ...(corrects.length === 0 ? {} : { corrects: corrects.join(', ') }),
     written: localInstant(nowMs, timeZone),
-  })
+  }
 }
 
 export function tellStep(

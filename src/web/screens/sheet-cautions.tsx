@@ -1,4 +1,5 @@
 /** The cautions that belong to a sheet: those of the whole job, and those of its kinds of step. */
+import type { ReactNode } from 'react'
 import type { Caution } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../job/job-view.ts'
@@ -20,15 +21,32 @@ export const SheetCautions = ({ view: { plan, words }, kinds, job = false }: She
     .map((caution) => <CautionOf key={caution.code} caution={caution} words={words} />)
 }
 
-type CautionOfProps = { readonly caution: Caution; readonly words: JobView['words'] }
+type CautionOfProps = {
+  readonly caution: Caution
+  readonly words: JobView['words']
+  /** What can be done with it. */
+  readonly children?: ReactNode
+}
 
-export const CautionOf = ({ caution: { code, severity, data, protection }, words }: CautionOfProps) => (
-  <CautionPanel signal={severity}>
-    {words.sentence(code, data)}
-    {protection.length === 0
-      ? null
-      : ` ${words.sentence('paper.protection', {
-          words: protection.map((each) => labelOf(`protection.${each}`)).join(', '),
-        })}`}
+export const CautionOf = ({ caution, words, children }: CautionOfProps) => (
+  <CautionPanel signal={caution.severity}>
+    <p>{cautionText(caution, words)}</p>
+    {children}
   </CautionPanel>
 )
+
+/** In full, with what is worn. */
+export const cautionText = (
+  { code, data, protection }: Pick<Caution, 'code' | 'data' | 'protection'>,
+  words: JobView['words'],
+): string =>
+  [
+    words.sentence(code, data),
+    ...(protection.length === 0
+      ? []
+      : [
+          words.sentence('paper.protection', {
+            words: protection.map((each) => labelOf(`protection.${each}`)).join(', '),
+          }),
+        ]),
+  ].join(' ')

@@ -13,6 +13,7 @@ import {
   NoteList,
   Part,
   PartBlock,
+  SignalLine,
 } from '../../parts/index.ts'
 
 const detail: FigureDetail = {
@@ -97,6 +98,9 @@ const Notes = () => (
     <CautionPanel signal="danger" discs={['must']}>
       A fuel tank stands behind this skin. Find out where it runs before the first cut.
     </CautionPanel>
+    <SignalLine signal="warning" first="Two-part paint with isocyanate.">
+      Two-part paint with isocyanate. Wear air-fed breathing gear where it is sprayed.
+    </SignalLine>
     <CautionPanel signal="notice" discs={['mask', 'eyes', 'ears']}>
       The yard moves the stands, nobody else. A flag by itself: <NoteFlag kind="note" mark="F1" small />
     </CautionPanel>

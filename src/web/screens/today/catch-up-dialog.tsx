@@ -4,9 +4,9 @@ import { describeStep, type Plan } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
-import { tellPast } from '../../job/tell-log.ts'
+import { pastCells } from '../../job/tell-log.ts'
 import { Button, classes, Dialog, Progress } from '../../parts/index.ts'
-import { type Behind, behindOf, type Since, upTo } from './catch-up.ts'
+import { type Behind, behindOf, type Since, upTo } from './behind.ts'
 import { entryOf } from './who-of.ts'
 
 export type CatchUpProps = { readonly view: JobView; readonly since: Since; readonly onClose: () => void }
@@ -23,8 +23,15 @@ export const CatchUpDialog = ({ view, since, onClose }: CatchUpProps) => {
   const until = done.at(-1)
   const write = (): void => {
     const nowMs = Date.now()
-    for (const one of done)
-      tellPast(view, { cells: { kind: 'done', ...entryOf(view, one) }, atMs: one.endMinute * 60_000, nowMs })
+    view.addEntries(
+      done.map((one) =>
+        pastCells(view, {
+          cells: { kind: 'done', ...entryOf(view, one) },
+          atMs: one.endMinute * 60_000,
+          nowMs,
+        }),
+      ),
+    )
     onClose()
   }
   return (

@@ -2,14 +2,14 @@
 import { type ReactNode, useState } from 'react'
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
-import { Fold } from '../../fields/cells.tsx'
 import type { JobView } from '../../job/job-view.ts'
+import { localDate } from '../../job/local-date.ts'
 import { tellLog } from '../../job/tell-log.ts'
-import { Button, CautionPanel, Part } from '../../parts/index.ts'
+import { Button, Part } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClock, type Pots } from '../pot/index.ts'
-import { CautionOf } from '../sheet-cautions.tsx'
 import type { DayRow } from './day-rows.ts'
+import { HandCautions } from './hand-cautions.tsx'
 import { PourCup } from './pour-cup.tsx'
 import { TakeReading } from './take-reading.tsx'
 import { stepOf, type TodayState } from './today-state.ts'
@@ -47,7 +47,12 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
     >
       <div className="today-hand">
         <p>{whoOf(view, row)}</p>
-        <Cautions view={view} plan={plan} step={row.step} />
+        <HandCautions
+          view={view}
+          plan={plan}
+          step={row.step}
+          today={localDate(state.nowMinute, view.timeZone)}
+        />
         {row.pours.length === 0 ? null : <PourInHand key={row.step} {...{ view, state, row, pots }} />}
         <div className="today-buttons">
           {begun || row.pours.length > 0 ? null : (
@@ -79,49 +84,6 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
     </Part>
   )
 }
-
-type CautionsProps = { readonly view: JobView; readonly plan: ShownPlan; readonly step: string }
-
-/** Dangers in full; of the rest the first sentence of each, one panel a signal word, and all of them in full behind a line. */
-const Cautions = ({ view: { words }, plan, step }: CautionsProps) => {
-  const own = plan.cautions.cautions.filter(({ steps }) => steps.includes(step.replace(/^key:/, '')))
-  const dangers = own.filter(({ severity }) => severity === 'danger')
-  const rest = own.filter(({ severity }) => severity !== 'danger')
-  return (
-    <>
-      {dangers.map((caution) => (
-        <CautionOf key={caution.code} caution={caution} words={words} />
-      ))}
-      {signals.map((signal) => {
-        const said = rest.filter(({ severity }) => severity === signal)
-        return said.length === 0 ? null : (
-          <CautionPanel key={signal} signal={signal}>
-            <ul className="today-cautions">
-              {said.map(({ code, data }) => (
-                <li key={code}>{firstSentence(words.sentence(code, data))}</li>
-              ))}
-            </ul>
-          </CautionPanel>
-        )
-      })}
-      {rest.length === 0 ? null : <p className="today-said">{words.sentence('todayscreen.ownSheet')}</p>}
-      {rest.length === 0 ? null : (
-        <Fold title={words.sentence('todayscreen.moreCautions', { count: rest.length })}>
-          <div className="today-hand">
-            {rest.map((caution) => (
-              <CautionOf key={caution.code} caution={caution} words={words} />
-            ))}
-          </div>
-        </Fold>
-      )}
-    </>
-  )
-}
-
-const signals = ['warning', 'caution', 'notice'] as const
-
-/** Up to the first full stop that a space follows. */
-const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/s.exec(text)?.[0] ?? text
 
 type PourInHandProps = Pick<HandPartProps, 'view' | 'state' | 'row' | 'pots'>
 

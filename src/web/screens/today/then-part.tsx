@@ -1,5 +1,5 @@
 /** Every step of the day in a row, with the tick that tells the log it is done, or takes that back; and all that is past. */
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { describeStep } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
@@ -11,9 +11,11 @@ import { TellDialog } from './tell-dialog.tsx'
 import { isCoat, type TodayState } from './today-state.ts'
 import { entryOf, whoOf } from './who-of.ts'
 
-export type ThenPartProps = { readonly view: JobView; readonly plan: ShownPlan; readonly state: TodayState }
+export type ThenPartProps = DayRowsProps & { readonly children?: ReactNode }
 
-export const ThenPart = ({ view, plan, state }: ThenPartProps) => {
+type DayRowsProps = { readonly view: JobView; readonly plan: ShownPlan; readonly state: TodayState }
+
+export const ThenPart = ({ view, plan, state, children }: ThenPartProps) => {
   const [told, setTold] = useState<DayRow>()
   const { rows, hand } = state
   return (
@@ -28,6 +30,7 @@ export const ThenPart = ({ view, plan, state }: ThenPartProps) => {
           />
         ))}
       </ul>
+      {children}
       {told === undefined ? null : (
         <TellDialog
           view={view}
@@ -51,7 +54,7 @@ const nameOf = ({ words }: JobView, plan: ShownPlan, { step }: DayRow): string =
   return words.sentence(code, data)
 }
 
-type RowProps = ThenPartProps & {
+type RowProps = DayRowsProps & {
   readonly row: DayRow
   readonly here: boolean
   readonly onTell: () => void

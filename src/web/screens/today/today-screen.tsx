@@ -1,5 +1,5 @@
 /** Today: until when paint goes on, the step in hand with its pours, and the rows of the day to tick. */
-import { type ReactNode, useState } from 'react'
+import type { ReactNode } from 'react'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
@@ -17,8 +17,8 @@ import {
 import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClocks, type Pots, usePots } from '../pot/index.ts'
 import type { ScreenProps } from '../screen.ts'
-import { openSince } from './catch-up.ts'
-import { CatchUpDialog } from './catch-up-dialog.tsx'
+import { openSince } from './behind.ts'
+import { CatchUp } from './catch-up.tsx'
 import { HandPart } from './hand-part.tsx'
 import { SkyPart } from './sky-part.tsx'
 import { ThenPart } from './then-part.tsx'
@@ -74,10 +74,12 @@ type DayProps = {
 
 const Day = ({ view, plan, state, pots, trouble }: DayProps) => {
   const { hand, rows } = state
+  const since = state.isToday ? openSince(view) : undefined
+  const silent = since?.long === true
   const others = { ...pots, pots: pots.pots.filter(({ step }) => step !== hand?.step) }
   return (
     <>
-      <CatchUp view={view} state={state} />
+      {silent ? <CatchUp view={view} since={since} silent /> : null}
       <SkyPart view={view} plan={plan} state={state} />
       <PotClocks view={view} pots={others} />
       {hand === undefined ? null : (
@@ -96,27 +98,11 @@ const Day = ({ view, plan, state, pots, trouble }: DayProps) => {
           <Ghost kind="days">{state.say}</Ghost>
         </Part>
       ) : (
-        <ThenPart view={view} plan={plan} state={state} />
+        <ThenPart view={view} plan={plan} state={state}>
+          {since === undefined || silent ? null : <CatchUp view={view} since={since} />}
+        </ThenPart>
       )}
     </>
-  )
-}
-
-/** Who ticked nothing for days finds the plan begun again, and the way to tell all of it at once. */
-const CatchUp = ({ view, state }: Pick<DayProps, 'view' | 'state'>) => {
-  const [open, setOpen] = useState(false)
-  const since = state.isToday ? openSince(view) : undefined
-  if (since === undefined) return null
-  return (
-    <Part raised={since.long} label={labelOf('today.upToHere')}>
-      <div className="catch-up">
-        {since.long ? <p>{view.words.sentence('todayscreen.silent', { sinceDate: since.date })}</p> : null}
-        <Button disabled={view.readOnly} onClick={() => setOpen(true)}>
-          {labelOf('today.upToHere')}
-        </Button>
-      </div>
-      {open ? <CatchUpDialog view={view} since={since} onClose={() => setOpen(false)} /> : null}
-    </Part>
   )
 }
 

@@ -13,6 +13,7 @@ import {
   Sheet,
   type SheetHead,
   type Signal,
+  SignalLine,
   YesField,
 } from '../../parts/index.ts'
 import { readTicks, writeTicks } from './kept-ticks.ts'
@@ -66,11 +67,7 @@ export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapS
         }
       >
         <div className="what-now-caution">
-          <CautionPanel signal={signal ?? 'caution'}>
-            <p>
-              {view.words.sentence(signal === undefined ? 'whatnow.cautionWork' : 'whatnow.cautionPeople')}
-            </p>
-          </CautionPanel>
+          <Caution view={view} signal={signal} />
         </div>
         <ol className="what-now-steps">
           {now.map((code, index) => (
@@ -98,6 +95,20 @@ export const MishapSheet = ({ id, view, block, go, href, head, onBack }: MishapS
     </Sheet>
   )
 }
+
+type CautionProps = { readonly view: Pick<JobView, 'words'>; readonly signal: Signal | undefined }
+
+/** Where only paint is in danger, what to do within minutes comes first to the eye: the caution is one line over it. */
+const Caution = ({ view: { words }, signal }: CautionProps) =>
+  signal === undefined ? (
+    <SignalLine signal="caution" first={words.sentence('whatnow.cautionFirst')}>
+      {words.sentence('whatnow.cautionWork')}
+    </SignalLine>
+  ) : (
+    <CautionPanel signal={signal}>
+      <p>{words.sentence('whatnow.cautionPeople')}</p>
+    </CautionPanel>
+  )
 
 type TickProps = {
   readonly number: number

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { MIDNIGHT, paperPlan } from '../../../../test/support/paper-plan.ts'
 import type { LogLine } from '../../job/job-view.ts'
-import { behindOf, openSince, upTo } from './catch-up.ts'
+import { behindOf, openSince, upTo } from './behind.ts'
 
 const line = (at: string, kind: string, step: string): LogLine => ({
   id: `${at} ${kind} ${step}`,
