@@ -9,7 +9,7 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.titleOpen':
     '{count, plural, =0 {Nothing is planned yet} one {One step finds no place} other {# steps find no place}}, so there is no last day.',
   'daysscreen.say':
-    '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it; with opening and closing up each day, {withSessionsHours}.',
+    '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it; with opening and closing up each day, {withSessionsPersonHours}.',
   'daysscreen.none': 'No work stands on these days.',
   'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',

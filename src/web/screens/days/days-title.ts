@@ -18,7 +18,7 @@ export function daysTitle(view: JobView, plan: ShownPlan): { readonly title: str
       hours,
       days: sessions,
       coats,
-      withSessionsHours: hours + plan.days.sessionMinutes / 60,
+      withSessionsPersonHours: hours + plan.days.sessionMinutes / 60,
     }),
   }
 }
