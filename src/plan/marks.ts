@@ -1,9 +1,10 @@
 /** Tape lines and panels: the numbers to strike them, and the zones whose area they make. */
-import { bootStripe, type PanelInput, panel, type StripeInput } from '#core/marking'
+import { bootStripe, type PanelInput, panel, type StripeInput, type StripeTable } from '#core/marking'
 import type { Note } from '#core/note'
 import type { Figure, Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
+import { stripeSure } from './stripe-sure.ts'
 import { describe, fromShare, isMarked, type MeasuredHull, sharedArea } from './surfaces.ts'
 import type { Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
 
@@ -69,9 +70,14 @@ function stripeOf(mark: Mark, { hull }: MeasuredHull): Made<StripeMark> {
       notes: [{ code: 'marks.noHull', severity: 'missing', data: { mark: mark.id, name } }],
     }
   }
-  const { table, notes } = bootStripe(hull, { ...stripeInput(mark), spacingM: SPACING_M })
+  const input = { ...stripeInput(mark), spacingM: SPACING_M }
+  const { table, notes } = bootStripe(hull, input)
+  const made = (found: StripeTable): StripeMark => ({
+    ...{ kind: 'stripe', id: mark.id, name, zone: mark.zone, table: found },
+    sure: stripeSure({ hull, input, measured: measuredSizes(mark), table: found }),
+  })
   return {
-    marks: table ? [{ kind: 'stripe', id: mark.id, name, zone: mark.zone, table }] : [],
+    marks: table ? [made(table)] : [],
     notes: about(mark, notes),
   }
 }
@@ -84,6 +90,20 @@ const stripeInput = (mark: Mark): StripeInput => ({
   ...given('widthLowM', mark.widthLow),
   ...given('widthSternM', mark.widthStern),
 })
+
+const measuredSizes = (mark: Mark): ReadonlySet<keyof StripeInput> =>
+  new Set(
+    Object.entries({
+      heightStemM: mark.heightStem,
+      heightLowM: mark.heightLow,
+      heightSternM: mark.heightStern,
+      widthStemM: mark.widthStem,
+      widthLowM: mark.widthLow,
+      widthSternM: mark.widthStern,
+    }).flatMap(([key, figure]) =>
+      figure !== undefined && figure.certainty !== 'assumed' ? [key as keyof StripeInput] : [],
+    ),
+  )
 
 const given = <K extends string>(key: K, figure: Figure | undefined) =>
   (figure ? { [key]: figure.value } : {}) as { readonly [P in K]?: number }

@@ -36,12 +36,17 @@ export type Boat = Surfaces & {
   readonly rules: readonly RuleComparison[]
 }
 
+/** How sure the numbers of one row of a stripe are. */
+export type RowSure = { readonly lower: Certainty; readonly upper: Certainty; readonly girth: Certainty }
+
 export type StripeMark = {
   readonly kind: 'stripe'
   readonly id: string
   readonly name: string
   readonly zone: string
   readonly table: StripeTable
+  /** Of each row: what a guess moves is dotted. */
+  readonly sure: readonly RowSure[]
 }
 export type PanelMark = {
   readonly kind: 'panel'

@@ -12,6 +12,8 @@ export const sheetsWords: Readonly<Record<string, string>> = {
     'Nothing is marked to be left alone. Identification number, builder’s plate, transducer and anodes always are: add them, so that somebody masks them.',
   'survey.left': 'Masked and left alone: {names}.',
   'marks.title': '{tapeM} of fine-line tape for every edge once.',
+  'marks.drawing':
+    '{name} on the side of the hull, with the {count, plural, one {place} other {# places}} where its heights are struck.',
   'marks.none': 'No stripe and no panel is marked yet.',
   'stores.title':
     'Buy {buyL} in {packs, plural, one {one pack} other {# packs}} of {products, plural, one {one product} other {# products}}.',

@@ -13,15 +13,21 @@ export function stripeWay(told: Told, { mark, row: at, of }: StripeRef): Way | u
     lower: setSizes(told, stripe, 'height'),
     width: setSizes(told, stripe, 'width'),
   }
-  const lower = curved('stripeLower', row.lowerM, set.lower)
+  const sure = stripe.sure[at]
+  const lower = { ...curved('stripeLower', row.lowerM, set.lower), certainty: sure?.lower ?? 'worked' }
   const width = curved('stripeWidth', row.upperM - row.lowerM, set.width)
   if (of === 'lower') return wayOf(lower, { parts: set.lower, how: { code: 'way.stripeCurve' } })
   if (of === 'upper')
     return wayOf(
-      worked({ name: 'stripeUpper', key: 'heightM', certainty: sureOf([lower, width]) }, plus(lower, width)),
+      worked({ name: 'stripeUpper', key: 'heightM', certainty: sure?.upper ?? 'worked' }, plus(lower, width)),
       { parts: [lower, width, ...set.lower, ...set.width], how: { code: 'way.stripeCurve' } },
     )
-  const girth = given({ name: 'stripeGirth', key: 'sizeM', value: row.girthM, certainty: width.certainty })
+  const girth = given({
+    name: 'stripeGirth',
+    key: 'sizeM',
+    value: row.girthM,
+    certainty: sure?.girth ?? 'worked',
+  })
   return wayOf(girth, { parts: [width, ...set.width], how: { code: 'way.stripeGirth' } })
 }
 

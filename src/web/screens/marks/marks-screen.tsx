@@ -1,5 +1,7 @@
 /** Marks: the boot stripe with the numbers to strike it, and the non-skid panels. */
+import type { Certainty } from '#core/note'
 import { panelText } from '#papers'
+import type { StripeMark } from '#plan'
 import { labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
@@ -12,19 +14,20 @@ import './marks.css'
 import { OverFloor } from './over-floor.tsx'
 import { PanelDrawing } from './panel-drawing.tsx'
 import { PanelFigures } from './panel-figures.tsx'
+import { StripeDrawing } from './stripe-drawing.tsx'
 
 const marks = { part: 'work', section: 'marks' } as const
 
 export const MarksScreen = ({ view, head, block }: ScreenProps) => {
   const { plan, words } = view
-  const edge = ({ stripe, row, of }: Edge, valueM: number) => (
+  const edge = ({ stripe, row, of, certainty }: Edge, valueM: number) => (
     <>
       <span className="marks-label">{labelOf(`column.${of}`)} </span>
       <WayFigure
         view={view}
         of={{ kind: 'stripe', mark: stripe, row, of }}
         text={words.figure('heightByTapeM', valueM)}
-        certainty="worked"
+        certainty={certainty}
         label={labelOf(`column.${of}`)}
       />
     </>
@@ -42,6 +45,9 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
           aside={words.sentence('marks.stripe', { areaM2: stripe.table.areaM2, tapeM: stripe.table.tapeM })}
           notes={sheetNotes(view, notesOf(plan, /^(marks|marking|stripe)\./))}
         >
+          {plan.surfaces.outline ? (
+            <StripeDrawing stripe={stripe} outline={plan.surfaces.outline} words={words} />
+          ) : null}
           <Ledger
             caption={stripe.name}
             columns={(['fromStern', 'lower', 'upper', 'girth'] as const).map((key) => ({
@@ -54,9 +60,9 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
               id: String(at),
               cells: {
                 fromStern: words.figure('xM', row.xM),
-                lower: edge({ stripe: stripe.id, row: at, of: 'lower' }, row.lowerM),
-                upper: edge({ stripe: stripe.id, row: at, of: 'upper' }, row.upperM),
-                girth: edge({ stripe: stripe.id, row: at, of: 'girth' }, row.girthM),
+                lower: edge(edgeOf(stripe, at, 'lower'), row.lowerM),
+                upper: edge(edgeOf(stripe, at, 'upper'), row.upperM),
+                girth: edge(edgeOf(stripe, at, 'girth'), row.girthM),
               },
             }))}
           />
@@ -96,4 +102,14 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
 }
 
 /** On a phone no head stands over the figures, so each carries its own. */
-type Edge = { readonly stripe: string; readonly row: number; readonly of: 'lower' | 'upper' | 'girth' }
+type Edge = {
+  readonly stripe: string
+  readonly row: number
+  readonly of: 'lower' | 'upper' | 'girth'
+  readonly certainty: Certainty
+}
+
+const edgeOf = ({ id, sure }: StripeMark, row: number, of: Edge['of']): Edge => ({
+  ...{ stripe: id, row, of },
+  certainty: sure[row]?.[of] ?? 'worked',
+})

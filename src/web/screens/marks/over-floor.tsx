@@ -1,11 +1,13 @@
 /** A stripe's edges over the floor, as she stands: four heights a station, port and starboard apart. */
+import type { Certainty } from '#core/note'
+import type { RowSure, StripeMark } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { Ledger } from '../../parts/index.ts'
+import { FigureText, Ledger } from '../../parts/index.ts'
 
 export type OverFloorProps = {
   readonly view: JobView
-  readonly stripe: { readonly id: string; readonly name: string }
+  readonly stripe: Pick<StripeMark, 'id' | 'name' | 'sure'>
 }
 
 const keys = ['portLower', 'portUpper', 'starboardLower', 'starboardUpper'] as const
@@ -36,7 +38,10 @@ export const OverFloor = ({ view: { plan, words }, stripe }: OverFloorProps) => 
               key,
               <span key={key}>
                 <span className="marks-label">{labelOf(`column.overFloor.${key}`)} </span>
-                {words.figure('heightByTapeM', row[`${key}M`])}
+                <FigureText
+                  text={words.figure('heightByTapeM', row[`${key}M`])}
+                  certainty={sureOf(fit, stripe.sure[at], key)}
+                />
               </span>,
             ]),
           ),
@@ -45,3 +50,13 @@ export const OverFloor = ({ view: { plan, words }, stripe }: OverFloorProps) => 
     />
   )
 }
+
+/** As sure as the edge itself and as how she stands. */
+const sureOf = (
+  fit: { readonly certainty: Certainty },
+  sure: RowSure | undefined,
+  key: (typeof keys)[number],
+): Certainty =>
+  fit.certainty === 'assumed' || sure?.[key.endsWith('Lower') ? 'lower' : 'upper'] === 'assumed'
+    ? 'assumed'
+    : 'worked'
