@@ -82,3 +82,21 @@ export const pathOf = (points: readonly Point[], close = false): string =>
   points.length < 2
     ? ''
     : `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}${close ? 'Z' : ''}`
+
+/** How far left of the stern the draft is measured; its figure stands left of that, turned, and may be longer than it. */
+export const draftLeft = 20
+
+/** The floating line through both views with its sign right of the bow, where no figure stands. */
+export function waterPaths({ side, length, water, body, halfBeam, perM }: BoatLayout) {
+  const [aft] = side(0, 0)
+  const [forward] = side(length, 0)
+  const from = aft - draftLeft - 4
+  const half = halfBeam * perM + 12
+  const same = Math.abs(body.water - water) < 1
+  return {
+    lines: same
+      ? `M${from} ${water}H${body.x + half}`
+      : `M${from} ${water}H${forward + 22}M${body.x - half} ${body.water}H${body.x + half}`,
+    sign: `M${forward + 13} ${water}l-7-10h14Z`,
+  }
+}

@@ -4,7 +4,15 @@ import type { Words } from '#words'
 import { labelOf } from '#words'
 import { Dimension } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
-import { type BoatLayout, boatLayout, type Outline, type Place, pathOf } from './boat-layout.ts'
+import {
+  type BoatLayout,
+  boatLayout,
+  draftLeft,
+  type Outline,
+  type Place,
+  pathOf,
+  waterPaths,
+} from './boat-layout.ts'
 import { findingPlaces } from './finding-places.ts'
 import { Findings } from './findings.tsx'
 import { zoneShapes } from './zone-shapes.ts'
@@ -176,25 +184,12 @@ const Stations = ({ outline: { bodyPlan }, layout }: ViewProps) => {
   )
 }
 
-const Water = ({
-  layout: { side, length, water, body, halfBeam, perM },
-}: {
-  readonly layout: BoatLayout
-}) => {
-  const [aft] = side(0, 0)
-  const [forward] = side(length, 0)
-  const half = halfBeam * perM + 12
-  const same = Math.abs(body.water - water) < 1
+const Water = ({ layout }: Pick<ViewProps, 'layout'>) => {
+  const { lines, sign } = waterPaths(layout)
   return (
     <g className="lines-water">
-      <path
-        d={
-          same
-            ? `M${aft - 44} ${water}H${body.x + half}`
-            : `M${aft - 44} ${water}H${forward + 12}M${body.x - half} ${body.water}H${body.x + half}`
-        }
-      />
-      <path className="lines-water-sign" d={`M${aft - 34} ${water}l-7-10h14Z`} />
+      <path d={lines} />
+      <path className="lines-water-sign" d={sign} />
     </g>
   )
 }
@@ -230,7 +225,7 @@ const Sizes = ({ plan, layout, words }: SizesProps) => {
           upright
           from={water}
           to={keel}
-          at={side(0, 0)[0] - 20}
+          at={side(0, 0)[0] - draftLeft}
           text={words.figure('draftM', found.draft)}
           certainty={sure('boat.draftAssumed')}
         />
