@@ -31,7 +31,7 @@ export const MeasureField = ({ field, system, say, value, onCommit, ...box }: Me
       {...box}
       {...(now ? { problem: say(now.fault) } : {})}
       value={now?.text ?? value}
-      unit={/[^\d.,+−-]/.test(value) ? undefined : unitHint(field, system)}
+      unit={unitHint(field, system)}
       onCommit={commit}
     />
   )

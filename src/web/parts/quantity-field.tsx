@@ -8,7 +8,7 @@ export type QuantityFieldProps = FieldFrame & {
   /** As written; empty when there is none. */
   readonly value: string
   readonly onCommit: (text: string) => void
-  /** The unit that a bare number is taken in, or an example of how to write it. */
+  /** The unit that a bare number is taken in; it leaves the box to a unit that was written. */
   readonly unit?: ReactNode
   /** The figure the plan takes while the box is empty, said in it. */
   readonly placeholder?: string | undefined
@@ -24,7 +24,7 @@ export const QuantityField = (props: QuantityFieldProps) => {
   const ids = useFieldIds(frame)
   const { onChange, ...draft } = useDraft({ value, onCommit })
   return (
-    <Field {...frame} ids={ids} unit={unit} narrow>
+    <Field {...frame} ids={ids} unit={isBare(draft.value) ? unit : undefined} narrow>
       <input
         {...ids}
         {...draft}
@@ -44,3 +44,6 @@ export const QuantityField = (props: QuantityFieldProps) => {
     </Field>
   )
 }
+
+/** 8.4 m, m says it twice. */
+const isBare = (text: string): boolean => !/[^\d.,+−-]/.test(text.trim())

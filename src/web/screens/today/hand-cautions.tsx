@@ -6,7 +6,7 @@
 import { useState } from 'react'
 import type { Caution } from '#plan'
 import { labelOf } from '#words'
-import { browserShelf } from '../../job/browser-shelf.ts'
+import { browserShelf } from '../../device/browser-shelf.ts'
 import type { JobView } from '../../job/job-view.ts'
 import { Button, CautionPanel, SignalLine } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'

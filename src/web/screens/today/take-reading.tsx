@@ -60,7 +60,7 @@ export const TakeReading = ({ view, of, leastK, onClose }: TakeReadingProps) => 
               value={typed[key]}
               onCommit={(text) => setTyped({ ...typed, [key]: text })}
               onType={(text) => setTyped({ ...typed, [key]: text })}
-              unit={/[^\d.,+−-]/.test(typed[key].trim()) ? undefined : unitOf(key, view.system)}
+              unit={unitOf(key, view.system)}
               digits
               problem={
                 left.includes(key) && read.wrong.includes(key)
