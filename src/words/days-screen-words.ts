@@ -33,6 +33,8 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.keyed': 'The time to coat without sanding has run out, so the surface is keyed first.',
   'daysscreen.whyFault': 'Why these hours were judged so cannot be looked up now.',
   'daysscreen.noCoat': 'No coat is planned on {zone}, so no product says which hours it can take.',
+  'daysscreen.barUnknown':
+    'No weather reaches these hours, so nobody knows whether they can take paint. Measure before you mix, or give a weather file.',
   'daysscreen.hourUnknown': 'No weather reaches this hour.',
   'daysscreen.forSheet': 'Judged for {name}, the next coat there.',
   'daysscreen.rainAhead': 'That is still to come: only rain that has begun is told.',

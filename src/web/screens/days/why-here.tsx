@@ -41,7 +41,12 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
         })}
       </p>
       <p>{heldSentence(view, plan, bar)}</p>
-      {rows.length === 0 ? <p>{words.sentence('daysscreen.anyHour')}</p> : <Limits rows={rows} view={view} />}
+      {hoursKey !== undefined && bar.verdict === 'unknown' ? (
+        <p>{words.sentence('daysscreen.barUnknown')}</p>
+      ) : rows.length === 0 ? (
+        <p>{words.sentence('daysscreen.anyHour')}</p>
+      ) : null}
+      {rows.length === 0 ? null : <Limits rows={rows} view={view} />}
       {hoursKey === undefined ? null : <FailedLimits {...{ view, hoursKey, ...bar }} />}
     </div>
   )
