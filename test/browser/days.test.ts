@@ -96,6 +96,7 @@ describeInBrowser('the sheet Days', (app) => {
     expect(await page.locator('.story-stick:visible').count()).toBe(0)
     expect(await page.locator('.title-block:visible').count()).toBe(1)
     expect(await page.locator('.days-paper .days-wind').count()).toBe(1)
+    expect(await leastPoints(page)).toBeGreaterThan(7.9)
     for (const [format, wide, high] of [
       ['A4', 842, 595],
       ['Letter', 792, 612],
@@ -110,6 +111,19 @@ describeInBrowser('the sheet Days', (app) => {
     await context.close()
   })
 })
+
+/** The smallest letters of the drawing as they are printed: 96 px are 72 points. */
+const leastPoints = (page: Page): Promise<number> =>
+  page.locator('.days-paper-drawing').evaluate((drawing) => {
+    const zoom = Number(getComputedStyle(drawing).zoom)
+    const own = [...drawing.querySelectorAll('*')].filter(
+      (one) =>
+        !one.classList.contains('unseen') &&
+        [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== '') &&
+        one.getClientRects().length > 0,
+    )
+    return Math.min(...own.map((one) => Number.parseFloat(getComputedStyle(one).fontSize) * zoom * 0.75))
+  })
 
 /** Width and height of every page, points. */
 const boxesOf = (pdf: Buffer): readonly (readonly [number, number])[] =>

@@ -15,20 +15,22 @@ export type TimeTapeProps = TimeSpan & {
   readonly every?: 2 | 3 | 6 | undefined
   /** Days are named over the hours. */
   readonly days?: boolean | undefined
+  /** As many times as high as usual, where its letters are set larger. */
+  readonly letters?: number | undefined
   /** What it measures, for screen readers. */
   readonly label: string
 }
 
 export const TimeTape = (props: TimeTapeProps) => {
-  const { nowMs, nowLabel = labelOf('screenPart.now'), every = 6, days = false, label } = props
+  const { nowMs, nowLabel = labelOf('screenPart.now'), every = 6, days = false, letters = 1, label } = props
   const ticks = tapeTicks(props)
-  const height = days ? 48 : 36
+  const height = (days ? 48 : 36) * letters
   return (
     <div className={classes('time-tape', days && 'time-tape-days')}>
       <svg className="time-tape-strip" width="100%" height={rem(height)} role="img" aria-label={label}>
         <rect width="100%" height="100%" fill="var(--stick)" />
         {ticks.map((tick) => (
-          <Tick key={tick.atMs} tick={tick} span={props} days={days} every={every} height={height} />
+          <Tick key={tick.atMs} {...{ tick, days, every, height, letters }} span={props} />
         ))}
         {days ? <DayNames ticks={ticks} {...props} /> : null}
         <line className="time-tape-edge" x1="0" x2="100%" y1="1" y2="1" />
@@ -45,6 +47,7 @@ type TickProps = {
   readonly days: boolean
   readonly every: number
   readonly height: number
+  readonly letters: number
 }
 
 /** Grows with the letters on it. */
@@ -52,11 +55,11 @@ const rem = (px: number): string => `${px / 16}rem`
 
 const lengths = { hour: 6, third: 9, sixth: 13, day: 13 } as const
 
-const Tick = ({ tick, span, days, every, height }: TickProps) => {
+const Tick = ({ tick, span, days, every, height, letters }: TickProps) => {
   const x = percent(shareOf(tick.atMs, span))
   const day = days && tick.size === 'day'
   // On a day's tape ticks hang from the top edge and figures stand under them; on a week's it is the other way round.
-  const reach = lengths[tick.size]
+  const reach = lengths[tick.size] * letters
   const [y1, y2] = day ? [0, height] : days ? [height - reach, height] : [0, reach]
   const share = shareOf(tick.atMs, span)
   // A number at either end would be cut in half.
@@ -67,7 +70,7 @@ const Tick = ({ tick, span, days, every, height }: TickProps) => {
       {numbered ? (
         <text
           x={x}
-          y={rem(days ? 32 : 29)}
+          y={rem((days ? 32 : 29) * letters)}
           textAnchor="middle"
           className={classes('time-tape-hour', tick.hour !== 12 && 'time-tape-hour-spare')}
         >
@@ -78,11 +81,11 @@ const Tick = ({ tick, span, days, every, height }: TickProps) => {
   )
 }
 
-type DayNamesProps = Pick<TimeTapeProps, 'fromMs' | 'toMs' | 'timeZone' | 'locale'> & {
+type DayNamesProps = Pick<TimeTapeProps, 'fromMs' | 'toMs' | 'timeZone' | 'locale' | 'letters'> & {
   readonly ticks: readonly TapeTick[]
 }
 
-const DayNames = ({ ticks, ...span }: DayNamesProps) => {
+const DayNames = ({ ticks, letters = 1, ...span }: DayNamesProps) => {
   const write = dayWriter(span)
   const starts = ticks.filter((tick) => tick.size === 'day').map((tick) => tick.atMs)
   const first = starts[0]
@@ -91,7 +94,7 @@ const DayNames = ({ ticks, ...span }: DayNamesProps) => {
     .filter((atMs) => atMs < span.toMs)
     .map((atMs) => (
       <svg key={atMs} x={percent(shareOf(atMs, span))} overflow="visible" aria-hidden="true">
-        <text x="7" y="1rem" className="time-tape-name">
+        <text x="7" y={rem(16 * letters)} className="time-tape-name">
           {write(atMs)}
         </text>
       </svg>

@@ -1,4 +1,5 @@
 /** The sheet of the week for the wall: the drawing on its first page, what is done on which day behind it. */
+import type { CSSProperties } from 'react'
 import type { CoatWindow } from '#plan'
 import type { JobView } from '../../job/job-view.ts'
 import { Part } from '../../parts/index.ts'
@@ -21,8 +22,11 @@ const paperWide = 890
 const paperHigh = 535
 const besideRows = 510
 const rowHigh = 51
-/** Letters of 14 px are 1.9 mm high at this; the smallest lettering of ISO 3098 is 1.8 mm (from memory). */
+/** A drawing of more rows goes on over the page. */
 const leastZoom = 0.52
+/** The smallest letters of the drawing are as many px. They are printed at 8 points at least, of 3/4 px each. */
+const lettersPx = 14
+const leastLettersPx = 8 / 0.75
 
 export const PrintedWeek = ({ view, plan, windows, from }: PrintedWeekProps) => {
   const days = shownDays(from, 7, view.timeZone)
@@ -30,14 +34,15 @@ export const PrintedWeek = ({ view, plan, windows, from }: PrintedWeekProps) => 
   const rows = zoneDays({ plan, windows, within }).filter(({ bars, lines }) => bars.length + lines.length > 0)
   // Smaller the more rows there are, as long as it can be read.
   const zoom = Math.max(leastZoom, Math.min(1, paperHigh / (rows.length * rowHigh + besideRows)))
+  const letters = lettersFor(zoom)
   return (
     <div className="days-paper">
       <Part
         title={view.words.sentence('daysscreen.weeks', { fromDate: from, toDate: days.at(-1)?.date ?? from })}
       >
-        <div style={{ zoom }}>
+        <div className="days-paper-drawing" style={{ zoom, '--letters': letters } as CSSProperties}>
           <ZoneChart
-            {...{ view, plan, windows, days }}
+            {...{ view, plan, windows, days, letters }}
             width={paperWide / zoom}
             chosen={undefined}
             onChoose={() => undefined}
@@ -52,3 +57,6 @@ export const PrintedWeek = ({ view, plan, windows, from }: PrintedWeekProps) => 
     </div>
   )
 }
+
+/** How many times as large letters are set, so that they are large enough once the drawing is made smaller. */
+export const lettersFor = (zoom: number): number => Math.max(1, leastLettersPx / lettersPx / zoom)

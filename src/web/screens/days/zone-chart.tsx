@@ -21,15 +21,17 @@ export type ZoneChartProps = {
   readonly windows: readonly CoatWindow[]
   readonly days: readonly ShownDay[]
   readonly width: number
+  /** Letters this many times as large as usual, with the room they take. */
+  readonly letters?: number
   readonly chosen: Chosen | undefined
   readonly onChoose: (chosen: Chosen | undefined) => void
 }
 
 /** Width of the names, px. */
-export const nameWidth = 132
+const nameWidth = 132
 
 export const ZoneChart = (props: ZoneChartProps) => {
-  const { view, plan, windows, days, width } = props
+  const { view, plan, windows, days, width, letters = 1 } = props
   const { words, timeZone, locale, nowMs } = view
   const within = { fromMinute: days[0]?.fromMinute ?? 0, toMinute: days.at(-1)?.toMinute ?? 0 }
   const span = { fromMs: within.fromMinute * 60_000, toMs: within.toMinute * 60_000 }
@@ -58,6 +60,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
             {...span}
             {...{ timeZone, locale }}
             days
+            letters={letters}
             every={6}
             nowMs={here ? nowMs : undefined}
             label={words.sentence('daysscreen.weeks', {
@@ -72,7 +75,12 @@ export const ZoneChart = (props: ZoneChartProps) => {
             <span>{labelOf('daysScreen.weather')}</span>
             <span>{labelOf('daysScreen.windBarbs')}</span>
           </div>
-          <WeatherChart view={view} plan={plan} within={within} width={Math.max(200, width - nameWidth)} />
+          <WeatherChart
+            view={view}
+            plan={plan}
+            within={within}
+            width={Math.max(200, width - nameWidth * letters)}
+          />
         </div>
         {busy.map((row) => (
           <ZoneRow
