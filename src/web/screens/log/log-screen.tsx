@@ -78,12 +78,12 @@ const NewNote = ({ view }: { readonly view: JobView }) => {
     setText('')
   }
   return (
-    <>
+    <div className="log-new">
       <TextField label={labelOf('log.note')} value={text} onCommit={setText} onType={setText} lines />
       <Button next onClick={write} disabled={text.trim() === ''}>
         {labelOf('log.keep')}
       </Button>
-    </>
+    </div>
   )
 }
 
