@@ -238,6 +238,13 @@ describe('a zone without corners', () => {
     expect(zoneIn(one.plan, 'side')!.areaM2).toBeCloseTo(1.5, 12)
     holds(one, 'side')
     expect(codesOf(one.plan, 'half')).toEqual(['surfaces.upstandWithoutHeight'])
+    const typed = made({
+      zones: { side: { ...side, area: '2 m²' }, roof: { kind: 'hardtop', area: '2 m²', camber: '5 cm' } },
+    })
+    expect(zoneIn(typed.plan, 'side')!.areaM2).toBeCloseTo(1.5, 12)
+    expect(codesOf(typed.plan, 'side')).toEqual(['surfaces.areaBesideShape'])
+    expect(zoneIn(typed.plan, 'roof')!.areaM2).toBe(2)
+    expect(codesOf(typed.plan, 'roof')).toEqual(['surfaces.areaTakenAsIs'])
   })
 })
 

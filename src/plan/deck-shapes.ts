@@ -53,14 +53,17 @@ type Own = {
 }
 
 /** Measured on the hull, struck as a stripe, or no painted surface at all. */
-const otherwise = new Set<ZoneItem['kind']>(['topsides', 'transom', 'bottom', 'boot stripe', 'pad'])
+const otherwise: ReadonlySet<string> = new Set(['topsides', 'transom', 'bottom', 'boot stripe', 'pad'])
+
+/** Whether a zone of this kind can be drawn by its corners. */
+export const hasDeckShape = (kind: string): boolean => !otherwise.has(kind)
 
 function measureShape(own: Own, hull: MeasuredHull): Made {
   const { zone, corners, offsets } = own
   const drawn = corners.length + offsets.length > 0
-  if (otherwise.has(zone.kind)) return { notes: drawn ? [shapeNotRead] : [] }
+  if (!hasDeckShape(zone.kind)) return { notes: drawn ? [shapeNotRead] : [] }
   const edge = drawn ? edgeOf(own) : sidesOf(zone)
-  if (!edge) return { notes: upstandNotes(zone) }
+  if (!edge) return { notes: [...upstandNotes(zone), ...notCounted(zone)] }
   if (edge.notes.some(({ code }) => code !== beside.code)) return { notes: edge.notes }
   const { zone: made, notes } = deckZone(inputOf(own, edge))
   const all = [...edge.notes, ...notes, ...upstandNotes(zone)]
@@ -116,6 +119,9 @@ function edgeOf({ zone, corners, offsets }: Own): Edge {
 
 const pointOf = ({ fromStern, offCentre }: Corner) => [fromStern.value, offCentre.value] as const
 
+/** All of it stands up: measured so, it is not what stands along a flat zone. */
+const upright: ReadonlySet<string> = new Set(['cabin side', 'cockpit side'])
+
 /** A flat zone with more to it than length and width; without that it is worked as it always was. */
 function sidesOf(zone: ZoneItem): Edge | undefined {
   const { length, width } = zone
@@ -131,9 +137,8 @@ function sidesOf(zone: ZoneItem): Edge | undefined {
     ] as const
     return { corners, figures: [length, width], mirrored: false, notes: [] }
   }
-  return alone && !zone.area && !(length && width)
-    ? { corners: [], figures: [], mirrored: false, notes: [] }
-    : undefined
+  const instead = !(zone.area || (length && width)) || upright.has(zone.kind)
+  return alone && instead ? { corners: [], figures: [], mirrored: false, notes: [] } : undefined
 }
 
 function inputOf({ zone, corners }: Own, edge: Edge): DeckShapeInput {
@@ -187,6 +192,14 @@ const upstandNotes = ({ upstandLength, upstandHeight }: ZoneItem): readonly Note
   upstandLength && !upstandHeight
     ? [{ code: 'surfaces.upstandWithoutHeight', severity: 'missing', data: {} }]
     : []
+
+/** An area that is typed in is taken as it stands. */
+function notCounted({ area, camber, slope, upstandHeight, openingLength }: ZoneItem): readonly Note[] {
+  const more = [camber, slope, upstandHeight, openingLength].some(Boolean)
+  return area && more
+    ? [{ code: 'surfaces.areaTakenAsIs', severity: 'info', data: { areaM2: area.value } }]
+    : []
+}
 
 const givenBeside = ({ area }: ZoneItem, { areaM2 }: DeckShape): readonly Note[] =>
   area ? [{ code: 'surfaces.areaBesideShape', severity: 'info', data: { areaM2, givenM2: area.value } }] : []

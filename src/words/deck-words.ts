@@ -34,6 +34,8 @@ const plan: Readonly<Record<string, string>> = {
     '{name} has both corners and offsets. The corners are used; take one or the other away.',
   'surfaces.areaBesideShape':
     '{name} is measured by its shape as {areaM2}; the {givenM2} typed in as its area are not used. Take the area away, or the shape.',
+  'surfaces.areaTakenAsIs':
+    'The area of {name} is typed in as {areaM2} and taken as it stands: camber, slope, upstand and openings are not counted on top. Give corners, or length and width, in its place.',
   'surfaces.upstandWithoutHeight':
     'The upstand of {name} has a length but no height, so it is left out. Measure how high it stands.',
   'surfaces.padsLeftOut':

@@ -6,6 +6,7 @@ import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
 import { databaseWords } from './database-words.ts'
 import { daysScreenPhrases, daysScreenWords } from './days-screen-words.ts'
+import { deckScreenPhrases, deckScreenWords } from './deck-screen-words.ts'
 import { deckWords } from './deck-words.ts'
 import { framePhrases } from './frame-phrases.ts'
 import { frameWords } from './frame-words.ts'
@@ -40,6 +41,8 @@ export const tables: Readonly<Record<string, Table>> = {
   cautions,
   cliWords,
   cureWords,
+  deckScreenPhrases,
+  deckScreenWords,
   deckWords,
   framePhrases,
   frameWords,
