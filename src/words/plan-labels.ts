@@ -26,6 +26,8 @@ const headings: Readonly<Record<string, string>> = {
 const columns: Readonly<Record<string, string>> = {
   'column.zone': 'Zone',
   'column.area': 'Area',
+  'column.pad': 'Pads',
+  'column.hides': 'Hide a part',
   'column.edge': 'Edge',
   'column.sure': 'How sure',
   'column.from': 'From',

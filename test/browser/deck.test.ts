@@ -1,4 +1,5 @@
 // The deck plan: a zone is drawn, its corners are dragged, pressed and typed, and area and litres follow.
+import { AxeBuilder } from '@axe-core/playwright'
 import type { Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
@@ -55,6 +56,8 @@ describeInBrowser('the deck plan', (app) => {
     const context = await app().device({ viewport: { width: 1280, height: 900 } })
     const page = await context.newPage()
     await drawZone(page, 'Foredeck')
+    const { violations } = await new AxeBuilder({ page }).setLegacyMode().include('#deck-plan').analyze()
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target}`)).toEqual([])
     const [area, , litres] = await readFigures(page)
     const corner = handles(page).nth(1)
     await corner.scrollIntoViewIfNeeded()

@@ -12,6 +12,7 @@ import { DeckPart } from './deck/deck-part.tsx'
 import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
 import { MeasuredPart } from './measured-part.tsx'
+import { PadTable } from './pad-table.tsx'
 import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -59,6 +60,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
                 <Progress label={labelOf('frame.planning')} />
               )}
             </PartBlock>
+            {plan ? <PadTable view={view} plan={plan} chosen={chosen} onChoose={setChosen} /> : null}
             {plan && plan.repairs.repairs.length > 0 ? (
               <PartBlock title={labelOf('survey.findings')}>
                 <FindingTable view={view} plan={plan} chosen={chosen} onChoose={setChosen} />
