@@ -94,6 +94,8 @@ describe('a deck zone with corners', () => {
       },
     })
     expect(zoneIn(about.plan, 'sole')!.certainty).toBe('assumed')
+    expect(codesOf(about.plan, 'sole')).toEqual(['surfaces.shapeByEye'])
+    expect(codesOf(one.plan, 'sole')).toEqual([])
   })
 
   it('goes before an area that is typed in, and says so', () => {

@@ -79,7 +79,10 @@ function measureShape(own: Own, hull: MeasuredHull): Made {
     edges: drawn ? made.edges : [],
     openings: drawn ? made.openings : [],
   }
-  return { shape, notes: [...all, ...givenBeside(zone, shape), ...sheerNotes(zone, shape, hull)] }
+  return {
+    shape,
+    notes: [...all, ...byEye(shape), ...givenBeside(zone, shape), ...sheerNotes(zone, shape, hull)],
+  }
 }
 
 type Edge = {
@@ -200,6 +203,11 @@ function notCounted({ area, camber, slope, upstandHeight, openingLength }: ZoneI
     ? [{ code: 'surfaces.areaTakenAsIs', severity: 'info', data: { areaM2: area.value } }]
     : []
 }
+
+const byEye = ({ how, certainty, areaM2 }: DeckShape): readonly Note[] =>
+  how === 'shape' && certainty === 'assumed'
+    ? [{ code: 'surfaces.shapeByEye', severity: 'assumed', data: { areaM2 } }]
+    : []
 
 const givenBeside = ({ area }: ZoneItem, { areaM2 }: DeckShape): readonly Note[] =>
   area ? [{ code: 'surfaces.areaBesideShape', severity: 'info', data: { areaM2, givenM2: area.value } }] : []

@@ -30,6 +30,8 @@ const shapes: Readonly<Record<string, string>> = {
 const plan: Readonly<Record<string, string>> = {
   'surfaces.shapeNotRead':
     '{name} has corners or offsets, but its kind is measured in another way. They are not used; choose a kind of deck zone, or take them away.',
+  'surfaces.shapeByEye':
+    'The shape of {name}, {areaM2}, was put by eye or rests on a guess. Lay a tape and type in its figures before you buy.',
   'surfaces.cornersBesideOffsets':
     '{name} has both corners and offsets. The corners are used; take one or the other away.',
   'surfaces.areaBesideShape':
