@@ -34,7 +34,10 @@ export const edgeOfOffsets = (offsets: readonly DeckOffset[], fair: boolean): Of
     const points = rows.map((row): Point2 => [row.x, row[of]])
     return fair && points.some(([, y]) => y !== 0) ? fairLine(points) : points
   }
-  return { edge: [...line('outer'), ...[...line('inner')].reverse()], notes: [] }
+  const inside = line('inner')
+  // The centreline is straight: its two ends will do.
+  const back = inside.every(([, y]) => y === 0) ? [inside[0]!, inside.at(-1)!] : inside
+  return { edge: [...line('outer'), ...[...back].reverse()], notes: [] }
 }
 
 const faultsOf = (rows: readonly DeckOffset[]): readonly Note[] => {

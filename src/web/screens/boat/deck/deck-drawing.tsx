@@ -76,10 +76,16 @@ const traced = (line: readonly Place[], { at }: DeckView, close = true): string 
 /** Halves that meet on the centreline have no edge there. */
 function outside(edge: readonly Place[], mirrored: boolean, view: DeckView): string {
   const joins = edge.map(([, y], i) => mirrored && y === 0 && edge[(i + 1) % edge.length]![1] === 0)
-  const seam = joins.indexOf(true)
+  const seam = joins.lastIndexOf(true)
   if (seam < 0) return traced(edge, view)
-  const open = [...edge.slice(seam + 1), ...edge.slice(0, seam + 1)]
-  return traced(open, view, false)
+  // From the end of a seam round to its beginning, in as many pieces as there are seams between.
+  const round = edge.map((_, i) => (seam + 1 + i) % edge.length)
+  const pieces: Place[][] = [[]]
+  for (const at of round) {
+    pieces.at(-1)!.push(edge[at]!)
+    if (joins[at]) pieces.push([])
+  }
+  return pieces.map((piece) => traced(piece, view, false)).join('')
 }
 
 type ViewProps = { readonly view: DeckView }

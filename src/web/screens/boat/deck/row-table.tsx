@@ -2,6 +2,7 @@
 import { labelOf } from '#words'
 import { CellField } from '../../../fields/cell-field.tsx'
 import type { CollectionPlace, JobView } from '../../../job/job-view.ts'
+import { classes } from '../../../parts/index.ts'
 
 export type TableRow = {
   readonly id: string
@@ -23,7 +24,7 @@ export type RowTableProps = {
 
 /** The first row says over its boxes what is in them all. */
 export const RowTable = ({ view, place, keys, rows, caption, chosen, onChoose }: RowTableProps) => (
-  <ol className="deck-rows" aria-label={caption}>
+  <ol className={classes('deck-rows', keys.length > 2 && 'deck-rows-wide')} aria-label={caption}>
     {rows.map(({ id, mark, name }, at) => (
       <li
         key={id}
@@ -34,19 +35,20 @@ export const RowTable = ({ view, place, keys, rows, caption, chosen, onChoose }:
           {mark}
         </span>
         {keys.map((key) => (
-          <CellField
-            key={key}
-            view={view}
-            place={{ ...place, item: id, key }}
-            label={
-              <>
-                <span className="unseen">{name}, </span>
-                <span className={at === 0 ? undefined : 'unseen'}>
-                  {labelOf(`cell.${place.section}.${key}`)}
-                </span>
-              </>
-            }
-          />
+          <div key={key} className="deck-row-cell">
+            <CellField
+              view={view}
+              place={{ ...place, item: id, key }}
+              label={
+                <>
+                  <span className="unseen">{name}, </span>
+                  <span className={at === 0 ? undefined : 'unseen'}>
+                    {labelOf(`cell.${place.section}.${key}`)}
+                  </span>
+                </>
+              }
+            />
+          </div>
         ))}
       </li>
     ))}
