@@ -297,3 +297,22 @@ describe('the kinds of a deck', () => {
     },
   )
 })
+
+describe('a document as full as it may be', () => {
+  it('is worked without a wait and without a crash: thousands of corners, offsets and openings', () => {
+    const many = Array.from({ length: 4000 }, (_, k) => {
+      const angle = (2 * Math.PI * k) / 4000
+      return [3 + Math.cos(angle), Math.sin(angle)] as const
+    })
+    const { plan: has } = made({
+      zones: { sole: { kind: 'cockpit sole' }, fore: { kind: 'foredeck', curve: 'fair' } },
+      corners: { ...corners('sole', many), ...corners('sole', many.slice(0, 900), { opening: '1' }) },
+      offsets: offsets(
+        'fore',
+        Array.from({ length: 4000 }, (_, k) => [k / 1000, 0.5] as const),
+      ),
+    })
+    expect(zoneIn(has, 'fore')!.areaM2).toBeCloseTo(3.999, 6)
+    expect(zoneIn(has, 'sole')!.areaM2).toBeLessThan(Math.PI)
+  })
+})

@@ -37,7 +37,11 @@ function measureDeck(input: DeckInput): Deck {
 
 function byZone<T extends { readonly zone: string }>(items: readonly T[]): ReadonlyMap<string, readonly T[]> {
   const found = new Map<string, T[]>()
-  for (const item of items) found.set(item.zone, [...(found.get(item.zone) ?? []), item])
+  for (const item of items) {
+    const own = found.get(item.zone)
+    if (own) own.push(item)
+    else found.set(item.zone, [item])
+  }
   return found
 }
 
@@ -148,6 +152,7 @@ function inputOf({ zone, corners }: Own, edge: Edge): DeckShapeInput {
   const { openingLength, openingWidth, upstandHeight, upstandLength } = zone
   return {
     edge: edge.corners,
+    ordered: corners.length === 0,
     openings: openingsOf(corners),
     mirrored: edge.mirrored,
     camberRise: zone.camber?.value ?? 0,

@@ -14,6 +14,7 @@ const loadWaterline = 5
 const areaOf = (offsets: readonly DeckOffset[], fair: boolean): number =>
   deckZone({
     edge: edgeOfOffsets(offsets, fair).edge,
+    ordered: true,
     openings: [],
     mirrored: true,
     camberRise: 0,

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Point2 } from './points.ts'
-import { isInPolygon, polygonCrossing } from './polygon-crossing.ts'
+import { holdsPlaces, polygonCrossing } from './polygon-crossing.ts'
 
 const square: readonly Point2[] = [
   [0, 0],
@@ -85,12 +85,30 @@ describe('a polygon that crosses itself', () => {
   })
 })
 
-describe('a place', () => {
-  it('is inside, outside, or near enough to the edge', () => {
-    expect(isInPolygon(square, [1, 1], 0)).toBe(true)
-    expect(isInPolygon(square, [3, 1], 0)).toBe(false)
-    expect(isInPolygon(square, [2.01, 1], 0.02)).toBe(true)
-    expect(isInPolygon(square, [2.03, 1], 0.02)).toBe(false)
-    expect(isInPolygon([], [0, 0], 1)).toBe(false)
+describe('places', () => {
+  it('are inside, outside, or near enough to the edge, all of them', () => {
+    expect(holdsPlaces(square, [[1, 1]], 0)).toBe(true)
+    expect(holdsPlaces(square, [[3, 1]], 0)).toBe(false)
+    expect(holdsPlaces(square, [[2.01, 1]], 0.02)).toBe(true)
+    expect(
+      holdsPlaces(
+        square,
+        [
+          [1, 1],
+          [2.03, 1],
+        ],
+        0.02,
+      ),
+    ).toBe(false)
+    expect(holdsPlaces([], [[0, 0]], 1)).toBe(false)
   })
+})
+
+it('a polygon of as many corners as a document holds is looked at without a wait', () => {
+  const many = Array.from({ length: 5000 }, (_, i): Point2 => {
+    const angle = (2 * Math.PI * i) / 5000
+    return [Math.cos(angle), Math.sin(angle)]
+  })
+  expect(polygonCrossing(many)).toBeUndefined()
+  expect(polygonCrossing([...many.slice(0, 4000), ...many.slice(4000).reverse()])).toBeDefined()
 })

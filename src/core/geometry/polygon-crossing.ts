@@ -1,4 +1,4 @@
-/** Whether a closed polygon crosses or touches itself, and whether a place lies inside one; metres, any plane. */
+/** Whether a closed polygon crosses or touches itself, and whether places lie inside one; metres, any plane. */
 
 import type { Point2 } from './points.ts'
 import type { Polygon } from './polygon.ts'
@@ -32,7 +32,14 @@ const onSide = ({ from, to }: Side, c: Point2): boolean =>
   within(from[1], to[1], c[1]) &&
   Math.abs(turn(from, to, c)) < same * (1 + Math.hypot(to[0] - from[0], to[1] - from[1]))
 
-const meet = (a: Side, b: Side): boolean =>
+/** Most pairs of sides lie apart, which costs less to see than to work out. */
+const apart = (a: Side, b: Side, axis: 0 | 1): boolean =>
+  Math.max(a.from[axis], a.to[axis]) < Math.min(b.from[axis], b.to[axis]) - same ||
+  Math.max(b.from[axis], b.to[axis]) < Math.min(a.from[axis], a.to[axis]) - same
+
+const meet = (a: Side, b: Side): boolean => !apart(a, b, 0) && !apart(a, b, 1) && crossOrTouch(a, b)
+
+const crossOrTouch = (a: Side, b: Side): boolean =>
   (turn(a.from, a.to, b.from) > 0 !== turn(a.from, a.to, b.to) > 0 &&
     turn(b.from, b.to, a.from) > 0 !== turn(b.from, b.to, a.to) > 0 &&
     turn(a.from, a.to, b.from) !== 0) ||
@@ -59,20 +66,19 @@ export const polygonCrossing = (polygon: Polygon): PolygonCrossing | undefined =
   return undefined
 }
 
-/** Inside, or on the edge to within `slack` metres. Ray casting along x. */
-export const isInPolygon = (polygon: Polygon, place: Point2, slack: number): boolean => {
+/** Whether all places lie inside, or on the edge to within `slack` metres. Ray casting along x. */
+export const holdsPlaces = (polygon: Polygon, places: readonly Point2[], slack: number): boolean => {
   const sides = sidesOf(polygon)
-  if (sides.some(({ from, to }) => distanceToSide(from, to, place) <= slack)) return true
-  const [x, y] = place
-  return (
-    sides.filter(
-      ({ from, to }) =>
-        from[1] > y !== to[1] > y && x < from[0] + ((y - from[1]) / (to[1] - from[1])) * (to[0] - from[0]),
-    ).length %
-      2 ===
-    1
+  return places.every(
+    (place) =>
+      sides.some(({ from, to }) => distanceToSide(from, to, place) <= slack) ||
+      sides.filter((side) => isLeftOf(place, side)).length % 2 === 1,
   )
 }
+
+/** A level ray to the right of the place meets the side. */
+const isLeftOf = ([x, y]: Point2, { from, to }: Side): boolean =>
+  from[1] > y !== to[1] > y && x < from[0] + ((y - from[1]) / (to[1] - from[1])) * (to[0] - from[0])
 
 const distanceToSide = (a: Point2, b: Point2, [x, y]: Point2): number => {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]]

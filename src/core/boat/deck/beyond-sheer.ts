@@ -12,8 +12,11 @@ export type BeyondSheer = {
 }
 
 /** How far a place lies outside the sheer, m; not positive inside it. */
-export const outsideSheer = (sheer: Line2, [x, y]: Point2): number => {
-  const line = [...sheer].sort((a, b) => a[0] - b[0])
+export const outsideSheer = (sheer: Line2, place: Point2): number => outside(fromAft(sheer), place)
+
+const fromAft = (sheer: Line2): Line2 => [...sheer].sort((a, b) => a[0] - b[0])
+
+const outside = (line: Line2, [x, y]: Point2): number => {
   const [aft] = line
   const fore = line.at(-1)
   if (!aft || !fore) return 0
@@ -33,8 +36,9 @@ const breadthAt = (line: Line2, x: number): number => {
 
 /** One note, on the corner that lies farthest out; corners are counted from 1. */
 export const beyondSheer = (edge: Polygon, { sheer, slack }: BeyondSheer): readonly Note[] => {
-  const out = edge.map((corner) => outsideSheer(sheer, corner))
-  const worst = Math.max(...out)
+  const line = fromAft(sheer)
+  const out = edge.map((corner) => outside(line, corner))
+  const worst = out.reduce((most, each) => Math.max(most, each), Number.NEGATIVE_INFINITY)
   if (edge.length === 0 || worst <= slack) return []
   const corner = out.indexOf(worst)
   const data = {

@@ -2,7 +2,7 @@
 
 import {
   distance2,
-  isInPolygon,
+  holdsPlaces,
   type Point2,
   type Polygon,
   type PolygonCrossing,
@@ -33,9 +33,9 @@ const fewest = 3
 /** An upstand may stand alone; then there is no edge. */
 export const checkedShape = (input: DeckShapeInput): Checked => {
   const standsAlone = input.edge.length === 0 && input.upstand?.length !== undefined
-  const edge = overCentre(input.edge, input.mirrored)
-  const faults = standsAlone ? [] : faultsOf(edge.polygon)
-  if (faults.length > 0) return { notes: faults }
+  const edge = overCentre(input)
+  const faults = standsAlone ? [] : faultsOf(edge.polygon, input.ordered)
+  if (faults.length > 0) return { notes: [...edge.notes, ...faults] }
   const camber = camberOf(input, edge.polygon)
   const openings = fittingOpenings(input, edge.polygon)
   return {
@@ -44,13 +44,14 @@ export const checkedShape = (input: DeckShapeInput): Checked => {
   }
 }
 
-const faultsOf = (edge: Polygon): readonly Note[] => {
+/** Offsets in their order cannot cross each other. */
+const faultsOf = (edge: Polygon, ordered: boolean): readonly Note[] => {
   if (edge.length < fewest) {
     const data = { count: edge.length, needed: fewest }
     return [{ code: 'boat.deckTooFewCorners', severity: 'missing', data }]
   }
   if (isLine(edge)) return [fault('boat.deckNoArea', { count: edge.length })]
-  const crossing = polygonCrossing(edge)
+  const crossing = ordered ? undefined : polygonCrossing(edge)
   return crossing ? [crossed(crossing, edge.length)] : []
 }
 
@@ -72,15 +73,20 @@ const crossed = ({ first, second }: PolygonCrossing, corners: number): Note =>
     secondTo: ((second + 1) % corners) + 1,
   })
 
+/** The side that a half lies on: 1 is port. */
+const sideOf = (edge: Polygon): 1 | -1 => (edge.reduce((sum, [, y]) => sum + y, 0) < 0 ? -1 : 1)
+
+const pulledBack = (polygon: Polygon, side: 1 | -1): Polygon =>
+  polygon.map(([x, y]): Point2 => [x, y * side < 0 ? 0 : y])
+
 /** Half a zone lies on one side: what reaches over the centreline would count twice and is pulled back to it. */
-const overCentre = (edge: Polygon, mirrored: boolean) => {
-  const mostly = Math.sign(edge.reduce((sum, [, y]) => sum + y, 0)) || 1
-  const over = edge.map(([, y]) => -y * mostly)
-  const worst = Math.max(...over, 0)
+const overCentre = ({ edge, mirrored }: DeckShapeInput) => {
+  const side = sideOf(edge)
+  const over = edge.map(([, y]) => -y * side)
+  const worst = over.reduce((most, each) => Math.max(most, each), 0)
   if (!mirrored || worst < onCentre) return { polygon: edge, notes: [] }
-  const polygon = edge.map(([x, y]): Point2 => [x, y * mostly < 0 ? 0 : y])
   const note = fault('boat.deckOverCentre', { corner: over.indexOf(worst) + 1, byM: worst })
-  return { polygon, notes: worst > slack ? [note] : [] }
+  return { polygon: pulledBack(edge, side), notes: worst > slack ? [note] : [] }
 }
 
 /** A rise of half the width is a half circle: more than that is no deck. */
@@ -101,11 +107,14 @@ const camberOf = ({ camberRise, mirrored }: DeckShapeInput, edge: Polygon) => {
 const none = { openings: [], cutOuts: [] } as const
 
 /** All openings, or none where they would leave nothing of the zone. */
-const fittingOpenings = ({ openings, cutOuts, mirrored, upstand }: DeckShapeInput, edge: Polygon) => {
-  const sound = openings.map(faultsOf)
+const fittingOpenings = (input: DeckShapeInput, edge: Polygon) => {
+  const { cutOuts, mirrored, upstand } = input
+  // One on the centreline is drawn whole as often as by its half: its own mirror image is no second one.
+  const openings = mirrored ? input.openings.map((one) => pulledBack(one, sideOf(edge))) : input.openings
+  const sound = openings.map((one) => faultsOf(one, false))
   const good = openings.filter((_, at) => sound[at]!.length === 0)
   const notes = openings.flatMap((_, at) => sound[at]!.map((note) => ofOpening(note, at)))
-  const outside = good.flatMap((one, at) => (liesIn(one, edge) ? [] : [at]))
+  const outside = good.flatMap((one, at) => (holdsPlaces(edge, one, slack) ? [] : [at]))
   const sides = mirrored ? 2 : 1
   const openM2 =
     sides * good.reduce((sum, one) => sum + polygonArea(one), 0) +
@@ -124,6 +133,3 @@ const ofOpening = (note: Note, at: number): Note => ({
   code: 'boat.deckOpeningUnusable',
   data: { ...note.data, opening: at + 1 },
 })
-
-const liesIn = (opening: Polygon, edge: Polygon): boolean =>
-  opening.every((corner) => isInPolygon(edge, corner, slack))

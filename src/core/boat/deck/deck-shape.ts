@@ -11,6 +11,8 @@ export type Upstand = { readonly height: number; readonly length?: number }
 export type DeckShapeInput = {
   /** Corners in order, seen from above; empty for an upstand alone. */
   readonly edge: Polygon
+  /** Made from offsets, so that it cannot cross itself. */
+  readonly ordered: boolean
   /** Corners of each opening. */
   readonly openings: readonly Polygon[]
   /** The edge is one half, or one of two alike. */

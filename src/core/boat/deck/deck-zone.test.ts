@@ -14,6 +14,7 @@ const rectangle = (length: number, width: number): readonly Point2[] => [
 
 const shape = (more: Partial<DeckShapeInput>): DeckShapeInput => ({
   edge: rectangle(3, 1),
+  ordered: false,
   openings: [],
   mirrored: false,
   camberRise: 0,
@@ -104,6 +105,17 @@ describe('a deck zone', () => {
     const hole = rectangle(0.5, 0.4).map(([x, y]): Point2 => [x + 1, y + 0.3])
     expect(made({ openings: [hole] }).area).toBeCloseTo(3 - 0.2, 12)
     expect(made({ openings: [hole], mirrored: true }).area).toBeCloseTo(6 - 0.4, 12)
+  })
+
+  it('loses an opening on the centreline once, whether its half is drawn or all of it', () => {
+    const whole = rectangle(0.5, 0.4).map(([x, y]): Point2 => [x + 1, y - 0.2])
+    const half = rectangle(0.5, 0.2).map(([x, y]): Point2 => [x + 1, y])
+    for (const opening of [whole, half]) {
+      const zone = made({ openings: [opening], mirrored: true })
+      expect(zone).toMatchObject({ codes: [] })
+      expect(zone.area).toBeCloseTo(6 - 0.2, 12)
+      expect(zone.perimeter).toBeCloseTo(10 + 1.8, 12)
+    }
   })
 
   it('counts pieces that are alike, and both faces of each but its edge once', () => {

@@ -19,7 +19,9 @@ export type OffsetEdge = { readonly edge: Polygon; readonly notes: readonly Note
 /** Rows nearer to each other than this stand at one place, m. */
 const apart = 1e-4
 /** Pieces between two rows of a fair edge: its polygon is then within a four-hundredth of what chords would miss. */
-const pieces = 20
+const mostPieces = 20
+/** Where there are very many rows they lie so near that fewer pieces do, corners. */
+const enough = 2000
 
 /**
  * The edge through the offsets, aft to forward along the outside and back along the inside. Straight from row to row,
@@ -53,6 +55,7 @@ const faultsOf = (rows: readonly DeckOffset[]): readonly Note[] => {
 
 /** Never across the centreline, whatever the spline would do between two rows near it. */
 const fairLine = (points: readonly Point2[]): Polygon => {
+  const pieces = Math.max(1, Math.min(mostPieces, Math.floor(enough / points.length)))
   const spline = cubicSpline({ knots: points.map(([x]) => x), values: points.map(([, y]) => y) })
   return points.flatMap(([x, y], i): Point2[] => {
     const next = points[i + 1]
