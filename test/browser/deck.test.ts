@@ -76,6 +76,13 @@ describeInBrowser('the deck plan', (app) => {
     expect(await boxesOf(page, 2).first().inputValue()).toMatch(/^about /)
     await back(page)
     expect((await movedFrom(page, less!))[0]).toBe(area)
+
+    // What would make the area surer is the tape at its corners: the figure leads to their boxes.
+    await figures(page).getByRole('button').first().click()
+    await page.locator('.firm-up-link').first().click()
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.closest('.deck-row') !== null))
+      .toBe(true)
     await context.close()
   })
 

@@ -1,5 +1,5 @@
 /** The deck plan: zones drawn from above, the chosen one changed by its corners, by hand, by key or in figures. */
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { hasDeckShape } from '#plan'
 import { labelOf } from '#words'
 import { useAskedItem } from '../../../fields/asked-cell.ts'
@@ -111,13 +111,15 @@ const deckZones = (view: JobView): readonly DeckItem[] =>
 function useAskedZone(view: JobView, open: (zone: string, row: string) => void): void {
   const corner = useAskedItem(cornersPlace)
   const offset = useAskedItem(offsetsPlace)
-  const [done, setDone] = useState<string>()
-  const asked = corner ?? offset
-  if (asked === undefined || asked === done) return
-  setDone(asked)
-  const items = itemsOf(view, corner ? cornersPlace : offsetsPlace)
-  const zone = items.find(({ id }) => id === asked)?.cells.zone
-  if (typeof zone === 'string') open(zone, asked)
+  const now = useRef({ view, open })
+  now.current = { view, open }
+  useEffect(() => {
+    const asked = corner ?? offset
+    if (asked === undefined) return
+    const items = itemsOf(now.current.view, corner ? cornersPlace : offsetsPlace)
+    const zone = items.find(({ id }) => id === asked)?.cells.zone
+    if (typeof zone === 'string') now.current.open(zone, asked)
+  }, [corner, offset])
 }
 
 type BoardProps = Pick<DeckPartProps, 'view' | 'plan'> & {
