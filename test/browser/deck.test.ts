@@ -104,6 +104,14 @@ describeInBrowser('the deck plan', (app) => {
     await out.fill('0.30 m')
     await out.press('Enter')
     expect((await movedFrom(page, area!))[0]).toBeLessThan(area!)
+
+    // A corner on the far side of the others makes the edge cross: said beside its boxes, and seen.
+    await along.fill('0.1 m')
+    await along.press('Enter')
+    await boxesOf(page, 2).nth(1).fill('0.05 m')
+    await boxesOf(page, 2).nth(1).press('Enter')
+    await page.locator('.deck-notes').getByText('crosses itself').waitFor()
+    expect(await page.locator('.deck-wrong').count()).toBe(1)
     await context.close()
   })
 

@@ -135,7 +135,7 @@ const Name = ({ one, view, words, chosen }: DeckDrawingProps & { readonly one: D
   const room = extent(spans ? edges.flat() : edge, view)
   const wide = Math.max(name.length, area.length) * perLetter
   const isChosen = id === chosen
-  if (room.wide < wide || room.tall < 34) return null
+  if (one.wrong || room.wide < wide || room.tall < 34) return null
   return (
     <g className={classes('deck-name', isChosen && 'deck-chosen-name')} transform={`translate(${x} ${y})`}>
       <text textAnchor="middle" y="-3">

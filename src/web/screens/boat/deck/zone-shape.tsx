@@ -1,4 +1,5 @@
 /** The chosen zone under the drawing: its area, edge and paint, what can be done to its shape, and its figures in boxes. */
+import { noteText } from '#papers'
 import { weakest, type ZoneArea } from '#plan'
 import { labelOf } from '#words'
 import { Cells, Fold } from '../../../fields/cells.tsx'
@@ -45,6 +46,7 @@ export const ZoneShape = (props: ZoneShapeProps) => {
   return (
     <div className="deck-chosen-zone">
       {area ? <Figures view={view} plan={plan} area={area} /> : null}
+      <Said view={view} plan={plan} zone={zone.id} />
       {corners.length > 0 ? (
         <ByCorners {...props} />
       ) : offsets.length > 0 ? (
@@ -68,6 +70,20 @@ export const ZoneShape = (props: ZoneShapeProps) => {
         </Fold>
       )}
     </div>
+  )
+}
+
+type SaidProps = Pick<ZoneShapeProps, 'view' | 'plan'> & { readonly zone: string }
+
+/** What the plan has to say of this zone, where its corners are at hand. */
+const Said = ({ view, plan, zone }: SaidProps) => {
+  const notes = plan.notes.filter(({ code, data }) => data.zone === zone && /^(boat|surfaces)\./.test(code))
+  return notes.length === 0 ? null : (
+    <ul className="deck-notes">
+      {notes.map((note) => (
+        <li key={note.code}>{noteText(plan, note, view.words)}</li>
+      ))}
+    </ul>
   )
 }
 
