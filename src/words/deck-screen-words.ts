@@ -6,7 +6,6 @@ export const deckScreenLabels: Readonly<Record<string, string>> = {
   'deckplan.whole': 'Whole deck',
   'deckplan.zoneAlone': 'This zone',
   'deckplan.which': 'Zone to draw or change',
-  'deckplan.none': 'None',
   'deckplan.draw': 'Draw it by corners',
   'deckplan.byOffsets': 'Measure it by offsets',
   'deckplan.addOpening': 'Add an opening',

@@ -1,26 +1,19 @@
 /** The deck plan: zones drawn from above, the chosen one changed by its corners, by hand, by key or in figures. */
 import { useEffect, useRef, useState } from 'react'
-import { hasDeckShape } from '#plan'
 import { labelOf } from '#words'
 import { useAskedItem } from '../../../fields/asked-cell.ts'
-import { itemsOf, nameOf } from '../../../fields/items.ts'
+import { itemsOf } from '../../../fields/items.ts'
 import type { JobView } from '../../../job/job-view.ts'
 import { ChoiceField, Part, Switch2, useWidth } from '../../../parts/index.ts'
 import type { ShownPlan } from '../../../worker/messages.ts'
-import { CornerHandles, type Dragged } from './corner-handles.tsx'
+import { CornerHandles } from './corner-handles.tsx'
 import { snapped } from './corner-text.ts'
-import { DeckDrawing, type DrawnZone } from './deck-drawing.tsx'
+import { DeckDrawing } from './deck-drawing.tsx'
 import { addCorner, dropCorner, nudgeCorner, removeCorner } from './deck-edits.ts'
 import { type DeckView, deckView, type Place, sheerOf, wholeBounds, zoneBounds } from './deck-view.ts'
-import {
-  type Corner,
-  cornersOf,
-  cornersPlace,
-  offsetsPlace,
-  ringOf,
-  sideOf,
-  zonesPlace,
-} from './zone-corners.ts'
+import { type DeckItem, deckZones, drawnZones } from './drawn-zones.ts'
+import type { Dragged } from './use-hold.ts'
+import { type Corner, cornersOf, cornersPlace, offsetsPlace, ringOf, sideOf } from './zone-corners.ts'
 import { cornerName, ZoneShape } from './zone-shape.tsx'
 import './deck.css'
 
@@ -28,7 +21,7 @@ export type DeckPartProps = {
   readonly view: JobView
   readonly plan: ShownPlan
   readonly chosen: string | undefined
-  readonly onChoose: (zone: string | undefined) => void
+  readonly onChoose: (zone: string) => void
 }
 
 export const DeckPart = ({ view, plan, chosen, onChoose }: DeckPartProps) => {
@@ -46,45 +39,26 @@ export const DeckPart = ({ view, plan, chosen, onChoose }: DeckPartProps) => {
     <Part
       id="deck-plan"
       title={labelOf('deckplan.plan')}
-      action={
-        corners.length > 0 ? (
-          <Switch2
-            label={labelOf('deckplan.shown')}
-            value={shown}
-            onChange={setShown}
-            choices={[
-              { value: 'whole', label: labelOf('deckplan.whole') },
-              { value: 'zone', label: labelOf('deckplan.zoneAlone') },
-            ]}
-          />
-        ) : undefined
-      }
+      action={corners.length > 0 ? <Extent shown={shown} onChange={setShown} /> : undefined}
     >
       <div className="deck-which off-paper">
         <ChoiceField
           as="list"
           label={labelOf('deckplan.which')}
           value={zone?.id ?? ''}
-          onChange={(id) => onChoose(id === '' ? undefined : id)}
-          choices={[
-            { value: '', label: labelOf('deckplan.none') },
-            ...zones.map(({ id, name }) => ({ value: id, label: name })),
-          ]}
+          onChange={onChoose}
+          choices={zones.map(({ id, name }) => ({ value: id, label: name }))}
         />
       </div>
       <Board
-        {...{ view, plan, zones, zone, corners, corner, dragged, onChoose, onDrag: setDragged }}
+        {...{ view, plan, zone, corners, corner, dragged, onChoose, onDrag: setDragged }}
         onCorner={setCorner}
         alone={shown === 'zone'}
       />
       {zone ? (
         <ZoneShape
-          view={view}
-          plan={plan}
-          zone={zone}
-          corners={corners}
+          {...{ view, plan, zone, corners, corner }}
           sheer={sheerOf(plan.surfaces.outline)}
-          corner={corner}
           onCorner={setCorner}
         />
       ) : null}
@@ -92,20 +66,23 @@ export const DeckPart = ({ view, plan, chosen, onChoose }: DeckPartProps) => {
   )
 }
 
-type DeckItem = {
-  readonly id: string
-  readonly name: string
-  readonly kind: string
-  readonly mirrored: boolean
+type ExtentProps = {
+  readonly shown: 'whole' | 'zone'
+  readonly onChange: (shown: 'whole' | 'zone') => void
 }
 
-/** Those whose kind can be drawn. */
-const deckZones = (view: JobView): readonly DeckItem[] =>
-  itemsOf(view, zonesPlace).flatMap((item) => {
-    const kind = String(item.cells.kind ?? '')
-    const mirrored = item.cells.mirror === 'yes' || item.cells.mirror === 'true'
-    return hasDeckShape(kind) ? [{ id: item.id, name: nameOf(item), kind, mirrored }] : []
-  })
+/** The zone alone is larger, where corners lie near each other. */
+const Extent = ({ shown, onChange }: ExtentProps) => (
+  <Switch2
+    label={labelOf('deckplan.shown')}
+    value={shown}
+    onChange={onChange}
+    choices={[
+      { value: 'whole', label: labelOf('deckplan.whole') },
+      { value: 'zone', label: labelOf('deckplan.zoneAlone') },
+    ]}
+  />
+)
 
 /** A figure that leads to one of its corners opens its zone. */
 function useAskedZone(view: JobView, open: (zone: string, row: string) => void): void {
@@ -123,7 +100,6 @@ function useAskedZone(view: JobView, open: (zone: string, row: string) => void):
 }
 
 type BoardProps = Pick<DeckPartProps, 'view' | 'plan'> & {
-  readonly zones: readonly DeckItem[]
   readonly zone: DeckItem | undefined
   readonly corners: readonly Corner[]
   readonly corner: string | undefined
@@ -212,36 +188,3 @@ const placeSaid = (view: JobView, corner: Corner, [x, y]: Place): string =>
     offM: Math.abs(y),
     side: y < 0 ? 'starboard' : y > 0 ? 'port' : 'centre',
   })
-
-/** As the plan has them; the zone in hand as its corners are now, before any plan is made. */
-function drawnZones(
-  { surfaces, marks, notes }: ShownPlan,
-  chosen: DeckItem | undefined,
-  corners: readonly Corner[],
-): readonly DrawnZone[] {
-  const all = [...surfaces.zones, ...marks.zones]
-  const planned = all.flatMap((zone): DrawnZone[] => {
-    const shape = surfaces.shapes.find((one) => one.zone === zone.id)
-    if (!shape || shape.edges.length === 0 || (zone.id === chosen?.id && corners.length > 0)) return []
-    const { edges, openings } = shape
-    return [{ ...zone, edges, openings, wrong: false }]
-  })
-  if (!chosen || corners.length === 0) return planned
-  const both = (ring: readonly Place[]): readonly (readonly Place[])[] =>
-    chosen.mirrored ? [ring, ring.map(([x, y]): Place => [x, -y])] : [ring]
-  const openings = [...new Set(corners.map(({ opening }) => opening))].filter((opening) => opening > 0)
-  const area = all.find(({ id }) => id === chosen.id)
-  const inHand: DrawnZone = {
-    id: chosen.id,
-    name: chosen.name,
-    certainty: area?.certainty ?? 'assumed',
-    ...(area ? { areaM2: area.areaM2 } : {}),
-    edges: both(ringOf(corners, 0)),
-    openings: openings.flatMap((opening) => both(ringOf(corners, opening))),
-    wrong: notes.some(({ code, data }) => data.zone === chosen.id && unusable.has(code)),
-  }
-  return [...planned, inHand]
-}
-
-/** Notes on a shape that encloses nothing. */
-const unusable = new Set(['boat.deckCrosses', 'boat.deckNoArea', 'boat.deckTooFewCorners'])
