@@ -63,9 +63,11 @@ const box = [
 const zoneIn = ({ surfaces, marks }: Plan, id: string) =>
   [...surfaces.zones, ...marks.zones].find((zone) => zone.id === id)
 
-/** Codes that speak of a zone. */
+/** Codes that speak of a zone and its shape; rules of thumb have zones of their own. */
 const codesOf = ({ surfaces }: Plan, zone: string) =>
-  surfaces.notes.flatMap(({ code, data }) => (data.zone === zone ? [code] : []))
+  surfaces.notes.flatMap(({ code, data }) =>
+    data.zone === zone && /^(boat\.deck|surfaces\.)/.test(code) ? [code] : [],
+  )
 
 /** The way of an area comes out as the plan has it. */
 const holds = ({ input, plan: has }: ReturnType<typeof made>, zone: string): void => {

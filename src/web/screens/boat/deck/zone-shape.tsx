@@ -77,7 +77,9 @@ type SaidProps = Pick<ZoneShapeProps, 'view' | 'plan'> & { readonly zone: string
 
 /** What the plan has to say of this zone, where its corners are at hand. */
 const Said = ({ view, plan, zone }: SaidProps) => {
-  const notes = plan.notes.filter(({ code, data }) => data.zone === zone && /^(boat|surfaces)\./.test(code))
+  const notes = plan.notes.filter(
+    ({ code, data }) => data.zone === zone && /^(boat\.deck|surfaces\.)/.test(code),
+  )
   return notes.length === 0 ? null : (
     <ul className="deck-notes">
       {notes.map((note) => (
