@@ -13,6 +13,7 @@ const SHEETS = [
   { name: 'new', path: '/new' },
   { name: 'today', path: `${JOB}/today` },
   { name: 'boat', path: `${JOB}/boat` },
+  { name: 'deck', path: '/job/deck-only/boat', part: '#deck-plan', zone: 'cabin-top' },
   { name: 'build-up', path: `${JOB}/build-up` },
   { name: 'days', path: `${JOB}/days` },
   { name: 'papers', path: `${JOB}/papers` },
@@ -20,7 +21,7 @@ const SHEETS = [
   { name: 'what-now', path: `${JOB}/what-now` },
 ]
 
-/** @typedef {{ name: string, path: string, size: { width: number, height: number } }} Picture */
+/** @typedef {{ name: string, path: string, part?: string, zone?: string, size: { width: number, height: number } }} Picture */
 
 /** @type {readonly Picture[]} */
 export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...sheet, size })))
@@ -34,7 +35,7 @@ export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...shee
  * @returns {Promise<string>} where it was written
  */
 export async function takePicture({ browser, program, picture, root }) {
-  const { name, path, size } = picture
+  const { name, path, size, part, zone } = picture
   const context = await browser.newContext({
     baseURL: program.origin,
     viewport: size,
@@ -48,10 +49,15 @@ export async function takePicture({ browser, program, picture, root }) {
   await page.goto(path)
   await page.locator('main h1').first().waitFor()
   // The stick counts zones as soon as the job has come from the server.
-  if (path.startsWith(JOB)) {
+  if (path.startsWith('/job/')) {
     await page.locator('.story-stick-count', { hasText: 'zones' }).first().waitFor({ state: 'attached' })
   }
   await page.locator('main [role=progressbar]').first().waitFor({ state: 'detached' })
+  if (part !== undefined && zone !== undefined) {
+    await page.locator(part).locator('select').first().selectOption(zone)
+    await page.locator(`${part} .deck-handle`).first().waitFor()
+    await page.locator(part).evaluate((element) => element.scrollIntoView({ block: 'start' }))
+  }
   const file = join('docs', 'guide', `${name}-${size.width}.png`)
   await page.screenshot({ path: join(root, file), animations: 'disabled', caret: 'hide' })
   await context.close()

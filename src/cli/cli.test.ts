@@ -177,6 +177,29 @@ describe('answers', () => {
     },
   )
 
+  it('a zone is measured by its corners, and pads are listed and left out', () => {
+    const corner = (at: number, x: string, y: string) =>
+      `    sole-${at}: {zone: sole, fromStern: ${x}, offCentre: ${y}}\n`
+    const deck = [
+      'hardstand: 1\nwork:\n  job: {name: Test, start: 2027-05-03}\n',
+      '  boat: {kind: open powerboat, lengthOverall: 6 m, beam: 2.4 m, freeboardStem: 1.1 m}\n',
+      '  place: {shelter: shed, timeZone: UTC}\n  zones:\n',
+      '    sole: {name: Sole, kind: cockpit sole, mirror: yes}\n    bottom: {kind: bottom}\n',
+      '    pads: {name: Pads, kind: pad, count: 6}\n  corners:\n',
+      corner(1, '1 m', '0 m') +
+        corner(2, '3 m', '0 m') +
+        corner(3, '3 m', '60 cm') +
+        corner(4, '1 m', '60 cm'),
+    ].join('')
+    const args = ['boat', file('deck.yaml', deck), '--now', '2027-04-10']
+    const text = run(args).out
+    expect(text).toMatch(/Sole\s+2\.4\sm²\s+6\.4\sm\s+measured\s+measured shape/)
+    expect(text).toMatch(/HIDDEN BY PADS.*\s+6 × Pads\s+0\.6\sm²\s+assumed\s+of the bottom/)
+    const json = JSON.parse(run([...args, '--json']).out)
+    expect(json.zones[0]).toMatchObject({ id: 'sole', perimeterM: 6.4, confidence: 'measured', how: 'shape' })
+    expect(json.pads).toMatchObject([{ id: 'pads', count: 6, confidence: 'assumed', hides: 'bottom' }])
+  })
+
   it('the sample jobs are sound', () => {
     expect(run(['doctor']).code).toBe(0)
   })

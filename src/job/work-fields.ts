@@ -1,5 +1,6 @@
 /** The *work* document: everything a person knows about the boat and the job, but no money. */
 import { coatFields } from './coat-fields.ts'
+import { deckFields } from './deck-fields.ts'
 import type { Sections } from './field.ts'
 import { hullFields } from './hull-fields.ts'
 import { stanceFields } from './stance-fields.ts'
@@ -35,6 +36,7 @@ export const workFields = {
   ...hullFields,
   ...stanceFields,
   ...zoneFields,
+  ...deckFields,
   ...coatFields,
   ...yardFields,
 } as const satisfies Sections

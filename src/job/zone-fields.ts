@@ -1,5 +1,6 @@
 /** The parts of the boat, what is wrong with them and what is screwed to them. */
 import { amount, size, work } from './bounds.ts'
+import { deckZoneFields } from './deck-fields.ts'
 import type { Sections } from './field.ts'
 
 export const zoneFields = {
@@ -25,10 +26,15 @@ export const zoneFields = {
           'coaming',
           'hatch',
           'console',
+          'gunwale',
+          'hardtop',
+          'outboard well',
+          'swim platform',
           'non-skid',
           'loose part',
+          'pad',
         ],
-        doc: 'What it is; topsides, transom and bottom are measured on the surface.',
+        doc: 'What it is; topsides, transom and bottom are measured on the surface, a `pad` hides a part of the hull.',
       },
       side: { kind: 'choice', choices: ['port', 'starboard', 'both'], doc: 'Which side.' },
       area: {
@@ -63,6 +69,7 @@ export const zoneFields = {
         choices: ['as the boat', 'indoors'],
         doc: 'Loose parts may be painted indoors while it rains.',
       },
+      ...deckZoneFields,
     },
   },
   findings: {

@@ -2,6 +2,7 @@
 
 export { limitNote } from '#core/climate'
 export { weakest } from './certainty.ts'
+export { hasDeckShape } from './deck-shapes.ts'
 export { describeStep, type StepText } from './describe-step.ts'
 export { judgedFromM } from './judged-from.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'

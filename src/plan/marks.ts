@@ -6,7 +6,7 @@ import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
 import { stripeSure } from './stripe-sure.ts'
 import { describe, fromShare, isMarked, type MeasuredHull, sharedArea } from './surfaces.ts'
-import type { Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
+import type { Deck, Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
 
 export type StruckInput = { readonly marks: Work['marks']; readonly hull: MeasuredHull }
 
@@ -22,6 +22,7 @@ export const struck: Stage<StruckInput, Struck> = { name: 'struck', run: strike 
 export type MarksInput = {
   readonly struck: Struck
   readonly zones: Work['zones']
+  readonly deck: Deck
   readonly hull: MeasuredHull
 }
 
@@ -44,8 +45,8 @@ function strike(input: StruckInput): Struck {
   }
 }
 
-function markZones({ struck: made, zones, hull }: MarksInput): Marks {
-  const enclosed = zones.filter(isMarked).map((zone) => zoneOf(zone, made, hull))
+function markZones({ struck: made, zones, deck, hull }: MarksInput): Marks {
+  const enclosed = zones.filter((zone) => isMarked(zone, deck)).map((zone) => zoneOf(zone, made, hull))
   return {
     ...made,
     notes: [...made.notes, ...enclosed.flatMap((one) => one.notes)],

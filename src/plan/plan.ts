@@ -11,6 +11,7 @@ import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
 import { judgeConditions } from './conditions.ts'
 import { days, daysGrid } from './days.ts'
+import { deck } from './deck-shapes.ts'
 import { taped } from './girths.ts'
 import { hazards } from './hazards.ts'
 import { withLostPaint } from './lost-paint.ts'
@@ -78,9 +79,15 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const known = run(readCatalogue, { catalogue })
   const measured = run(hull, { boat, stations: work.stations, points: work.points })
   const tape = run(taped, { hull: measured.hull, girths: work.girths })
-  const surface = run(surfaces, { hull: measured, taped: tape, zones: work.zones })
+  const onDeck = run(deck, {
+    zones: work.zones,
+    corners: work.corners,
+    offsets: work.offsets,
+    hull: measured,
+  })
+  const surface = run(surfaces, { hull: measured, taped: tape, deck: onDeck, zones: work.zones })
   const lines = run(struck, { marks: work.marks, hull: measured })
-  const mark = run(marks, { struck: lines, zones: work.zones, hull: measured })
+  const mark = run(marks, { struck: lines, zones: work.zones, deck: onDeck, hull: measured })
   const stands = run(standing, { stance: work.stance, levels: work.levels, stripes: lines.stripes })
   const repair = run(repairs, { findings: work.findings, fittings: work.fittings, known })
   const buildUp = run(buildUps, {
@@ -198,7 +205,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
 
   return {
     stamp: stampFor(run, input),
-    surfaces: run(withHull, { surfaces: surface, hull: measured }),
+    surfaces: run(withHull, { surfaces: surface, deck: onDeck, hull: measured }),
     marks: mark,
     standing: stands,
     repairs: repair,

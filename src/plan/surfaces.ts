@@ -20,8 +20,9 @@ import type { Certainty, Note } from '#core/note'
 import type { Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Taped } from './girths.ts'
+import { isPad, padsOf, withoutPads } from './pads.ts'
 import type { Stage } from './remember.ts'
-import type { Boat, Surfaces, ZoneArea } from './types.ts'
+import type { Boat, Deck, Surfaces, ZoneArea } from './types.ts'
 
 export type HullInput = {
   readonly boat: Work['boat']
@@ -62,24 +63,42 @@ function measureHull(input: HullInput): MeasuredHull {
 export type SurfacesInput = {
   readonly hull: MeasuredHull
   readonly taped: Taped
+  readonly deck: Deck
   readonly zones: Work['zones']
 }
 
 export const surfaces: Stage<SurfacesInput, Surfaces> = { name: 'surfaces', run: measureSurfaces }
 
-function measureSurfaces({ hull: measuredHull, taped, zones }: SurfacesInput): Surfaces {
-  const measured = zones.map((zone) => measureZone(zone, measuredHull, taped))
+function measureSurfaces({ hull: measuredHull, taped, zones, deck }: SurfacesInput): Surfaces {
+  const measured = zones
+    .filter((zone) => !isPad(zone))
+    .map((zone) => measureZone(zone, { hull: measuredHull, taped, deck }))
+  const pads = padsOf(zones)
+  const painted = withoutPads(
+    measured.flatMap((one) => one.area),
+    pads,
+  )
   return {
-    zones: measured.flatMap((one) => one.area ?? []),
-    notes: [...measuredHull.notes, ...taped.notes, ...measured.flatMap((one) => one.notes)],
+    zones: painted.zones,
+    pads,
+    notes: [
+      ...measuredHull.notes,
+      ...taped.notes,
+      ...deck.notes,
+      ...measured.flatMap((one) => one.notes),
+      ...painted.notes,
+    ],
   }
 }
 
+type BoatInput = { readonly surfaces: Surfaces; readonly deck: Deck; readonly hull: MeasuredHull }
+
 /** The zones with their hull beside them; the hull is large, so no stage carries it along. */
-export const withHull: Stage<{ readonly surfaces: Surfaces; readonly hull: MeasuredHull }, Boat> = {
+export const withHull: Stage<BoatInput, Boat> = {
   name: 'boat',
-  run: ({ surfaces: zones, hull: { hull: made, outline, rules } }) => ({
+  run: ({ surfaces: zones, deck, hull: { hull: made, outline, rules } }) => ({
     ...zones,
+    shapes: deck.shapes,
     ...(made ? { hull: made } : {}),
     ...(outline ? { outline } : {}),
     rules,
@@ -147,10 +166,13 @@ const bottomEdge = (made: Hull) =>
 type ZoneItem = Work['zones'][number]
 type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly Note[] }
 
-/** What is typed in comes first; then length and width; then the surface. Stripes and panels are measured as marks. */
-function measureZone(zone: ZoneItem, of: MeasuredHull, taped: Taped): Measured {
-  if (isMarked(zone)) return { area: [], notes: [] }
-  const found = typedArea(zone) ?? surfaceArea(zone, of, taped) ?? sharedArea(zone, of)
+type MeasuredOn = { readonly hull: MeasuredHull; readonly taped: Taped; readonly deck: Deck }
+
+/** A measured shape comes first; then what is typed in; then the surface. Stripes and panels are measured as marks. */
+function measureZone(zone: ZoneItem, { hull: of, taped, deck }: MeasuredOn): Measured {
+  if (isMarked(zone, deck)) return { area: [], notes: [] }
+  const found =
+    shapedArea(zone, deck) ?? typedArea(zone) ?? surfaceArea(zone, of, taped) ?? sharedArea(zone, of)
   if (!found)
     return {
       area: [],
@@ -167,15 +189,18 @@ function measureZone(zone: ZoneItem, of: MeasuredHull, taped: Taped): Measured {
     notes:
       found.how === 'share'
         ? [fromShare(zone, found)]
-        : found.certainty === 'assumed' && zone.area
+        : found.certainty === 'assumed' && found.how === 'given'
           ? [assumedArea(zone)]
           : [],
   }
 }
 
 /** Its area is that of the stripe or the panels on it. */
-export const isMarked = (zone: ZoneItem): boolean =>
-  zone.kind === 'boot stripe' || (zone.kind === 'non-skid' && !zone.area)
+export const isMarked = (zone: ZoneItem, { shapes }: Deck): boolean =>
+  zone.kind === 'boot stripe' ||
+  (zone.kind === 'non-skid' &&
+    !zone.area &&
+    !shapes.some((one) => one.zone === zone.id && one.how === 'shape'))
 
 const assumedArea = (zone: ZoneItem): Note => ({
   code: 'surfaces.areaAssumed',
@@ -206,6 +231,13 @@ export function describe(zone: ZoneItem) {
 }
 
 type Size = Pick<ZoneArea, 'areaM2' | 'perimeterM' | 'certainty' | 'how'>
+
+function shapedArea(zone: ZoneItem, { shapes }: Deck): Size | undefined {
+  const shape = shapes.find((one) => one.zone === zone.id)
+  if (!shape) return undefined
+  const { areaM2, perimeterM, certainty, how } = shape
+  return { areaM2, perimeterM, certainty, how }
+}
 
 function typedArea(zone: ZoneItem): Size | undefined {
   const { area, length, width, perimeter } = zone

@@ -1,6 +1,6 @@
 /** What each stage of the road leaves behind. SI throughout, unless a key names another unit. */
 
-import type { Hull, HullOutline, RuleComparison } from '#core/boat'
+import type { DeckTerms, Hull, HullOutline, RuleComparison } from '#core/boat'
 import type { FailingLimit } from '#core/climate'
 import type { CureTable } from '#core/cure'
 import type { StripeTable } from '#core/marking'
@@ -19,20 +19,55 @@ export type ZoneArea = {
   /** Edge to mask. */
   readonly perimeterM: number
   readonly certainty: Certainty
-  readonly how: 'surface' | 'girths' | 'given' | 'length and width' | 'marks' | 'share'
+  readonly how: 'surface' | 'girths' | 'shape' | 'given' | 'length and width' | 'marks' | 'share'
+  /** Hidden by pads and taken off already. */
+  readonly padsM2?: number
   readonly existing: string
   readonly texture: string
   /** A loose part is done indoors, whatever the sky does. */
   readonly indoors: boolean
 }
 
+/** A deck zone measured by its corners, its offsets, or its sides and what stands on them. */
+export type DeckShape = {
+  readonly zone: string
+  readonly how: 'shape' | 'length and width'
+  readonly areaM2: number
+  readonly perimeterM: number
+  readonly certainty: Certainty
+  /** What the area was put together from. */
+  readonly terms: DeckTerms
+  /** As seen from above, boat frame; empty where nobody said where it lies. */
+  readonly edges: readonly Outline2[]
+  readonly openings: readonly Outline2[]
+}
+export type Deck = { readonly shapes: readonly DeckShape[]; readonly notes: readonly Note[] }
+export type Outline2 = readonly (readonly [x: number, y: number])[]
+
+/** A place where a stand pad or a keel block hides the hull. */
+export type Pad = {
+  readonly id: string
+  readonly name: string
+  readonly hides: 'bottom' | 'topsides'
+  readonly side: 'port' | 'starboard' | 'both'
+  readonly count: number
+  readonly eachM2: number
+  readonly areaM2: number
+  readonly certainty: Certainty
+}
+
 /** The zones that have an area, as the stages after them see them. */
-export type Surfaces = { readonly zones: readonly ZoneArea[]; readonly notes: readonly Note[] }
+export type Surfaces = {
+  readonly zones: readonly ZoneArea[]
+  readonly pads: readonly Pad[]
+  readonly notes: readonly Note[]
+}
 
 /** With the hull they were measured on, for drawings and the boat's own view. */
 export type Boat = Surfaces & {
   readonly hull?: Hull
   readonly outline?: HullOutline
+  readonly shapes: readonly DeckShape[]
   readonly rules: readonly RuleComparison[]
 }
 

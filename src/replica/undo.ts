@@ -26,7 +26,13 @@ export type UndoOptions = {
 /** Watches every root map that the documents have now or later. */
 export function createUndo(docs: readonly Y.Doc[], { origin, joinMs, changed }: UndoOptions): Undo {
   const managers = docs.map(
-    (doc) => new Y.UndoManager(doc, { trackedOrigins: new Set([origin]), captureTimeout: joinMs }),
+    (doc) =>
+      new Y.UndoManager(doc, {
+        trackedOrigins: new Set([origin]),
+        captureTimeout: joinMs,
+        // A transaction over both documents that changed only one would leave an empty step in the other.
+        captureTransaction: (edit) => edit.changed.size > 0,
+      }),
   )
   const done: Y.UndoManager[] = []
   const undone: Y.UndoManager[] = []

@@ -1,10 +1,17 @@
 /** What each cell of the job document is called where it is shown, and a sentence that helps to fill it in. */
 import { boatFields } from './field-boat-words.ts'
+import { deckFieldWords, deckZoneWords } from './field-deck-words.ts'
 import { paintFields } from './field-paint-words.ts'
 import type { FieldWords } from './field-words.ts'
 import { workFieldWords } from './field-work-words.ts'
 
-const all: FieldWords = { ...boatFields, ...paintFields, ...workFieldWords }
+const all: FieldWords = {
+  ...boatFields,
+  ...deckFieldWords,
+  ...paintFields,
+  ...workFieldWords,
+  zones: { ...boatFields.zones, ...deckZoneWords },
+}
 
 /** `cell.boat.beam` and `cellHelp.boat.beam`. */
 export const fieldLabels: Readonly<Record<string, string>> = Object.fromEntries(
@@ -26,6 +33,8 @@ export const sectionLabels: Readonly<Record<string, string>> = {
   'section.levels': 'the levelled marks',
   'section.girths': 'the girths',
   'section.zones': 'the zones',
+  'section.corners': 'the corners of zones',
+  'section.offsets': 'the offsets of zones',
   'section.findings': 'the findings',
   'section.fittings': 'the hardware',
   'section.sheets': 'the products',

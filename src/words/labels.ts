@@ -1,6 +1,7 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
 import { boatScreenLabels } from './boat-screen-labels.ts'
 import { daysScreenLabels } from './days-screen-labels.ts'
+import { deckScreenLabels } from './deck-screen-words.ts'
 import { fieldLabels, sectionLabels } from './field-labels.ts'
 import { fieldsLabels } from './fields-labels.ts'
 import { frameLabels } from './frame-labels.ts'
@@ -23,6 +24,7 @@ import { whatNowLabels } from './what-now-words.ts'
 /** Every table of labels, by its name. */
 export const labelTables: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   boatScreenLabels,
+  deckScreenLabels,
   fieldLabels,
   fieldsLabels,
   sectionLabels,

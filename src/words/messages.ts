@@ -6,6 +6,8 @@ import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
 import { databaseWords } from './database-words.ts'
 import { daysScreenPhrases, daysScreenWords } from './days-screen-words.ts'
+import { deckScreenPhrases, deckScreenWords } from './deck-screen-words.ts'
+import { deckWords } from './deck-words.ts'
 import { framePhrases } from './frame-phrases.ts'
 import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
@@ -39,6 +41,9 @@ export const tables: Readonly<Record<string, Table>> = {
   cautions,
   cliWords,
   cureWords,
+  deckScreenPhrases,
+  deckScreenWords,
+  deckWords,
   framePhrases,
   frameWords,
   jobsWords,

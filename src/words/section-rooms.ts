@@ -2,6 +2,8 @@
 const rooms: Readonly<Record<string, string>> = {
   boat: 'boat',
   zones: 'boat',
+  corners: 'boat',
+  offsets: 'boat',
   findings: 'survey',
   fittings: 'survey',
   sheets: 'build-up',

@@ -10,6 +10,27 @@ const surfaces: Readonly<Record<string, string>> = {
   'wayPart.points': 'Measured points',
   'wayPart.insideSheer': 'Deck inside the sheer',
   'wayPart.deckShare': 'Share that such a zone usually has',
+  'wayPart.outline': 'Inside the edge, from above',
+  'wayPart.openings': 'Openings, from above',
+  'wayPart.sides': 'Both sides',
+  'wayPart.faces': 'Faces painted',
+  'wayPart.camberLonger': 'Longer across by the camber',
+  'wayPart.slopeLonger': 'Longer along by the slope',
+  'wayPart.upstand': 'What stands up along it',
+  'wayPart.upstandLength': 'Length of the upstand',
+  'wayPart.upstandHeight': 'Height of the upstand',
+  'wayPart.edge': 'All round the edge',
+  'wayPart.cutOuts': 'Openings by length and width',
+  'wayPart.openingLength': 'Length of an opening',
+  'wayPart.openingWidth': 'Width of an opening',
+  'wayPart.openingCount': 'Openings alike',
+  'wayPart.cornerFromStern': 'From the stern, corner',
+  'wayPart.cornerOffCentre': 'Off the centreline, corner',
+  'wayPart.offsetFromStern': 'From the stern, offset',
+  'wayPart.outer': 'To the outer edge, offset',
+  'wayPart.inner': 'To the inner edge, offset',
+  'wayPart.areaWithPads': 'With what the pads hide',
+  'wayPart.pads': 'Hidden by pads',
   'wayPart.ruleArea': 'Area by the rule of thumb',
   'wayPart.lengthOverall': 'Length of the hull',
   'wayPart.beam': 'Beam',
@@ -150,6 +171,8 @@ export const wayLabels: Readonly<Record<string, string>> = {
 }
 
 export const wayWords: Readonly<Record<string, string>> = {
+  'way.deckShape':
+    'Half the sum, gone round once, of each corner’s place along the boat times how far apart the corners before and after it lie across; by offsets, the mean width between two times their distance.',
   'way.sizeSurface':
     'Measured on the surface of the hull that these sizes draw: a likely boat, until stations are measured.',
   'way.girthSurface':

@@ -6,7 +6,7 @@ import { clockFullMinute } from './cure-clock.ts'
 import { type PlacedStep, type Subject, toSlots } from './plans.ts'
 import { itemsOf } from './raw-sample.ts'
 
-const soleFor = ['cockpit side', 'coaming', 'console']
+const soleFor = ['cockpit side', 'coaming', 'console', 'gunwale', 'hardtop', 'outboard well']
 const sideDeckFor = ['cabin side', 'cabin top', 'hatch']
 const longestMinutes = 7 * 24 * 60
 

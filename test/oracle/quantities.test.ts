@@ -1,6 +1,7 @@
 /** Litres against cells: area, spread, parts, thinner and additive, layer by layer and product by product. */
 import { describe, expect, it } from 'vitest'
 import * as cell from './cells.ts'
+import { drawnArea } from './deck-areas.ts'
 import { sampleJobs } from './jobs.ts'
 import { type Subject, subjectOf } from './plans.ts'
 import { type Cells, idsIn, itemsOf, limitCell, type RawSample, sheetCell } from './raw-sample.ts'
@@ -18,6 +19,8 @@ const hullKinds = ['topsides', 'transom', 'bottom', 'boot stripe']
 /** Area of a zone; those on the lofted hull are taken from the plan, which has its own published checks. */
 function zoneArea(subject: Subject, id: string): number {
   const zone = itemsOf(subject.raw.work, 'zones')[id]!
+  const drawn = drawnArea(subject.raw, id)
+  if (drawn !== undefined) return drawn
   if (zone.area !== undefined) return cell.squareMetres(zone.area)
   if (zone.length !== undefined)
     return cell.metres(zone.length) * cell.metres(zone.width!) * Number(zone.count ?? 1)

@@ -216,6 +216,8 @@ export const paperPlan: Plan = {
     seed: 1,
   },
   surfaces: {
+    pads: [],
+    shapes: [],
     zones: [
       zone('port', 'Topsides port', {}),
       zone('transom', 'Transom', {
@@ -618,7 +620,7 @@ export const emptyPlan: Plan = {
     nowMs: paperPlan.stamp.nowMs,
     seed: 1,
   },
-  surfaces: { zones: [], rules: [], notes: [] },
+  surfaces: { zones: [], pads: [], shapes: [], rules: [], notes: [] },
   standing: { notes: [] },
   marks: { stripes: [], panels: [], zones: [], tapeM: 0, notes: [] },
   repairs: { repairs: [], fittings: [], notes: [] },

@@ -10,6 +10,7 @@ export function boatLines(plan: Plan, words: Words): readonly string[] {
   return [
     ...section(words.label('heading.particulars'), particularLines(plan, words)),
     ...section(words.label('heading.zones'), zoneLines(plan, words)),
+    ...section(words.label('heading.pads'), padLines(plan, words)),
     ...section(words.label('heading.rules'), ruleLines(plan, words)),
     ...section(words.label('heading.standing'), standingLines(plan, words)),
   ]
@@ -56,6 +57,19 @@ export function zoneLines(plan: Plan, words: Words): readonly string[] {
   return rows.length === 0 ? [] : table([head, ...rows], ['left', 'right', 'right', 'left', 'left'])
 }
 
+/** What stands hide of the hull, and is painted later. */
+function padLines({ surfaces: { pads } }: Plan, words: Words): readonly string[] {
+  return table(
+    pads.map(({ name, count, hides, areaM2, certainty }) => [
+      count === 1 ? name : `${count} × ${name}`,
+      words.figure('areaM2', areaM2),
+      words.label(`certainty.${certainty}`),
+      words.label(`hides.${hides}`),
+    ]),
+    ['left', 'right', 'left', 'left'],
+  )
+}
+
 function ruleLines(plan: Plan, words: Words): readonly string[] {
   return table(
     plan.surfaces.rules.map((rule) => [
@@ -86,6 +100,15 @@ export const boatJson = (plan: Plan) => ({
     perimeterM,
     confidence: certainty,
     how,
+  })),
+  pads: plan.surfaces.pads.map(({ id, name, hides, side, count, areaM2, certainty }) => ({
+    id,
+    name,
+    hides,
+    side,
+    count,
+    areaM2,
+    confidence: certainty,
   })),
   rules: plan.surfaces.rules.map((rule) => ({
     rule: rule.id,

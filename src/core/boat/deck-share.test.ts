@@ -11,5 +11,6 @@ it('the parts one walks on leave room for wells and coamings inside the sheer', 
 
 it('says nothing of zones that have no usual size', () => {
   expect(deckShare('loose part', 20)).toBeUndefined()
+  expect(deckShare('pad', 20)).toBeUndefined()
   expect(deckShare('toString', 20)).toBeUndefined()
 })

@@ -11,6 +11,10 @@ const shares = {
   'cockpit side': 0.25,
   coaming: 0.08,
   console: 0.12,
+  gunwale: 0.1,
+  hardtop: 0.2,
+  'outboard well': 0.06,
+  'swim platform': 0.06,
   'non-skid': 0.3,
 } as const
 

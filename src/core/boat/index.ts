@@ -12,6 +12,11 @@ export {
   type MarkResidual,
 } from './attitude.ts'
 export { areaBetween, type BandArea, type BandLimits, wettedArea } from './band-area.ts'
+export { beyondSheer } from './deck/beyond-sheer.ts'
+export { camberFactor } from './deck/camber.ts'
+export type { DeckShapeInput } from './deck/deck-shape.ts'
+export { type DeckTerms, type DeckZone, type DeckZoneResult, deckZone } from './deck/deck-zone.ts'
+export { type DeckOffset, edgeOfOffsets } from './deck/offsets.ts'
 export { deckShare } from './deck-share.ts'
 export type { Facing } from './facing.ts'
 export { areaFromGirths, type Girth, type GirthBand, girthBands } from './girth-area.ts'

@@ -80,6 +80,7 @@ export { type SymmetryPlane, symmetryPlane } from './mesh/symmetry-plane.ts'
 export { pointCount, type TriangleMesh, triangleCount } from './mesh/triangle-mesh.ts'
 export { between3, distance2, distance3, type Point2, type Point3 } from './points.ts'
 export { type Polygon, polygonArea, polygonPerimeter, signedArea } from './polygon.ts'
+export { holdsPlaces, type PolygonCrossing, polygonCrossing } from './polygon-crossing.ts'
 export { clipPolyline, type Polyline, polylineLength, polylinesLength } from './polyline.ts'
 export {
   insetRoundedRectangle,

@@ -52,7 +52,17 @@ export function lastCoat(
   return layer && { id: coatId(layer, layer.coats), layer }
 }
 
-const deckKinds = new Set(['side deck', 'foredeck', 'cabin top', 'cockpit sole', 'hatch', 'loose part'])
+const deckKinds = new Set([
+  'side deck',
+  'foredeck',
+  'cabin top',
+  'cockpit sole',
+  'gunwale',
+  'hardtop',
+  'swim platform',
+  'hatch',
+  'loose part',
+])
 const hullKinds = new Set(['topsides', 'transom'])
 
 /** The zones whose fresh paint a stripe or panel is taped on. */

@@ -1,6 +1,7 @@
 /** How areas came about: typed in, length by width, panels in their borders, or the surface of the hull. */
 import type { Figure } from '#job'
 import type { PanelMark, ZoneArea } from '../types.ts'
+import { shapeArea, shapeOf, withPads } from './shape-ways.ts'
 import { counted, type Told, workCell, written, zoneOf } from './told.ts'
 import { given, minus, number, type Part, plus, times, type Way, wayOf, worked } from './way.ts'
 
@@ -20,7 +21,10 @@ function areaWay(told: Told, zone: ZoneArea): Way {
     certainty: zone.certainty,
     at: workCell('zones', zone.id, 'area'),
   }
+  if (zone.padsM2) return withPads(told, zone, base, (whole) => areaWay(told, whole))
   const item = told.work.zones.find((one) => one.id === zone.id)
+  const shape = shapeOf(told, zone)
+  if (shape) return shapeArea(told, shape, base)
   if (isMarked(told, zone)) return marksArea(told, zone, base)
   if (zone.how === 'share' || zone.how === 'marks') return sharedArea(told, zone, base)
   if (zone.how === 'girths') return girthArea(told, given({ ...base, value: zone.areaM2 }))

@@ -1,4 +1,5 @@
 /** A cell of the job as the field that fits its rule: what a person may set stands in a box. */
+import type { ReactNode } from 'react'
 import type { Field } from '#job'
 import { genericSheetNames, labelOf, problemText } from '#words'
 import { type CellPlace, cellOf, type JobView, pointerOf, problemAt } from '../job/job-view.ts'
@@ -17,7 +18,7 @@ export type CellFieldProps = {
   /** Says below the box what belongs in it. */
   readonly helped?: boolean | undefined
   /** Where the label of the key does not fit. */
-  readonly label?: string | undefined
+  readonly label?: ReactNode
 }
 
 export const CellField = (props: CellFieldProps) => (

@@ -1,9 +1,10 @@
 /** Several items of another collection: a box to tick for each. */
+import type { ReactNode } from 'react'
 import { type Choice, YesField } from '../parts/index.ts'
 import './fields.css'
 
 export type RefsFieldProps = {
-  readonly label: string
+  readonly label: ReactNode
   readonly problem?: string | undefined
   /** Ids with commas between, as written. */
   readonly value: string

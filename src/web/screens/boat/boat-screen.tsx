@@ -5,12 +5,14 @@ import { Cells, Fold } from '../../fields/cells.tsx'
 import { Collection } from '../../fields/collection.tsx'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import { notesOf } from '../../job/notes-of.ts'
-import { Ghost, Ledger, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
+import { Ghost, Ledger, LinkButton, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import { DeckPart } from './deck/deck-part.tsx'
 import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
 import { MeasuredPart } from './measured-part.tsx'
+import { PadTable } from './pad-table.tsx'
 import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -47,6 +49,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
     <Sheet head={head} block={block} title={titleOf(view)} say={sayOf(view)}>
       <Part
         title={labelOf('room.boat')}
+        action={plan ? <LinkButton href="#deck-plan">{labelOf('deckplan.plan')}</LinkButton> : undefined}
         aside={labelOf(`boatKind.${String(view.raw.work.boat?.kind ?? 'open powerboat')}`)}
         notes={
           <>
@@ -57,6 +60,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
                 <Progress label={labelOf('frame.planning')} />
               )}
             </PartBlock>
+            {plan ? <PadTable view={view} plan={plan} chosen={chosen} onChoose={setChosen} /> : null}
             {plan && plan.repairs.repairs.length > 0 ? (
               <PartBlock title={labelOf('survey.findings')}>
                 <FindingTable view={view} plan={plan} chosen={chosen} onChoose={setChosen} />
@@ -100,6 +104,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
           />
         </PartBlock>
       </Part>
+      {plan ? <DeckPart view={view} plan={plan} chosen={chosen} onChoose={setChosen} /> : null}
       <MeasuredPart view={view} />
       <StandingPart view={view} />
     </Sheet>

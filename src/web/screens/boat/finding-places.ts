@@ -64,6 +64,10 @@ const spans: Readonly<Record<string, readonly [from: number, to: number, out: nu
   'side deck': [0.15, 0.75, 0.88],
   'cabin top': [0.4, 0.7, 0.35],
   console: [0.4, 0.5, 0.15],
+  gunwale: [0.1, 0.8, 0.97],
+  hardtop: [0.35, 0.55, 0.3],
+  'outboard well': [0, 0.1, 0.3],
+  'swim platform': [0, 0.03, 0.5],
 }
 const anywhere = [0.12, 0.88, 0.5] as const
 

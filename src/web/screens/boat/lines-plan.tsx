@@ -239,16 +239,18 @@ type ZonesProps = ViewProps & Pick<LinesPlanProps, 'plan' | 'chosen' | 'onChoose
 /** Areas that answer to a touch; the table beside the drawing does the same by keyboard. */
 const Zones = ({ plan, outline, layout, chosen, onChoose }: ZonesProps) => (
   <g>
-    {zoneShapes({ zones: plan.surfaces.zones, outline, layout }).map(({ zone, paths }) => (
-      <g
-        key={zone}
-        className={zone === chosen ? 'lines-zone lines-zone-chosen' : 'lines-zone'}
-        onClick={() => onChoose(zone)}
-      >
-        {paths.map((path) => (
-          <path key={path} d={path} />
-        ))}
-      </g>
-    ))}
+    {zoneShapes({ zones: plan.surfaces.zones, shapes: plan.surfaces.shapes, outline, layout }).map(
+      ({ zone, paths }) => (
+        <g
+          key={zone}
+          className={zone === chosen ? 'lines-zone lines-zone-chosen' : 'lines-zone'}
+          onClick={() => onChoose(zone)}
+        >
+          {paths.map((path) => (
+            <path key={path} d={path} />
+          ))}
+        </g>
+      ),
+    )}
   </g>
 )

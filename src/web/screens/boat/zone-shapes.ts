@@ -1,11 +1,12 @@
 /** Where a zone shows in the views of the lines plan: topsides from the side, the transom from astern, decks from above. */
-import type { ZoneArea } from '#plan'
+import type { DeckShape, ZoneArea } from '#plan'
 import { type BoatLayout, type Outline, pathOf } from './boat-layout.ts'
 
 export type ZoneShape = { readonly zone: string; readonly paths: readonly string[] }
 
 export type ZoneShapesInput = {
   readonly zones: readonly ZoneArea[]
+  readonly shapes: readonly DeckShape[]
   readonly outline: Outline
   readonly layout: BoatLayout
 }
@@ -19,13 +20,27 @@ export const zoneShapes = (input: ZoneShapesInput): readonly ZoneShape[] =>
     .map((zone) => ({ zone: zone.id, paths: pathsOf(zone, input) }))
     .filter(({ paths }) => paths.length > 0)
 
-function pathsOf({ kind, side }: ZoneArea, { outline, layout }: ZoneShapesInput): readonly string[] {
+function pathsOf({ id, kind, side }: ZoneArea, input: ZoneShapesInput): readonly string[] {
+  const { outline, layout } = input
+  const drawn = input.shapes.find(({ zone }) => zone === id)?.edges ?? []
+  if (drawn.length > 0) return drawn.flatMap((edge) => portHalf(edge, layout))
   if (kind === 'topsides')
     return side === 'starboard' ? [bodySide(outline, layout, 'aft')] : [profile(outline, layout)]
   if (kind === 'transom') return [transom(outline, layout)]
   if (kind === 'foredeck') return [plan(outline, layout, [0.62, 1])]
   if (kind === 'cockpit sole') return [plan(outline, layout, [0.08, 0.5], 0.6)]
   return decks.includes(kind) ? [plan(outline, layout, [0, 1])] : []
+}
+
+/** The view from above shows the port side: what of a measured shape lies there. */
+function portHalf(edge: DeckShape['edges'][number], { above }: BoatLayout): readonly string[] {
+  if (edge.every(([, y]) => y <= 0)) return []
+  return [
+    pathOf(
+      edge.map(([x, y]) => above(x, Math.max(0, y))),
+      true,
+    ),
+  ]
 }
 
 /** Above the water, between keel and sheer. */
