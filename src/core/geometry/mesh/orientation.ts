@@ -34,6 +34,9 @@ type Sets = { readonly before: Int32Array; readonly against: Uint8Array }
 
 /** The first triangle of a set. Afterwards everything on the way points to it. */
 const firstOf = ({ before, against }: Sets, triangle: number): number => {
+  // Mostly nothing has to be done.
+  const near = before[triangle]!
+  if (before[near] === near) return near
   let first = triangle
   let facing = 0
   while (before[first] !== first) {
