@@ -113,6 +113,23 @@ describe('a mesh cut by a plane', () => {
     expect(distance3(slanted[0]!.points[0]!, slanted[0]!.points.at(-1)!)).toBeCloseTo(Math.hypot(4, 4, 1), 12)
   })
 
+  it('uses the points that lie in the plane as they are', () => {
+    const sheet = gridMesh({ along: 4, up: 4 }, (u, v) => [4 * u, 4 * v, u])
+    for (const side of [1, -1]) {
+      const half = clipMesh(sheet, planeThrough({ x: 2, y: 0, z: 0 }, { x: side, y: 0, z: 0 }))
+      expect(half.positions).toHaveLength(3 * 15)
+      expect(half.triangles).toHaveLength(3 * 16)
+    }
+    // From 0.3 to 0.1 by the whole difference is not 0.1 to the last bit.
+    const tent = {
+      positions: Float64Array.from([0.3, 0.3, -1, 0.3, -0.3, -1, -0.3, 0.3, 1, -0.3, -0.3, 1, 0.1, 0.1, 0]),
+      triangles: Uint32Array.from([0, 2, 4, 2, 3, 4, 3, 1, 4, 1, 0, 4]),
+    }
+    const [line] = planeSection(tent, levelPlane(0))
+    expect(line!.points).toHaveLength(3)
+    expect(line!.points[1]).toEqual({ x: 0.1, y: 0.1, z: 0 })
+  })
+
   it('that does not reach it is whole, or nothing', () => {
     expect(clipMesh(ring, levelPlane(-9))).toBe(ring)
     expect(clipMesh(ring, levelPlane(9)).triangles).toHaveLength(0)

@@ -6,7 +6,6 @@
 
 import type { Point3 } from '../points.ts'
 import { nearestPoint, type PointTree, pointTree } from './nearest-point.ts'
-import { rimMarks } from './neighbours.ts'
 import { type Plane, planeThrough } from './plane.ts'
 import { type PointNormals, pointNormals } from './point-normals.ts'
 import { solveThree } from './solve-three.ts'
@@ -17,8 +16,6 @@ export type MirrorSurface = PointNormals & {
   readonly tree: PointTree
   /** Points used, every so many of them. */
   readonly among: Uint32Array
-  /** 1 for points on a rim: what lies nearest to one may lie beyond what was seen. */
-  readonly onRim: Uint8Array
   /** The side of a square that each of them stands for. */
   readonly grain: number
 }
@@ -27,14 +24,13 @@ export type MirrorSurface = PointNormals & {
 const mostPoints = 150_000
 
 /** Makes a mesh ready to be fitted. */
-export const mirrorSurface = (mesh: TriangleMesh, across: Int32Array): MirrorSurface => {
+export const mirrorSurface = (mesh: TriangleMesh): MirrorSurface => {
   const { normals, areas } = pointNormals(mesh)
   const used = areas.reduce((count, area) => count + (area > 0 ? 1 : 0), 0)
   const among = everyOf(areas, Math.max(1, Math.ceil(used / mostPoints)))
   const area = areas.reduce((sum, each) => sum + each, 0)
   const tree = pointTree(mesh.positions, among)
   return {
-    onRim: rimMarks(mesh, across),
     positions: mesh.positions,
     normals,
     areas,
@@ -97,7 +93,7 @@ const pairsOf = (
   { normal: m, offset }: Plane,
   chosen: Uint32Array,
 ): readonly Pair[] => {
-  const { positions, normals, areas, tree, onRim } = surface
+  const { positions, normals, areas, tree } = surface
   const pairs: Pair[] = []
   for (const p of chosen) {
     const point = { x: positions[3 * p]!, y: positions[3 * p + 1]!, z: positions[3 * p + 2]! }
@@ -117,7 +113,7 @@ const pairsOf = (
       normal.y * (facing[1] - lean * m.y) +
       normal.z * (facing[2] - lean * m.z)
     // Opposite sides of a thin part lie near, but face apart.
-    const distance = Math.abs(agrees) > 0.5 && onRim[q] === 0 ? Math.hypot(x, y, z) : Infinity
+    const distance = Math.abs(agrees) > 0.5 ? Math.hypot(x, y, z) : Infinity
     const off = normal.x * x + normal.y * y + normal.z * z
     pairs.push({ point, height, normal, off, distance, area: areas[p]! })
   }

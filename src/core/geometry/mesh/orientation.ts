@@ -26,56 +26,84 @@ export type Orientation = {
   readonly against: Uint8Array
 }
 
-/** Walks over the shared edges from triangle to triangle; edges where three or more meet part the mesh. */
+/**
+ * Sets that grow together, each triangle pointing to one before it in its set, or to itself when it is the first; and
+ * whether it faces against the one that it points to. (B. Galler and M. Fischer, 1964, with the facing beside it.)
+ */
+type Sets = { readonly before: Int32Array; readonly against: Uint8Array }
+
+/** The first triangle of a set. Afterwards everything on the way points to it. */
+const firstOf = ({ before, against }: Sets, triangle: number): number => {
+  // Mostly nothing has to be done.
+  const near = before[triangle]!
+  if (before[near] === near) return near
+  let first = triangle
+  let facing = 0
+  while (before[first] !== first) {
+    facing ^= against[first]!
+    first = before[first]!
+  }
+  for (let t = triangle; before[t] !== first && t !== first; ) {
+    const [next, mark] = [before[t]!, against[t]!]
+    before[t] = first
+    against[t] = facing
+    facing ^= mark
+    t = next
+  }
+  return first
+}
+
+/**
+ * Joins triangles that share an edge, in the order of the file, which mostly is that of the memory too; edges where
+ * three or more meet part the mesh.
+ */
 export const orientationOf = ({ triangles }: TriangleMesh, across: Int32Array): Orientation => {
   const count = triangles.length / 3
-  const partOf = new Uint32Array(count)
-  const against = new Uint8Array(count)
-  const walk: Walk = { triangles, across, partOf, against, stack: new Uint32Array(count) }
-  const parts: PartCounts[] = []
-  for (let seed = 0; seed < count; seed++)
-    if (partOf[seed] === 0) parts.push(walkedFrom(seed, parts.length + 1, walk))
-  for (let t = 0; t < count; t++) partOf[t]!--
-  return { partOf, parts, against }
-}
-
-type Walk = {
-  readonly triangles: Uint32Array
-  readonly across: Int32Array
-  /** Numbers of parts from 1; 0 where nobody was yet. */
-  readonly partOf: Uint32Array
-  readonly against: Uint8Array
-  readonly stack: Uint32Array
-}
-
-/** Marks every triangle of one part. */
-const walkedFrom = (seed: number, part: number, walk: Walk): PartCounts => {
-  const { triangles, across, partOf, against, stack } = walk
-  let [whole, turned, open, crowds, twisted] = [0, 0, 0, 0, 0]
-  partOf[seed] = part
-  stack[0] = seed
-  for (let height = 1; height > 0; ) {
-    const triangle = stack[--height]!
-    const facing = against[triangle]!
-    whole++
-    turned += facing
-    for (let edge = 3 * triangle; edge < 3 * triangle + 3; edge++) {
+  const sets: Sets = { before: new Int32Array(count), against: new Uint8Array(count) }
+  const { before, against } = sets
+  let twisted: Uint8Array | undefined
+  for (let t = 0; t < count; t++) {
+    before[t] = t
+    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
       const beyond = across[edge]!
-      if (beyond < 0) {
-        if (beyond === crowded) crowds++
-        else open++
-        continue
-      }
+      if (beyond < 0 || beyond >= edge) continue
       const neighbour = triangleOf(beyond)
-      const wanted = triangles[edge] === triangles[beyond] ? 1 - facing : facing
-      if (partOf[neighbour] === 0) {
-        partOf[neighbour] = part
-        against[neighbour] = wanted
-        stack[height++] = neighbour
-      } else if (against[neighbour] !== wanted) twisted++
+      const turn = triangles[edge] === triangles[beyond] ? 1 : 0
+      const mine = firstOf(sets, t)
+      const other = firstOf(sets, neighbour)
+      const facing = against[t]! ^ against[neighbour]! ^ turn
+      if (mine !== other) {
+        before[Math.max(mine, other)] = Math.min(mine, other)
+        against[Math.max(mine, other)] = facing
+      } else if (facing !== 0) {
+        twisted ??= new Uint8Array(count)
+        twisted[t]!++
+      }
     }
   }
-  return { triangles: whole, against: turned, open, crowded: crowds, twisted: twisted / 2 }
+  return { ...numbered(sets, across, twisted), against }
+}
+
+type Counting = { triangles: number; against: number; open: number; crowded: number; twisted: number }
+
+/** Numbers the sets by their first triangles, and counts what is in each. */
+const numbered = (sets: Sets, across: Int32Array, twisted: Uint8Array | undefined) => {
+  const partOf = new Uint32Array(sets.before.length)
+  const parts: Counting[] = []
+  for (let t = 0; t < partOf.length; t++) {
+    const first = firstOf(sets, t)
+    if (first === t) partOf[t] = parts.push({ triangles: 0, against: 0, open: 0, crowded: 0, twisted: 0 }) - 1
+    else partOf[t] = partOf[first]!
+    const part = parts[partOf[t]!]!
+    part.triangles++
+    part.against += sets.against[t]!
+    if (twisted !== undefined) part.twisted += twisted[t]!
+    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
+      if (across[edge] === crowded) part.crowded++
+      else if (across[edge]! < 0) part.open++
+    }
+  }
+  return { partOf, parts }
 }
 
 /** The mesh and its neighbours with the marked triangles turned round: their second and third corners change places. */

@@ -30,18 +30,21 @@ export const planeSection = (mesh: TriangleMesh, plane: Plane): readonly Section
 
 /** The straight piece in each triangle that is crossed, as two numbers of crossings: from, to. */
 const piecesOf = ({ positions, triangles }: TriangleMesh, heights: Float64Array) => {
-  const crossings = cutEdges(positions, heights)
+  const { at, places } = cutEdges(positions, heights)
   const pieces: number[] = []
   for (let t = 0; t < triangles.length; t += 3) {
-    const lone = loneCorner(heights[triangles[t]!]!, heights[triangles[t + 1]!]!, heights[triangles[t + 2]!]!)
+    const a = triangles[t]!
+    const b = triangles[t + 1]!
+    const c = triangles[t + 2]!
+    const lone = loneCorner(heights[a]!, heights[b]!, heights[c]!)
     if (lone === -1) continue
-    const corner = (k: number): number => triangles[t + ((lone + k) % 3)]!
-    const first = crossings.at(corner(0), corner(1))
-    const second = crossings.at(corner(2), corner(0))
-    if (heights[corner(0)]! >= 0) pieces.push(first, second)
-    else pieces.push(second, first)
+    const alone = lone === 0 ? a : lone === 1 ? b : c
+    const next = lone === 0 ? b : lone === 1 ? c : a
+    const last = lone === 0 ? c : lone === 1 ? a : b
+    if (heights[alone]! >= 0) pieces.push(at(alone, next), at(last, alone))
+    else pieces.push(at(last, alone), at(alone, next))
   }
-  return { pieces, places: crossings.places }
+  return { pieces, places }
 }
 
 const lineOf = ({ ends, closed }: Chain, places: readonly number[]): SectionLine => {

@@ -114,6 +114,26 @@ describe('a repaired mesh', () => {
     expect(across).toEqual(neighboursOf(mesh).across)
   })
 
+  it('faces one way in whatever order its triangles come and whichever were turned', () => {
+    const sheet = gridMesh({ along: 7, up: 6 }, (u, v) => [u, v, u * v])
+    const count = sheet.triangles.length / 3
+    const orders = fc.shuffledSubarray([...Array(count).keys()], { minLength: count, maxLength: count })
+    const turns = fc.array(fc.boolean(), { minLength: count, maxLength: count })
+    fc.assert(
+      fc.property(orders, turns, (order, turn) => {
+        const mixed = withTriangles(sheet, (list) =>
+          order.map((t) => (turn[t] ? list[t]!.toReversed() : list[t]!)),
+        )
+        const { mesh, across, found, parts } = repaired(mixed, 0)
+        expect([asSet(sheet), asSet(insideOut(sheet))]).toContainEqual(asSet(mesh))
+        expect(across).toEqual(neighboursOf(mesh).across)
+        expect(found).toMatchObject({ twistedEdges: 0, crowdedEdges: 0 })
+        expect(found.turned).toBeLessThanOrEqual(count / 2)
+        expect(parts).toHaveLength(1)
+      }),
+    )
+  })
+
   it('keeps parts apart, each with its own sizes', () => {
     const far = { ...box, positions: box.positions.map((v, i) => (i % 3 === 0 ? v + 10 : 2 * v)) }
     const { parts, partOf } = repaired(

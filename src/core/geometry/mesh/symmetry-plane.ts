@@ -22,11 +22,10 @@ const [turns, best] = [12, 3]
 
 /**
  * Finds the plane of a smoothed mesh that is longer than it is wide: among planes through its longest axis the best
- * ones are fitted, and the one with the least deviation for what it matches is taken. `across` as `neighbours.ts` has
- * it. Undefined without any area.
+ * ones are fitted, and the one with the least deviation for what it matches is taken. Undefined without any area.
  */
-export const symmetryPlane = (mesh: TriangleMesh, across: Int32Array): SymmetryPlane | undefined => {
-  const surface = mirrorSurface(mesh, across)
+export const symmetryPlane = (mesh: TriangleMesh): SymmetryPlane | undefined => {
+  const surface = mirrorSurface(mesh)
   const spread = principalAxes(mesh.positions, surface.areas)
   if (spread === undefined) return undefined
   const fits = candidates(spread)
