@@ -35,7 +35,8 @@ const offBy = (mesh: TriangleMesh) => {
   return { ...fit, angle: Math.acos(Math.min(cos, 1)), distance: Math.max(...ends) }
 }
 
-describe('the plane of symmetry', () => {
+// A busy machine takes its time over them.
+describe('the plane of symmetry', { timeout: 60_000 }, () => {
   it('of a hull that lies anyhow is found to a fraction of a millimetre', () => {
     const { angle, distance, rmsDeviation, matchedShare } = offBy(movedMesh(hull, place))
     expect(angle).toBeLessThan(1e-4)

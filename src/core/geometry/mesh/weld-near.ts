@@ -34,19 +34,25 @@ export const weldNear = (
     heads: new Uint32Array(2 ** Math.ceil(Math.log2(among.length + 2))),
     next: new Uint32Array(among.length + 1),
   }
-  const takes = new Map<number, number>()
+  // The point that each becomes, from 1; 0 where it stays.
+  const becomes = new Uint32Array(positions.length / 3)
+  let merged = 0
   for (let i = 0; i < among.length; i++) {
     const near = nearestBefore(positions, cells, { tolerance, among }, i)
     if (near !== undefined) {
-      takes.set(among[i]!, near)
+      becomes[among[i]!] = near + 1
+      merged++
       continue
     }
-    const slot = slotsAround(positions, cells, among[i]!, 0)[0]!
+    const slot = cellOf(positions, cells, among[i]!)
     cells.next[i + 1] = cells.heads[slot]!
     cells.heads[slot] = i + 1
   }
-  if (takes.size === 0) return { mesh: { positions, triangles }, merged: 0 }
-  return { mesh: { positions, triangles: triangles.map((p) => takes.get(p) ?? p) }, merged: takes.size }
+  const mesh = {
+    positions,
+    triangles: merged === 0 ? triangles : triangles.map((p) => (becomes[p] === 0 ? p : becomes[p]! - 1)),
+  }
+  return { mesh, merged }
 }
 
 /** The nearest of the points that stand in the cells within the tolerance of one; the earlier of two as near. */
@@ -57,41 +63,39 @@ const nearestBefore = (
   i: number,
 ): number | undefined => {
   const at = 3 * among[i]!
-  let nearest: number | undefined
-  let least = tolerance * tolerance
-  for (const slot of slotsAround(positions, cells, among[i]!, tolerance))
-    for (let k = cells.heads[slot]!; k !== 0; k = cells.next[k]!) {
-      const other = among[k - 1]!
-      const dx = positions[3 * other]! - positions[at]!
-      const dy = positions[3 * other + 1]! - positions[at + 1]!
-      const dz = positions[3 * other + 2]! - positions[at + 2]!
-      const squared = dx * dx + dy * dy + dz * dz
-      if (squared > least || (squared === least && nearest !== undefined && nearest < other)) continue
-      least = squared
-      nearest = other
-    }
-  return nearest
+  const best = { nearest: -1, squared: tolerance * tolerance }
+  const low = (k: number): number => Math.floor((positions[at + k]! - tolerance) / cells.width)
+  const high = (k: number): number => Math.floor((positions[at + k]! + tolerance) / cells.width)
+  const [x1, y1, z1] = [high(0), high(1), high(2)]
+  for (let x = low(0); x <= x1; x++)
+    for (let y = low(1); y <= y1; y++)
+      for (let z = low(2); z <= z1; z++)
+        for (let k = cells.heads[slotOf(cells, x, y, z)]!; k !== 0; k = cells.next[k]!)
+          compare(positions, at, among[k - 1]!, best)
+  return best.nearest === -1 ? undefined : best.nearest
 }
 
-/** Where the lists of the cells begin that a box of `reach` around a point touches. */
-const slotsAround = (
-  positions: Float64Array,
-  { width, heads }: Cells,
-  point: number,
-  reach: number,
-): readonly number[] => {
-  const ranges = [0, 1, 2].map((k) => {
-    const value = positions[3 * point + k]!
-    const low = Math.floor((value - reach) / width)
-    const high = Math.floor((value + reach) / width)
-    return low === high ? [low] : [low, high]
-  })
-  const [xs, ys, zs] = ranges as [number[], number[], number[]]
-  const slots = xs.flatMap((x) => ys.flatMap((y) => zs.map((z) => slotOf(x, y, z) & (heads.length - 1))))
-  return slots.length === 1 ? slots : [...new Set(slots)]
+type Best = { nearest: number; squared: number }
+
+const compare = (positions: Float64Array, at: number, other: number, best: Best): void => {
+  const dx = positions[3 * other]! - positions[at]!
+  const dy = positions[3 * other + 1]! - positions[at + 1]!
+  const dz = positions[3 * other + 2]! - positions[at + 2]!
+  const squared = dx * dx + dy * dy + dz * dz
+  if (squared > best.squared) return
+  if (squared === best.squared && best.nearest !== -1 && best.nearest < other) return
+  best.squared = squared
+  best.nearest = other
 }
 
-const slotOf = (x: number, y: number, z: number): number => {
-  const h = Math.imul(x, 0x9e3779b1) ^ Math.imul(y, 0x85ebca77) ^ Math.imul(z, 0xc2b2ae3d)
-  return h ^ (h >>> 15)
+/** Where the list of a cell begins. */
+const slotOf = ({ heads }: Cells, x: number, y: number, z: number): number => {
+  const h = Math.imul(Math.imul(x, 0x9e3779b1) + y, 0x85ebca77)
+  const mixed = Math.imul((h ^ (h >>> 15)) + z, 0xc2b2ae3d)
+  return (mixed ^ (mixed >>> 16)) & (heads.length - 1)
+}
+
+const cellOf = (positions: Float64Array, cells: Cells, point: number): number => {
+  const along = (k: number): number => Math.floor(positions[3 * point + k]! / cells.width)
+  return slotOf(cells, along(0), along(1), along(2))
 }
