@@ -75,7 +75,7 @@ function stripeOf(mark: Mark, { hull }: MeasuredHull): Made<StripeMark> {
   const { table, notes } = bootStripe(hull, input)
   const made = (found: StripeTable): StripeMark => ({
     ...{ kind: 'stripe', id: mark.id, name, zone: mark.zone, table: found },
-    sure: stripeSure({ hull, input, measured: measuredSizes(mark), table: found }),
+    sure: stripeSure({ measured: measuredSizes(mark), table: found }),
   })
   return {
     marks: table ? [made(table)] : [],

@@ -17,7 +17,7 @@ describe('how sure the numbers of a stripe are', () => {
   const input = { ...heights, widthStemM: 0.08, widthLowM: 0.06, widthSternM: 0.06, spacingM: 0.5 }
   const table = bootStripe(hull, input).table!
   const sure = (measured: readonly (keyof StripeInput)[]) =>
-    stripeSure({ hull, input, measured: new Set(measured), table })
+    stripeSure({ measured: new Set(measured), table })
   const widths = ['widthStemM', 'widthLowM', 'widthSternM'] as const
 
   it('is worked out where everything was measured', () => {
@@ -35,9 +35,18 @@ describe('how sure the numbers of a stripe are', () => {
     expect(new Set(rows.map(({ lower }) => lower))).toEqual(new Set(['worked']))
     expect(new Set(rows.map(({ girth }) => girth))).toEqual(new Set(['assumed']))
   })
+  it('agrees with striking the stripe again with the guess half off', () => {
+    const moved = bootStripe(hull, { ...input, heightLowM: 0.1 * 1.5 }).table!
+    const rows = sure(['heightStemM', 'heightSternM', ...widths])
+    // Rows stand at the same places but for the ends, which move with their heights.
+    table.rows.slice(1, -1).forEach((row, k) => {
+      const off = Math.abs(moved.rows[k + 1]!.lowerM / row.lowerM - 1)
+      if (Math.abs(off - 0.1) > 0.02) expect(rows[k + 1]!.lower).toBe(off > 0.1 ? 'assumed' : 'worked')
+    })
+  })
   it('finds the heights that nobody gave in the stripe itself', () => {
     const { table: bare } = bootStripe(hull, { spacingM: 0.5 })
-    const rows = stripeSure({ hull, input: { spacingM: 0.5 }, measured: new Set(), table: bare! })
+    const rows = stripeSure({ measured: new Set(), table: bare! })
     expect(new Set(rows.map(({ girth }) => girth))).toEqual(new Set(['assumed']))
     expect(rows.at(-1)?.lower).toBe('assumed')
   })

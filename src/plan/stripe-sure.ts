@@ -1,14 +1,10 @@
 /** How sure the numbers of a stripe are: one that a guess moves by more than a tenth is a guess itself. */
-import type { Hull } from '#core/boat'
-import { bootStripe, type StripeInput, type StripeRow, type StripeTable } from '#core/marking'
+import type { StripeInput, StripeRow, StripeTable } from '#core/marking'
 import type { Certainty } from '#core/note'
 import type { RowSure } from './types.ts'
 
 export type StripeSureInput = {
-  readonly hull: Hull
-  /** The heights and widths that the stripe was made with, as far as they were given. */
-  readonly input: StripeInput & { readonly spacingM: number }
-  /** Of those, the ones that somebody measured. */
+  /** Of the heights and widths, the ones that somebody measured. */
   readonly measured: ReadonlySet<keyof StripeInput>
   readonly table: StripeTable
 }
@@ -18,60 +14,45 @@ const GUESS_OFF = 0.5
 /** A figure that moves by more than this share is no surer than what moves it. */
 const MOVED = 0.1
 
-const keys = [
-  'heightStemM',
-  'heightLowM',
-  'heightSternM',
-  'widthStemM',
-  'widthLowM',
-  'widthSternM',
-] as const satisfies readonly (keyof StripeInput)[]
+type Place = 'Stern' | 'Low' | 'Stem'
+const places = ['Stern', 'Low', 'Stem'] as const
 
-/** In the order of the rows. */
-export function stripeSure(given: StripeSureInput): readonly RowSure[] {
-  const { hull, input, measured, table } = given
-  const tried = keys
-    .filter((key) => !measured.has(key))
-    .map((key) => {
-      const off = takenAt(key, given) * (1 + GUESS_OFF)
-      return bootStripe(hull, { ...input, [key]: off }).table?.rows
-    })
-  return table.rows.map((row) => ({
-    lower: sureOf(row, tried, 'lowerM'),
-    upper: sureOf(row, tried, 'upperM'),
-    girth: sureOf(row, tried, 'girthM'),
-  }))
+/**
+ * In the order of the rows. Both edges are parabolas with their vertex at the low point, so a height half off at one
+ * place moves each row by a known share of that half; the width on the skin moves as the plumb width does.
+ */
+export function stripeSure({ measured, table }: StripeSureInput): readonly RowSure[] {
+  const guessed = (what: 'height' | 'width') => places.filter((place) => !measured.has(`${what}${place}M`))
+  const [heights, widths] = [guessed('height'), guessed('width')]
+  const x: Readonly<Record<Place, number>> = { Stern: table.sternXM, Low: table.lowXM, Stem: table.stemXM }
+  const at = (place: Place) => nearest(table.rows, x[place])
+  return table.rows.map((row) => {
+    const move = (place: Place, of: (row: StripeRow) => number): number =>
+      GUESS_OFF * weight(row.xM, place, x) * Math.abs(of(at(place)))
+    const byHeight = Math.max(0, ...heights.map((place) => move(place, lowerOf)))
+    const byWidth = Math.max(0, ...widths.map((place) => move(place, widthOf)))
+    return {
+      lower: sureOf(byHeight, row.lowerM),
+      upper: sureOf(Math.max(byHeight, byWidth), row.upperM),
+      girth: sureOf(byWidth, widthOf(row)),
+    }
+  })
 }
 
-type Edge = 'lowerM' | 'upperM' | 'girthM'
+const lowerOf = ({ lowerM }: StripeRow): number => lowerM
+const widthOf = ({ lowerM, upperM }: StripeRow): number => upperM - lowerM
 
-/** A guess that leaves no stripe at all on the hull moves every number of it. */
-const sureOf = (
-  row: StripeRow,
-  tried: readonly (readonly StripeRow[] | undefined)[],
-  edge: Edge,
-): Certainty =>
-  tried.some((rows) => rows === undefined || isMoved(row[edge], at(rows, row.xM, edge)))
-    ? 'assumed'
-    : 'worked'
+const sureOf = (movedM: number, figureM: number): Certainty =>
+  movedM > MOVED * Math.abs(figureM) ? 'assumed' : 'worked'
 
-const isMoved = (was: number, is: number): boolean => Math.abs(is - was) > MOVED * Math.abs(was)
-
-/** Between rows along a straight line; the ends of a stripe move with its heights. */
-function at(rows: readonly StripeRow[], xM: number, edge: Edge): number {
-  const next = rows.findIndex((row) => row.xM >= xM)
-  const [a, b] = [rows[Math.max(0, next - 1)], next < 0 ? rows.at(-1) : rows[next]]
-  if (!a || !b) return Number.POSITIVE_INFINITY
-  const share = b.xM > a.xM ? (xM - a.xM) / (b.xM - a.xM) : 1
-  return next < 0 ? b[edge] : a[edge] + share * (b[edge] - a[edge])
+/** Share of a place's height that a row has, by the parabolas of the stripe. */
+function weight(rowX: number, place: Place, x: Readonly<Record<Place, number>>): number {
+  const end: Place = rowX < x.Low ? 'Stern' : 'Stem'
+  const share = ((rowX - x.Low) / (x[end] - x.Low)) ** 2
+  if (place === 'Low') return 1 - share
+  return place === end ? share : 0
 }
 
-/** The height or width that stands there now, whoever set it. */
-function takenAt(key: (typeof keys)[number], { input, table }: StripeSureInput): number {
-  const set = input[key]
-  if (set !== undefined) return set
-  const place = { Stem: table.stemXM, Low: table.lowXM, Stern: table.sternXM }
-  const x = key.includes('Stem') ? place.Stem : key.includes('Low') ? place.Low : place.Stern
-  const lower = at(table.rows, x, 'lowerM')
-  return key.startsWith('height') ? lower : at(table.rows, x, 'upperM') - lower
-}
+/** The low point lies between rows, where the parabola is level. */
+const nearest = (rows: readonly StripeRow[], xM: number): StripeRow =>
+  rows.reduce((best, row) => (Math.abs(row.xM - xM) < Math.abs(best.xM - xM) ? row : best))
