@@ -160,7 +160,7 @@ const given = <K extends keyof HullSizes>(key: K, figure: { readonly value: numb
 /** A hull drawn from a few sizes is a likely one, not this one. */
 const hullCertainty = (input: HullInput): Certainty => (input.stations.length > 0 ? 'measured' : 'assumed')
 
-const bottomEdge = (made: Hull) =>
+export const bottomEdge = (made: Hull) =>
   made.edges.includes('chine') ? ({ kind: 'chine' } as const) : ({ kind: 'height', z: 0 } as const)
 
 type ZoneItem = Work['zones'][number]

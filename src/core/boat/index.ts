@@ -24,6 +24,14 @@ export type { Height } from './height.ts'
 export type { Hull, HullParticulars, Side } from './hull.ts'
 export type { BootTop, BottomEdge, HullCuts } from './hull-cuts.ts'
 export { type HullResult, hullFromSizes, hullFromStations } from './hull-from-stations.ts'
+export {
+  type HullMesh,
+  hullMesh,
+  type MeshAsked,
+  type MeshLine,
+  type MeshLineKind,
+  type MeshZone,
+} from './hull-mesh.ts'
 export type { Bilge, HullSizes } from './hull-sizes.ts'
 export { type HullZone, type HullZoneKind, type HullZones, hullZones, type ZoneFace } from './hull-zones.ts'
 export {

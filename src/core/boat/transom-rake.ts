@@ -2,7 +2,7 @@
  * A transom that leans. The hull is drawn to a flat end square to the centreline; the leaning plane cuts a wedge off
  * that end. Boat frame, metres and radians.
  */
-import { clipPolyline, lineAcross, loftLineAt, type Point3, type Polyline } from '#core/geometry'
+import { clipPolyline, type Level, lineAcross, loftLineAt, type Point3, type Polyline } from '#core/geometry'
 import type { Hull } from './hull.ts'
 import { allStrips, sheerHeightAt } from './hull-lines.ts'
 import type { HullZone } from './hull-zones.ts'
@@ -23,6 +23,12 @@ function endsOf(hull: Hull): Ends {
 /** How far forward of the drawn end the leaning plane is at a height. */
 const setBack = ({ sheer, keel }: Ends, rake: number, z: number): number =>
   Math.tan(Math.abs(rake)) * (rake > 0 ? Math.max(sheer - z, 0) : Math.max(z - keel, 0))
+
+/** Positive forward of the leaning plane, negative on the wedge it takes off. */
+export function rakeLevel(hull: Hull, { rake }: TransomRake): Level {
+  const ends = endsOf(hull)
+  return (x, _y, z) => x - setBack(ends, rake, z)
+}
 
 /**
  * The zones with the wedge taken off the sides and the bottom, and the transom larger by 1/cos(rake). The wedge is

@@ -36,6 +36,7 @@ export {
   integrateRow,
   type RowBand,
 } from './loft-bands.ts'
+export { type LoftCell, type LoftCells, type LoftCorner, type LoftSteps, loftCells } from './loft-cells.ts'
 export { type Contour, type ContourPoint, contours, rowTopmost } from './loft-contour.ts'
 export type { Level } from './loft-level.ts'
 export { edgeAlong, lineAcross, rowGirthTo } from './loft-lines.ts'

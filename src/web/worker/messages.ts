@@ -1,6 +1,6 @@
 /** What the page and the worker that plans say to each other. */
 import type { Problem, RawCells } from '#job'
-import type { Conditions, FigureRef, Plan, PlanInput, TraceEntry, Way, ZoneHours } from '#plan'
+import type { Conditions, FigureRef, Plan, PlanInput, Solid, TraceEntry, Way, ZoneHours } from '#plan'
 import type { Patch } from './patch.ts'
 
 /** Hours of a place without the limits that failed in each: those are many and are asked for one by one. */
@@ -33,6 +33,8 @@ export type Question =
   | { readonly kind: 'why'; readonly key: string; readonly minute: number }
   /** How a figure came about. */
   | { readonly kind: 'figure'; readonly figure: FigureRef }
+  /** The boat as triangles. */
+  | { readonly kind: 'solid' }
   /** How the plan would move if these entries stood in the log too. */
   | { readonly kind: 'what if'; readonly entries: Entries; readonly nowMs: number }
 
@@ -62,6 +64,7 @@ export type Answers = {
   }
   readonly why: Failing
   readonly figure: Way | undefined
+  readonly solid: Solid | undefined
   readonly 'what if': Plan
 }
 

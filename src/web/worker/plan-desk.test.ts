@@ -4,7 +4,7 @@ import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { readWeatherCsv, seriesHash } from '#intake'
 import { parseJob, project } from '#job'
-import { plan } from '#plan'
+import { plan, type Solid } from '#plan'
 import { fillPart, setCell } from '#replica'
 import { sampleBytes } from '../../../test/job-documents.ts'
 import type { Candidate, Effect, PlannedMessage, ShownPlan } from './messages.ts'
@@ -130,6 +130,26 @@ describe('the desk', () => {
       days.placed.find(({ step }) => step === first.step)?.endMinute
     expect(endOf(moved)).toBe(Date.parse(entry.at) / 60_000)
     expect(endOf(page())).not.toBe(endOf(moved))
+    expect(stagesOf(next())).toEqual(['stamp'])
+  })
+
+  it('gives the boat as triangles only when somebody looks, each face with its zone', () => {
+    const { desk, next, page } = sample()
+    expect(JSON.stringify(next().patch)).not.toContain('triangles')
+    const solid = desk.answer({ kind: 'solid' }) as Solid
+    const zoneOf = (id: string) => solid.faces.find((face) => face.id === id)?.zone
+    expect(zoneOf('topsides-port')).toBe('topsides-port')
+    expect(zoneOf('foredeck')).toBe('foredeck')
+    expect(zoneOf('bottom')).toBeUndefined()
+    const areaOf = (zone: string) =>
+      solid.faces.filter((face) => face.zone === zone).reduce((sum, { areaM2 }) => sum + areaM2, 0)
+    const { table } = page().marks.stripes[0]!
+    expect(areaOf('boot-stripe') / table.areaM2).toBeCloseTo(1, 2)
+    const side = page().surfaces.zones.find(({ id }) => id === 'topsides-port')!
+    const under = table.areaPerSideM2
+    expect(areaOf('topsides-port')).toBeGreaterThan(side.areaM2 * 0.999 - under)
+    expect(areaOf('topsides-port')).toBeLessThan(side.areaM2)
+    expect(solid.points).toHaveLength(0)
     expect(stagesOf(next())).toEqual(['stamp'])
   })
 

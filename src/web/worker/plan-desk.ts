@@ -6,7 +6,7 @@ import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { type HourlySeries, readWeatherCsv, seriesHash } from '#intake'
 import { type Projected, project, type RawDocument } from '#job'
-import { createPlanner, judgedFromM, type Plan, type PlanInput, tellWay } from '#plan'
+import { createPlanner, judgedFromM, type Plan, type PlanInput, solidOf, tellWay } from '#plan'
 import { partOf, versionOf } from '#replica'
 import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
 import { patchOf } from './patch.ts'
@@ -118,6 +118,8 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
           const { work, money } = projected
           return tellWay({ plan: last.plan, work, catalogue, ...(money ? { money } : {}) }, question.figure)
         }
+        case 'solid':
+          return solidOf(last.plan, projected.work)
         case 'what if': {
           const supposed = project(rawDocument(docs, { ...entries, ...question.entries }), readOptions)
           return createPlanner().plan(inputOf(supposed, question.nowMs)).plan

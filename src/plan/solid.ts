@@ -1,0 +1,101 @@
+/** The boat as triangles, for pictures in space: which zone of the job each face belongs to, and what was measured. */
+import { type HullMesh, hullMesh, type MeshAsked, type MeshZone } from '#core/boat'
+import type { Work } from '#job'
+import { bottomEdge } from './surfaces.ts'
+import type { Plan, StripeMark, ZoneArea } from './types.ts'
+
+export type SolidFace = MeshZone & {
+  /** Zone of the job; a face that nobody paints has none. */
+  readonly zone?: string
+  /** Only a guess says where it lies. */
+  readonly rough: boolean
+}
+
+export type Solid = Pick<HullMesh, 'positions' | 'lines'> & {
+  readonly faces: readonly SolidFace[]
+  /** x, y, z of each measured point of the stations, on both sides. */
+  readonly points: Float32Array
+}
+
+/** Undefined while there is no hull. Too large to be a part of the plan: it is made when somebody looks. */
+export function solidOf(
+  { surfaces, marks }: Pick<Plan, 'surfaces' | 'marks'>,
+  { boat, stations }: Pick<Work, 'boat' | 'stations'>,
+): Solid | undefined {
+  const { hull } = surfaces
+  if (!hull) return undefined
+  const decks = decksOf(surfaces)
+  const mesh = hullMesh(hull, {
+    cuts: { bottomTo: bottomEdge(hull) },
+    rake: boat.transomRake?.value ?? 0,
+    stripes: marks.stripes.map(stripeOf),
+    decks,
+  })
+  const zones = [...surfaces.zones, ...marks.zones]
+  return {
+    positions: mesh.positions,
+    lines: mesh.lines,
+    faces: mesh.zones.map((face) => {
+      const zone = zoneOf(face, { zones, stripes: marks.stripes })
+      return {
+        ...face,
+        ...(zone === undefined ? {} : { zone }),
+        rough: decks.some(({ id, rough }) => rough && face.kind === 'deck zone' && id === face.id),
+      }
+    }),
+    points: Float32Array.from(
+      stations.length === 0
+        ? []
+        : hull.stations.flatMap(({ x, points }) => points.flatMap(({ y, z }) => [x, y, z, x, -y, z])),
+    ),
+  }
+}
+
+type Known = { readonly zones: readonly ZoneArea[]; readonly stripes: readonly StripeMark[] }
+
+function zoneOf({ id, kind }: MeshZone, { zones, stripes }: Known): string | undefined {
+  const of = (test: (zone: ZoneArea) => boolean) => zones.find(test)?.id
+  if (kind === 'deck zone') return id
+  if (kind === 'deck') return of((zone) => zone.kind === 'deck')
+  if (kind === 'stripe') return stripes.find((stripe) => stripe.id === id)?.zone
+  if (kind === 'topsides-port' || kind === 'topsides-starboard')
+    return of((zone) => zone.kind === 'topsides' && (zone.side === 'both' || kind.endsWith(zone.side)))
+  return of((zone) => zone.kind === kind)
+}
+
+/** The rows of the table stand close enough for straight lines between them: well under a millimetre off. */
+function stripeOf({ id, table: { rows } }: StripeMark): MeshAsked['stripes'][number] {
+  const along =
+    (height: 'lowerM' | 'upperM') =>
+    (x: number): number => {
+      const after = rows.findIndex(({ xM }) => xM >= x)
+      const k = Math.min(Math.max(after < 0 ? rows.length - 1 : after, 1), rows.length - 1)
+      const [from, to] = [rows[k - 1] ?? rows[0]!, rows[k]!]
+      const step = to.xM - from.xM
+      return from[height] + (step === 0 ? 0 : ((to[height] - from[height]) * (x - from.xM)) / step)
+    }
+  return { id, zLow: along('lowerM'), zHigh: along('upperM') }
+}
+
+/** Shares of the length and of the half breadth that such a zone usually has; assumed. */
+const usual: Readonly<Record<string, { readonly from: number; readonly to: number; readonly out: number }>> =
+  {
+    foredeck: { from: 0.62, to: 1, out: 1 },
+    'cockpit sole': { from: 0.08, to: 0.5, out: 0.6 },
+  }
+
+type Deck = MeshAsked['decks'][number] & { readonly rough: boolean }
+
+function decksOf({ zones, outline }: Plan['surfaces']): readonly Deck[] {
+  const sheer = outline?.halfBreadthPlan.sheer ?? []
+  const length = sheer.at(-1)?.[0] ?? 0
+  return zones.flatMap(({ id, kind }) => {
+    const span = usual[kind]
+    if (!span) return []
+    const port = sheer
+      .filter(([x]) => x >= span.from * length && x <= span.to * length)
+      .map(([x, y]) => [x, y * span.out] as const)
+    const starboard = [...port].reverse().map(([x, y]) => [x, -y] as const)
+    return port.length < 2 ? [] : [{ id, outlines: [[...port, ...starboard]], rough: true }]
+  })
+}
