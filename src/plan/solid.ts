@@ -56,7 +56,7 @@ type Known = { readonly zones: readonly ZoneArea[]; readonly stripes: readonly S
 function zoneOf({ id, kind }: MeshZone, { zones, stripes }: Known): string | undefined {
   const of = (test: (zone: ZoneArea) => boolean) => zones.find(test)?.id
   if (kind === 'deck zone') return id
-  if (kind === 'deck') return of((zone) => zone.kind === 'deck')
+  if (kind === 'deck') return of((zone) => zone.kind === 'deck') ?? of((zone) => zone.kind === 'side deck')
   if (kind === 'stripe') return stripes.find((stripe) => stripe.id === id)?.zone
   if (kind === 'topsides-port' || kind === 'topsides-starboard')
     return of((zone) => zone.kind === 'topsides' && (zone.side === 'both' || kind.endsWith(zone.side)))

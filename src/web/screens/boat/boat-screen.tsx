@@ -1,11 +1,22 @@
 /** Boat: the hull in lines, its zones and sizes; an edit moves areas and litres at once. */
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { labelOf } from '#words'
+import { useKeptChoice } from '../../device/kept-choice.ts'
 import { Cells, Fold } from '../../fields/cells.tsx'
 import { Collection } from '../../fields/collection.tsx'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import { notesOf } from '../../job/notes-of.ts'
-import { Ghost, Ledger, LinkButton, Part, PartBlock, Progress, Sheet, useWidth } from '../../parts/index.ts'
+import {
+  Ghost,
+  Ledger,
+  LinkButton,
+  Part,
+  PartBlock,
+  Progress,
+  Sheet,
+  Switch2,
+  useWidth,
+} from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { DeckPart } from './deck/deck-part.tsx'
@@ -13,6 +24,8 @@ import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
 import { MeasuredPart } from './measured-part.tsx'
 import { PadTable } from './pad-table.tsx'
+import { PaintCell } from './paint-cell.tsx'
+import { type Finish, paintOf } from './solid/picture.ts'
 import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -37,9 +50,15 @@ const more = [
   'tankPlace',
 ]
 
+const SolidView = lazy(async () => ({ default: (await import('./solid/solid-view.tsx')).SolidView }))
+
+type Look = 'lines' | 'solid'
+
 export const BoatScreen = ({ view, head, block }: ScreenProps) => {
   const { plan, words } = view
   const [chosen, setChosen] = useState<string>()
+  const [look, setLook] = useKeptChoice<Look>('boat', ['lines', 'solid'])
+  const [finish, setFinish] = useKeptChoice<Finish>('boat-finish', ['drawn', 'painted'])
   const { ref, width } = useWidth<HTMLDivElement>()
   const outline = plan?.surfaces.outline
   const notes = plan
@@ -71,13 +90,19 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
           </>
         }
       >
+        <Looks look={look} onLook={setLook} finish={finish} onFinish={setFinish} />
         <div ref={ref}>
-          {plan && outline && width > 0 ? (
+          {plan && outline && look === 'solid' ? (
+            <Suspense fallback={<Progress label={labelOf('frame.planning')} />}>
+              <SolidView view={view} plan={plan} finish={finish} chosen={chosen} onChoose={setChosen} />
+            </Suspense>
+          ) : plan && outline && width > 0 ? (
             <LinesPlan
               plan={plan}
               outline={outline}
               words={words}
               width={width}
+              paint={finish === 'painted' ? (zone) => paintOf(plan, zone) : undefined}
               chosen={chosen}
               onChoose={setChosen}
             />
@@ -85,6 +110,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
             <Ghost kind="hull">{words.sentence('surfaces.noHull')}</Ghost>
           ) : null}
         </div>
+        {plan && finish === 'painted' ? <PaintCell view={view} plan={plan} zone={chosen} /> : null}
         <PartBlock title={labelOf('boat.sizes')} level={3}>
           <Cells view={view} place={boat} keys={chief} helped />
           <Fold title={labelOf('boat.moreSizes')}>
@@ -110,6 +136,36 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
     </Sheet>
   )
 }
+
+type LooksProps = {
+  readonly look: Look
+  readonly onLook: (look: Look) => void
+  readonly finish: Finish
+  readonly onFinish: (finish: Finish) => void
+}
+
+const Looks = ({ look, onLook, finish, onFinish }: LooksProps) => (
+  <div className="boat-looks">
+    <Switch2<Look>
+      label={labelOf('boat.look')}
+      choices={[
+        { value: 'lines', label: labelOf('boat.lines') },
+        { value: 'solid', label: labelOf('boat.solid') },
+      ]}
+      value={look}
+      onChange={onLook}
+    />
+    <Switch2<Finish>
+      label={labelOf('boat.finish')}
+      choices={[
+        { value: 'drawn', label: labelOf('boat.drawn') },
+        { value: 'painted', label: labelOf('boat.painted') },
+      ]}
+      value={finish}
+      onChange={onFinish}
+    />
+  </div>
+)
 
 /** What rules of thumb say, beside what was worked out. */
 const Rules = ({ view, view: { plan, words } }: Pick<ScreenProps, 'view'>) =>

@@ -25,11 +25,13 @@ export type LinesPlanProps = {
   readonly outline: Outline
   readonly words: Words
   readonly width: number
+  /** Paint of a zone, where the boat is shown painted. */
+  readonly paint: ((zone: string) => string | undefined) | undefined
   readonly chosen: string | undefined
   readonly onChoose: (zone: string) => void
 }
 
-export const LinesPlan = ({ plan, outline, words, width, chosen, onChoose }: LinesPlanProps) => {
+export const LinesPlan = ({ plan, outline, words, width, paint, chosen, onChoose }: LinesPlanProps) => {
   const layout = boatLayout(outline, width)
   return (
     <svg
@@ -40,11 +42,19 @@ export const LinesPlan = ({ plan, outline, words, width, chosen, onChoose }: Lin
       aria-label={labelOf('boat.drawing')}
     >
       <Stations outline={outline} layout={layout} />
-      <Zones plan={plan} outline={outline} layout={layout} chosen={chosen} onChoose={onChoose} />
-      {plan.marks.stripes.map(({ id, table: { rows } }) => (
+      <Zones
+        plan={plan}
+        outline={outline}
+        layout={layout}
+        paint={paint}
+        chosen={chosen}
+        onChoose={onChoose}
+      />
+      {plan.marks.stripes.map(({ id, zone, table: { rows } }) => (
         <path
           key={id}
           className="lines-stripe"
+          style={painted(paint?.(zone))}
           d={pathOf(
             [
               ...rows.map((row) => layout.side(row.xM, row.lowerM)),
@@ -234,16 +244,20 @@ const Sizes = ({ plan, layout, words }: SizesProps) => {
   )
 }
 
-type ZonesProps = ViewProps & Pick<LinesPlanProps, 'plan' | 'chosen' | 'onChoose'>
+type ZonesProps = ViewProps & Pick<LinesPlanProps, 'plan' | 'paint' | 'chosen' | 'onChoose'>
+
+/** A paint is no colour of the look, so no class has it. */
+const painted = (colour: string | undefined) => (colour === undefined ? undefined : { fill: colour })
 
 /** Areas that answer to a touch; the table beside the drawing does the same by keyboard. */
-const Zones = ({ plan, outline, layout, chosen, onChoose }: ZonesProps) => (
+const Zones = ({ plan, outline, layout, paint, chosen, onChoose }: ZonesProps) => (
   <g>
     {zoneShapes({ zones: plan.surfaces.zones, shapes: plan.surfaces.shapes, outline, layout }).map(
       ({ zone, paths }) => (
         <g
           key={zone}
           className={zone === chosen ? 'lines-zone lines-zone-chosen' : 'lines-zone'}
+          style={painted(paint?.(zone))}
           onClick={() => onChoose(zone)}
         >
           {paths.map((path) => (
