@@ -81,9 +81,10 @@ function fillOf(face: SolidFace, paint: PaintOf, asked: Asked): Fill {
 /** Stations are thin; on a paint they take what is read on it. */
 function rulings({ face, fill }: FaceLook): readonly LineLook[] {
   if (face.stations.length === 0 || face.kind === 'stripe') return []
-  const own: Fill = 'paint' in fill ? { paint: lineOn(fill.paint) } : { ink: 'hair' }
-  return [{ key: `station ${face.id}`, pairs: face.stations, fill: own, width: 1 }]
+  return [{ key: `station ${face.id}`, pairs: face.stations, fill: lineFill(fill, 'hair'), width: 1 }]
 }
+
+const lineFill = (on: Fill, ink: Ink): Fill => ('paint' in on ? { paint: lineOn(on.paint) } : { ink })
 
 const widths = { sheer: 2.5, chine: 1.5, rail: 1.5, keel: 1.5, end: 1.5, waterline: 1.6 } as const
 
@@ -96,11 +97,11 @@ const drawnLines = ({ lines }: Solid): readonly LineLook[] =>
 
 /** Faces on the deck have an edge of their own, dotted where they are a guess; the chosen zone is outlined. */
 const borders = (looks: readonly FaceLook[], asked: Asked): readonly LineLook[] =>
-  looks.flatMap(({ face }): readonly LineLook[] => {
+  looks.flatMap(({ face, fill }): readonly LineLook[] => {
     const line = { key: `border ${face.id}`, pairs: face.border }
     if (isChosen(face, asked)) return [{ ...line, fill: { ink: 'act' }, width: 3, over: true }]
     if (face.kind !== 'deck zone') return []
-    return [{ ...line, fill: { ink: 'ink' }, width: 1.5, ...(face.rough ? { dash: [2, 3] } : {}) }]
+    return [{ ...line, fill: lineFill(fill, 'ink'), width: 1.5, ...(face.rough ? { dash: [2, 3] } : {}) }]
   })
 
 export const colourOf = (fill: Fill, inks: Inks): string => ('paint' in fill ? fill.paint : inks[fill.ink])

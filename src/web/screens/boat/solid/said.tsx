@@ -21,22 +21,19 @@ export type SaidProps = {
 
 export const Said = ({ face, faces, at, size, plan, measured, words }: SaidProps) => {
   const label = useRef<HTMLParagraphElement>(null)
-  const [corner, setCorner] = useState<readonly [number, number]>()
+  const [end, setEnd] = useState<number>()
   const said = face && saidOf(face, plan, measured)
   useLayoutEffect(() => {
     const { current } = label
-    setCorner(
-      current && said
-        ? [current.offsetLeft + current.offsetWidth, current.offsetTop + current.offsetHeight]
-        : undefined,
-    )
+    setEnd(current && said ? current.offsetWidth : undefined)
   }, [said?.name, said?.areaM2])
   const place = face && placeOn(faces, face, at)
   return (
     <>
-      {place && corner ? (
+      {place && end !== undefined ? (
         <svg className="solid-leader" width={size.width} height={size.height} aria-hidden="true">
-          <path d={`M${corner[0]} ${corner[1] - 0.5}L${place[0].toFixed(1)} ${place[1].toFixed(1)}`} />
+          <path className="solid-leader-clear" d={leader(end, place)} />
+          <path d={leader(end, place)} />
           <circle cx={place[0]} cy={place[1]} r={3.5} />
         </svg>
       ) : null}
@@ -52,6 +49,10 @@ export const Said = ({ face, faces, at, size, plan, measured, words }: SaidProps
     </>
   )
 }
+
+/** From the end of the line under the name. */
+const leader = (end: number, [x, y]: readonly [number, number]): string =>
+  `M${end} -4.5L${x.toFixed(1)} ${y.toFixed(1)}`
 
 /** A face that nobody paints is measured by its triangles. */
 function saidOf({ kind, zone, areaM2, id }: SolidFace, { surfaces, marks }: ShownPlan, measured: boolean) {

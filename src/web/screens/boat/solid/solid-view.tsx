@@ -18,7 +18,19 @@ import { useHands } from './use-hands.ts'
 import { useInks } from './use-inks.ts'
 import { useSolid } from './use-solid.ts'
 import { useView, type ViewState } from './use-view.ts'
-import { axesOf, type Camera, extentOf, firstView, namedViews, projected, viewNames } from './view.ts'
+import {
+  axesOf,
+  type Camera,
+  type Extent,
+  extentOf,
+  filling,
+  firstView,
+  namedViews,
+  projected,
+  type Size,
+  type View,
+  viewNames,
+} from './view.ts'
 
 export type SolidViewProps = {
   readonly view: JobView
@@ -46,18 +58,23 @@ export const SolidView = (props: SolidViewProps) => {
 
 type DrawnProps = SolidViewProps & { readonly solid: Solid; readonly width: number }
 
-const heightFor = (width: number): number => Math.round(Math.min(Math.max(width * 0.48, 224), 480))
+const sizeFor = (width: number): Size => ({
+  width,
+  height: Math.round(Math.min(Math.max(width * 0.48, 224), 480)),
+})
 
 const Drawn = (props: DrawnProps) => {
-  const { solid, plan, chosen, onChoose } = props
-  const eye = useView()
+  const { solid, width, plan, chosen, onChoose } = props
+  const extent = useMemo(() => extentOf(solid.positions), [solid])
+  const from = (view: View): View => filling(view, { extent, size: sizeFor(width) })
+  const eye = useView(() => from(firstView))
   const box = useRef<HTMLDivElement>(null)
   const help = useId()
   const [flat, setFlat] = useState(false)
   const [hovered, setHovered] = useState<string>()
   /** Of a face that belongs to no zone of the job. */
   const [tappedFace, setTappedFace] = useState<string>()
-  const scene = useScene(props, eye, hovered)
+  const scene = useScene({ ...props, extent, hovered }, eye)
   const { camera } = scene
   const at = useMemo(() => projected(solid.positions, camera), [solid, camera])
   const faceOn = (place: readonly [number, number]) => faceAt(solid.faces, at, place)
@@ -73,18 +90,20 @@ const Drawn = (props: DrawnProps) => {
   })
   const shown = solid.faces.find(({ id }) => id === (hovered ?? tappedFace)) ?? seenFace(solid, chosen)
   const onKeyDown = (event: KeyboardEvent): void => {
-    const turn = event.ctrlKey || event.metaKey || event.altKey ? undefined : turnOf(event.key)
-    if (!turn) return
+    const plain = !event.ctrlKey && !event.metaKey && !event.altKey
+    const turn = event.key === 'Home' ? () => from(firstView) : turnOf(event.key)
+    if (!turn || !plain) return
     event.preventDefault()
     eye.change(turn)
   }
   const fail = useCallback(() => setFlat(true), [])
   return (
     <>
-      <div className="solid-box" style={{ height: camera.size.height }}>
+      <div className="solid-box">
         <div
           ref={box}
           className="solid-hands"
+          style={{ height: camera.size.height }}
           role="img"
           aria-label={labelOf('solid.drawing')}
           aria-describedby={help}
@@ -105,7 +124,7 @@ const Drawn = (props: DrawnProps) => {
           words={props.view.words}
         />
       </div>
-      <Controls eye={eye} />
+      <Controls eye={eye} from={from} />
       <p id={help} className="solid-help">
         {labelOf('solid.help')}
       </p>
@@ -113,23 +132,20 @@ const Drawn = (props: DrawnProps) => {
   )
 }
 
+type SceneInput = DrawnProps & { readonly extent: Extent; readonly hovered: string | undefined }
+
 /** The whole of what is drawn, and no part of it anew without need. */
-function useScene(
-  { solid, plan, finish, chosen, width }: DrawnProps,
-  eye: ViewState,
-  hovered?: string,
-): StageScene {
+function useScene(input: SceneInput, { view }: ViewState): StageScene {
+  const { solid, plan, finish, chosen, width, extent, hovered } = input
   const inks = useInks()
-  const extent = useMemo(() => extentOf(solid.positions), [solid])
   const edges = useMemo(() => edgeTable(solid.positions, solid.faces), [solid])
   const { buildUps } = plan
   const picture = useMemo(
     () => pictureOf(solid, (zone) => paintOf({ buildUps }, zone), { finish, chosen, hovered }),
     [solid, buildUps, finish, chosen, hovered],
   )
-  const { view } = eye
   return useMemo(() => {
-    const camera: Camera = { view, extent, size: { width, height: heightFor(width) } }
+    const camera: Camera = { view, extent, size: sizeFor(width) }
     const pairs = outlineOf(edges, axesOf(view).eye)
     const outline: LineLook = { key: 'outline', pairs, fill: { ink: 'ink' }, width: 2.5 }
     return { solid, picture, outline, camera, inks }
@@ -139,11 +155,13 @@ function useScene(
 const seenFace = (solid: Solid, chosen: string | undefined) =>
   chosen === undefined ? undefined : solid.faces.find(({ zone }) => zone === chosen)
 
-const Controls = ({ eye: { change, goTo } }: { readonly eye: ViewState }) => (
+type ControlsProps = { readonly eye: ViewState; readonly from: (view: View) => View }
+
+const Controls = ({ eye: { change, goTo }, from }: ControlsProps) => (
   <fieldset className="solid-controls off-paper">
     <legend className="unseen">{labelOf('solid.from')}</legend>
     {viewNames.map((name) => (
-      <Button key={name} onClick={() => goTo(namedViews[name])}>
+      <Button key={name} onClick={() => goTo(from(namedViews[name]))}>
         {labelOf(`solid.${name}`)}
       </Button>
     ))}
@@ -153,6 +171,6 @@ const Controls = ({ eye: { change, goTo } }: { readonly eye: ViewState }) => (
     <Button aria-label={labelOf('solid.farther')} onClick={() => change(nearBy(-1))}>
       −
     </Button>
-    <Button onClick={() => goTo(firstView)}>{labelOf('solid.whole')}</Button>
+    <Button onClick={() => goTo(from(firstView))}>{labelOf('solid.whole')}</Button>
   </fieldset>
 )

@@ -108,6 +108,20 @@ export const fitting = ({ span: [length, beam, high] }: Extent, { width, height 
     ),
   )
 
+/** The same view, as near as all of her still shows: from ahead she is a third as wide as from the side. */
+export function filling(view: View, { extent, size }: Omit<Camera, 'view'>): View {
+  const { span } = extent
+  const [x, y, z] = [span[0] / 2, span[1] / 2, span[2] / 2]
+  const { right, up } = axesOf(view)
+  const reach = (axis: Vector): number =>
+    Math.abs(axis[0]) * x + Math.abs(axis[1]) * y + Math.abs(axis[2]) * z
+  const scale = Math.min(
+    (size.width / 2 - margin) / Math.max(reach(right), 0.05),
+    (size.height / 2 - margin) / Math.max(reach(up), 0.05),
+  )
+  return { ...view, ...flat, zoom: within(scale / fitting(extent, size), leastZoom, mostZoom) }
+}
+
 export type Projected = {
   /** Across and down, px. */
   readonly x: Float32Array
