@@ -13,6 +13,12 @@ const SHEETS = [
   { name: 'new', path: '/new' },
   { name: 'today', path: `${JOB}/today` },
   { name: 'boat', path: `${JOB}/boat` },
+  {
+    name: 'solid',
+    path: `${JOB}/boat`,
+    kept: { boat: 'solid', 'boat-finish': 'painted' },
+    drawn: '[data-drawn=space]',
+  },
   { name: 'deck', path: '/job/deck-only/boat', part: '#deck-plan', zone: 'cabin-top' },
   { name: 'build-up', path: `${JOB}/build-up` },
   { name: 'days', path: `${JOB}/days` },
@@ -21,7 +27,16 @@ const SHEETS = [
   { name: 'what-now', path: `${JOB}/what-now` },
 ]
 
-/** @typedef {{ name: string, path: string, part?: string, zone?: string, size: { width: number, height: number } }} Picture */
+/**
+ * @typedef {object} Picture
+ * @property {string} name
+ * @property {string} path
+ * @property {Record<string, string>} [kept] choices that the device has kept
+ * @property {string} [drawn] what stands there once it is drawn
+ * @property {string} [part] to scroll to
+ * @property {string} [zone] to choose there
+ * @property {{ width: number, height: number }} size
+ */
 
 /** @type {readonly Picture[]} */
 export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...sheet, size })))
@@ -35,7 +50,7 @@ export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...shee
  * @returns {Promise<string>} where it was written
  */
 export async function takePicture({ browser, program, picture, root }) {
-  const { name, path, size, part, zone } = picture
+  const { name, path, kept = {}, drawn = 'main h1', size, part, zone } = picture
   const context = await browser.newContext({
     baseURL: program.origin,
     viewport: size,
@@ -45,6 +60,10 @@ export async function takePicture({ browser, program, picture, root }) {
     reducedMotion: 'reduce',
   })
   const page = await context.newPage()
+  const keep = Object.entries(kept).map(
+    ([key, choice]) => `localStorage.setItem('hardstand.${key}', '${choice}')`,
+  )
+  await page.addInitScript({ content: keep.join('\n') })
   await page.clock.setFixedTime(new Date(HOUR))
   await page.goto(path)
   await page.locator('main h1').first().waitFor()
@@ -53,6 +72,7 @@ export async function takePicture({ browser, program, picture, root }) {
     await page.locator('.story-stick-count', { hasText: 'zones' }).first().waitFor({ state: 'attached' })
   }
   await page.locator('main [role=progressbar]').first().waitFor({ state: 'detached' })
+  await page.locator(drawn).first().waitFor()
   if (part !== undefined && zone !== undefined) {
     await page.locator(part).locator('select').first().selectOption(zone)
     await page.locator(`${part} .deck-handle`).first().waitFor()

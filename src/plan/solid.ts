@@ -86,16 +86,29 @@ const usual: Readonly<Record<string, { readonly from: number; readonly to: numbe
 
 type Deck = MeshAsked['decks'][number] & { readonly rough: boolean }
 
-function decksOf({ zones, outline }: Plan['surfaces']): readonly Deck[] {
+/** As measured, else a likely place; the smaller lies on the larger. */
+function decksOf({ zones, shapes, outline }: Plan['surfaces']): readonly Deck[] {
   const sheer = outline?.halfBreadthPlan.sheer ?? []
+  return [...zones]
+    .sort((a, b) => b.areaM2 - a.areaM2)
+    .flatMap(({ id, kind }): readonly Deck[] => {
+      const shape = shapes.find(({ zone, edges }) => zone === id && edges.length > 0)
+      if (shape)
+        return [{ id, outlines: [...shape.edges, ...shape.openings], rough: shape.certainty === 'assumed' }]
+      const usually = usualOutline(sheer, kind)
+      return usually ? [{ id, outlines: [usually], rough: true }] : []
+    })
+}
+
+type Line2 = readonly (readonly [number, number])[]
+
+function usualOutline(sheer: Line2, kind: string): Line2 | undefined {
+  const span = usual[kind]
   const length = sheer.at(-1)?.[0] ?? 0
-  return zones.flatMap(({ id, kind }) => {
-    const span = usual[kind]
-    if (!span) return []
-    const port = sheer
-      .filter(([x]) => x >= span.from * length && x <= span.to * length)
-      .map(([x, y]) => [x, y * span.out] as const)
-    const starboard = [...port].reverse().map(([x, y]) => [x, -y] as const)
-    return port.length < 2 ? [] : [{ id, outlines: [[...port, ...starboard]], rough: true }]
-  })
+  if (!span) return undefined
+  const port = sheer
+    .filter(([x]) => x >= span.from * length && x <= span.to * length)
+    .map(([x, y]) => [x, y * span.out] as const)
+  const starboard = [...port].reverse().map(([x, y]) => [x, -y] as const)
+  return port.length < 2 ? undefined : [...port, ...starboard]
 }

@@ -24,6 +24,6 @@ export const PaintCell = ({ view, plan, zone }: PaintCellProps) => {
       />
     </PartBlock>
   ) : (
-    <p className="solid-help">{labelOf('boat.choosePainted')}</p>
+    <p className="boat-look-help">{labelOf('boat.choosePainted')}</p>
   )
 }
