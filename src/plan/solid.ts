@@ -36,7 +36,7 @@ export function solidOf(
     positions: mesh.positions,
     lines: mesh.lines,
     faces: mesh.zones.map((face) => {
-      const zone = zoneOf(face, { zones, stripes: marks.stripes })
+      const zone = zoneOf(face, { zones, stripes: marks.stripes, decks })
       return {
         ...face,
         ...(zone === undefined ? {} : { zone }),
@@ -51,12 +51,19 @@ export function solidOf(
   }
 }
 
-type Known = { readonly zones: readonly ZoneArea[]; readonly stripes: readonly StripeMark[] }
+type Known = {
+  readonly zones: readonly ZoneArea[]
+  readonly stripes: readonly StripeMark[]
+  readonly decks: readonly Deck[]
+}
 
-function zoneOf({ id, kind }: MeshZone, { zones, stripes }: Known): string | undefined {
+function zoneOf({ id, kind }: MeshZone, { zones, stripes, decks }: Known): string | undefined {
   const of = (test: (zone: ZoneArea) => boolean) => zones.find(test)?.id
   if (kind === 'deck zone') return id
-  if (kind === 'deck') return of((zone) => zone.kind === 'deck') ?? of((zone) => zone.kind === 'side deck')
+  // What of the deck has no face of its own.
+  const rest = (of: string) =>
+    zones.find((zone) => zone.kind === of && !decks.some((deck) => deck.id === zone.id))?.id
+  if (kind === 'deck') return rest('deck') ?? rest('side deck')
   if (kind === 'stripe') return stripes.find((stripe) => stripe.id === id)?.zone
   if (kind === 'topsides-port' || kind === 'topsides-starboard')
     return of((zone) => zone.kind === 'topsides' && (zone.side === 'both' || kind.endsWith(zone.side)))

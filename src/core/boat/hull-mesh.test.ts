@@ -185,6 +185,24 @@ describe('a face on the deck', () => {
   })
 })
 
+it('two halves of a face on the deck have no rim between them', () => {
+  const half = (sign: 1 | -1) =>
+    [
+      [1, 0],
+      [3, 0],
+      [3, sign * 0.5],
+      [1, sign * 0.5],
+    ] as const
+  const decks = [{ id: 'top', outlines: [half(1), half(-1)] }]
+  const mesh = hullMesh(trough, { ...plain, cuts: toChine, decks })
+  const { border, areaM2 } = zoneOf(mesh, 'top')
+  expect(areaM2).toBeCloseTo(2, 9)
+  for (let k = 0; k < border.length; k += 2) {
+    const off = Math.abs(corner(mesh, border[k]!)[1]) + Math.abs(corner(mesh, border[k + 1]!)[1])
+    expect(off).toBeGreaterThan(0.4)
+  }
+})
+
 describe('the mesh of a drawn hull', () => {
   const height = fc.double({ min: -0.3, max: 0.7, noNaN: true })
   const cuts = fc.record({

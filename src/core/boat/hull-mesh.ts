@@ -73,9 +73,25 @@ const addDeck = (
   const at = (x: number, y: number): number => builder.point({ x, y, z: heightAlong(sheer, x) + over })
   for (const { from, to, inner, outer } of slabsOf(outlines, places))
     builder.face(deckName(id), [at(from, inner[0]), at(to, inner[1]), at(to, outer[1]), at(from, outer[0])])
-  for (const line of outlines.map((outline) => closedAt(outline, places)))
-    for (let k = 1; k < line.length; k++)
-      builder.line(`border ${deckName(id)}`, at(...line[k - 1]!), at(...line[k]!))
+  for (const [a, b] of rimOf(outlines.map((outline) => closedAt(outline, places))))
+    builder.line(`border ${deckName(id)}`, at(...a), at(...b))
+}
+
+type Piece = readonly [Line2[number], Line2[number]]
+
+/** The pieces of closed lines; where two halves meet there is no rim. */
+const rimOf = (lines: readonly Line2[]): readonly Piece[] => {
+  const found = new Map<string, Piece | undefined>()
+  for (const line of lines)
+    for (let k = 1; k < line.length; k++) {
+      const piece = [line[k - 1]!, line[k]!] as const
+      const key = piece
+        .map(([x, y]) => `${Math.round(x * 1e6)} ${Math.round(y * 1e6)}`)
+        .sort()
+        .join(' ')
+      found.set(key, found.has(key) ? undefined : piece)
+    }
+  return [...found.values()].flatMap((piece) => (piece ? [piece] : []))
 }
 
 const deckName = (id: string): string => `on deck ${id}`

@@ -1,5 +1,5 @@
 /** What keys do to the view. */
-import { turned, type View, zoomed } from './view.ts'
+import { firstView, turned, type View, zoomed } from './view.ts'
 
 const step = Math.PI / 18
 const nearer = 1.25
@@ -13,6 +13,7 @@ const turns: Readonly<Record<string, (view: View) => View>> = {
   '=': (view) => zoomed(view, nearer),
   '-': (view) => zoomed(view, 1 / nearer),
   '−': (view) => zoomed(view, 1 / nearer),
+  Home: () => firstView,
 }
 
 /** Nothing for a key that does nothing here. */

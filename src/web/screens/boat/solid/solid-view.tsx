@@ -21,14 +21,11 @@ import { useView, type ViewState } from './use-view.ts'
 import {
   axesOf,
   type Camera,
-  type Extent,
   extentOf,
-  filling,
   firstView,
   namedViews,
   projected,
   type Size,
-  type View,
   viewNames,
 } from './view.ts'
 
@@ -64,17 +61,15 @@ const sizeFor = (width: number): Size => ({
 })
 
 const Drawn = (props: DrawnProps) => {
-  const { solid, width, plan, chosen, onChoose } = props
-  const extent = useMemo(() => extentOf(solid.positions), [solid])
-  const from = (view: View): View => filling(view, { extent, size: sizeFor(width) })
-  const eye = useView(() => from(firstView))
+  const { solid, plan, chosen, onChoose } = props
+  const eye = useView()
   const box = useRef<HTMLDivElement>(null)
   const help = useId()
   const [flat, setFlat] = useState(false)
   const [hovered, setHovered] = useState<string>()
   /** Of a face that belongs to no zone of the job. */
   const [tappedFace, setTappedFace] = useState<string>()
-  const scene = useScene({ ...props, extent, hovered }, eye)
+  const scene = useScene({ ...props, hovered }, eye)
   const { camera } = scene
   const at = useMemo(() => projected(solid.positions, camera), [solid, camera])
   const faceOn = (place: readonly [number, number]) => faceAt(solid.faces, at, place)
@@ -91,7 +86,7 @@ const Drawn = (props: DrawnProps) => {
   const shown = solid.faces.find(({ id }) => id === (hovered ?? tappedFace)) ?? seenFace(solid, chosen)
   const onKeyDown = (event: KeyboardEvent): void => {
     const plain = !event.ctrlKey && !event.metaKey && !event.altKey
-    const turn = event.key === 'Home' ? () => from(firstView) : turnOf(event.key)
+    const turn = turnOf(event.key)
     if (!turn || !plain) return
     event.preventDefault()
     eye.change(turn)
@@ -124,7 +119,7 @@ const Drawn = (props: DrawnProps) => {
           words={props.view.words}
         />
       </div>
-      <Controls eye={eye} from={from} />
+      <Controls eye={eye} />
       <p id={help} className="solid-help">
         {labelOf('solid.help')}
       </p>
@@ -132,12 +127,13 @@ const Drawn = (props: DrawnProps) => {
   )
 }
 
-type SceneInput = DrawnProps & { readonly extent: Extent; readonly hovered: string | undefined }
+type SceneInput = DrawnProps & { readonly hovered: string | undefined }
 
 /** The whole of what is drawn, and no part of it anew without need. */
 function useScene(input: SceneInput, { view }: ViewState): StageScene {
-  const { solid, plan, finish, chosen, width, extent, hovered } = input
+  const { solid, plan, finish, chosen, width, hovered } = input
   const inks = useInks()
+  const extent = useMemo(() => extentOf(solid.positions), [solid])
   const edges = useMemo(() => edgeTable(solid.positions, solid.faces), [solid])
   const { buildUps } = plan
   const picture = useMemo(
@@ -155,13 +151,11 @@ function useScene(input: SceneInput, { view }: ViewState): StageScene {
 const seenFace = (solid: Solid, chosen: string | undefined) =>
   chosen === undefined ? undefined : solid.faces.find(({ zone }) => zone === chosen)
 
-type ControlsProps = { readonly eye: ViewState; readonly from: (view: View) => View }
-
-const Controls = ({ eye: { change, goTo }, from }: ControlsProps) => (
+const Controls = ({ eye: { change, goTo } }: { readonly eye: ViewState }) => (
   <fieldset className="solid-controls off-paper">
     <legend className="unseen">{labelOf('solid.from')}</legend>
     {viewNames.map((name) => (
-      <Button key={name} onClick={() => goTo(from(namedViews[name]))}>
+      <Button key={name} onClick={() => goTo(namedViews[name])}>
         {labelOf(`solid.${name}`)}
       </Button>
     ))}
@@ -171,6 +165,6 @@ const Controls = ({ eye: { change, goTo }, from }: ControlsProps) => (
     <Button aria-label={labelOf('solid.farther')} onClick={() => change(nearBy(-1))}>
       −
     </Button>
-    <Button onClick={() => goTo(from(firstView))}>{labelOf('solid.whole')}</Button>
+    <Button onClick={() => goTo(firstView)}>{labelOf('solid.whole')}</Button>
   </fieldset>
 )

@@ -1,6 +1,6 @@
 /** The view as it stands, and the way to another: at once while one turns her, in a moment where a view was named. */
 import { useCallback, useEffect, useRef, useState } from 'react'
-import { between, type View } from './view.ts'
+import { between, firstView, type View } from './view.ts'
 
 export type ViewState = {
   readonly view: View
@@ -11,8 +11,8 @@ export type ViewState = {
 /** A few times what else moves its place: a whole boat comes round. */
 const times = 3
 
-export function useView(first: () => View): ViewState {
-  const [view, setView] = useState(first)
+export function useView(): ViewState {
+  const [view, setView] = useState(firstView)
   const frame = useRef(0)
   const stop = (): void => cancelAnimationFrame(frame.current)
   useEffect(() => stop, [])

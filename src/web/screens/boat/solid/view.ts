@@ -98,28 +98,19 @@ export function extentOf(positions: ArrayLike<number>): Extent {
 
 const margin = 20
 
-/** px a metre at zoom 1: her length fits the width, and her beam with her height the height. */
-export const fitting = ({ span: [length, beam, high] }: Extent, { width, height }: Size): number =>
-  Math.max(
-    1,
-    Math.min(
-      (width - 2 * margin) / Math.max(length, 0.1),
-      (height - 2 * margin) / Math.max(beam + high, 0.1),
-    ),
-  )
-
-/** The same view, as near as all of her still shows: from ahead she is a third as wide as from the side. */
-export function filling(view: View, { extent, size }: Omit<Camera, 'view'>): View {
-  const { span } = extent
-  const [x, y, z] = [span[0] / 2, span[1] / 2, span[2] / 2]
+/**
+ * px a metre at zoom 1: as large as all of her shows from there, whichever way she lies. From ahead that is more than
+ * from the side, so she comes nearer as she is turned end on.
+ */
+export function fitting(
+  view: Pick<View, 'turn' | 'tilt'>,
+  { span }: Extent,
+  { width, height }: Size,
+): number {
   const { right, up } = axesOf(view)
   const reach = (axis: Vector): number =>
-    Math.abs(axis[0]) * x + Math.abs(axis[1]) * y + Math.abs(axis[2]) * z
-  const scale = Math.min(
-    (size.width / 2 - margin) / Math.max(reach(right), 0.05),
-    (size.height / 2 - margin) / Math.max(reach(up), 0.05),
-  )
-  return { ...view, ...flat, zoom: within(scale / fitting(extent, size), leastZoom, mostZoom) }
+    Math.max(0.1, Math.abs(axis[0]) * span[0] + Math.abs(axis[1]) * span[1] + Math.abs(axis[2]) * span[2])
+  return Math.max(1, Math.min((width - 2 * margin) / reach(right), (height - 2 * margin) / reach(up)))
 }
 
 export type Projected = {
@@ -132,7 +123,7 @@ export type Projected = {
 
 export type Camera = { readonly view: View; readonly size: Size; readonly extent: Extent }
 
-export const perM = ({ view, size, extent }: Camera): number => fitting(extent, size) * view.zoom
+export const perM = ({ view, size, extent }: Camera): number => fitting(view, extent, size) * view.zoom
 
 export function projected(positions: ArrayLike<number>, camera: Camera): Projected {
   const { view, size, extent } = camera
