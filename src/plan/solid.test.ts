@@ -6,7 +6,7 @@ import { sampleBytes } from '../../test/job-documents.ts'
 import { plan } from './plan.ts'
 import { type Solid, solidOf } from './solid.ts'
 
-const made = (sample: string) => {
+const made = (sample: Parameters<typeof sampleBytes>[0]) => {
   const { work, log } = project(parseJob(sampleBytes(sample)).document!, { strict: false })
   const planned = plan({ work, log, catalogue, nowMs: 0, seed: 1, app: 'test' })
   return { planned, work, solid: solidOf(planned, work) as Solid }

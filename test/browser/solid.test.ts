@@ -73,6 +73,43 @@ describeInBrowser('the boat in space', (app) => {
     await page.context().close()
   })
 
+  it('comes nearer by wheel and by two fingers, and is turned by one, while the page stays where it is', async () => {
+    const page = await solidBoat(app(), { viewport: { width: 900, height: 900 }, hasTouch: true })
+    const { x, y, width, height } = (await hands(page).boundingBox())!
+    const [left, right] = [0.4, 0.6].map((share) => ({ x: x + share * width, y: y + height / 2 }))
+    const shots = [await drawnBytes(page)]
+    const moves = async (move: () => Promise<unknown>): Promise<void> => {
+      await move()
+      await page.waitForFunction(
+        (before) => (document.querySelector('.solid-canvas') as HTMLCanvasElement).toDataURL() !== before,
+        shots.at(-1),
+      )
+      shots.push(await drawnBytes(page))
+    }
+    await page.mouse.move(left!.x, left!.y)
+    await moves(() => page.mouse.wheel(0, -120))
+    const fingers = await page.context().newCDPSession(page)
+    const touch = (
+      type: 'touchStart' | 'touchMove' | 'touchEnd',
+      ...touchPoints: readonly { x: number; y: number }[]
+    ) =>
+      fingers.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: touchPoints.map((at, id) => ({ ...at, id })),
+      })
+    await touch('touchStart', left!, right!)
+    await moves(() => touch('touchMove', { ...left!, x: left!.x - 60 }, { ...right!, x: right!.x + 60 }))
+    await touch('touchEnd')
+    await touch('touchStart', left!)
+    await moves(() => touch('touchMove', { x: left!.x + 80, y: left!.y + 40 }))
+    await touch('touchEnd')
+    expect(await page.evaluate(() => scrollY)).toBe(0)
+    await hands(page).focus()
+    await page.keyboard.press('Home')
+    expect(await drawnBytes(page)).toBe(shots[0])
+    await page.context().close()
+  })
+
   it('is chosen on the device once, and painted in the colour that is written here', async () => {
     const page = await solidBoat(app(), { viewport: { width: 1280, height: 1000 } })
     await page.getByRole('radio', { name: labelOf('boat.painted') }).check({ force: true })
