@@ -42,4 +42,36 @@ export const scanWords: Readonly<Record<string, string>> = {
   'boat.scanCornerFound':
     'A corner runs along the hull: {stations, number} of {of, number} sections show it by themselves, in the others it is followed.',
   'boat.scanTransomFound': 'The transom leans {angleRad} from plumb.',
+  'scan.say':
+    'A scan of the hull from a telephone or a scanner measures her better than any few sizes. Give it as STL, OBJ, PLY or GLB; it stays on this device.',
+  'scan.from': 'The stations come from a scan: {from}',
+  'scan.refused': 'The scan is not taken, and nothing has changed.',
+  'scan.failed':
+    'The scan cannot be worked on here: {text}. It may be too large for this device; thin it out and try again.',
+  'scan.seen':
+    'The scan has {triangles, number} triangles. Smoothing took {takenOffShare} off its area, which was noise.',
+  'scan.collapsed':
+    '{count, plural, one {One triangle without any area was} other {# triangles without any area were}} left out.',
+  'scan.repeated':
+    '{count, plural, one {One triangle was there twice} other {# triangles were there twice}}; one of each is kept.',
+  'scan.turned':
+    '{count, plural, one {One triangle that faced the wrong way was} other {# triangles that faced the wrong way were}} turned round.',
+  'scan.crowdedEdges':
+    'At {count, plural, one {one edge} other {# edges}} three or more triangles meet, as where something stands against the hull.',
+  'scan.twistedEdges':
+    'Over {count, plural, one {one edge} other {# edges}} the surface changes the side that it faces.',
+  'scan.notTwin':
+    'Its two sides are not mirror images: crop away what is not hull, or say which side was scanned.',
+  'scan.markSay':
+    'Choose a mark and touch where it is, or type its place below. Three at least: the waterline at the stem, and aft on both sides. The scum line or the edge of old paint will do.',
+  'scan.checkSay':
+    'Tape one long distance on the boat. Without it the scale of a scan is often 1 in a hundred off.',
+  'scan.cropSay':
+    'Only what lies inside is taken for the hull: leave floor, stands and everything inside her out.',
+  'scan.at': 'At {xM}, {zM} up.',
+  'scan.hull':
+    'She is {lengthM} long; the scan was made {factor} times as large, and smoothing took {takenOffShare} off its area.',
+  'scan.deviation': 'Her two sides differ by {rmsByTapeM}.',
+  'scan.cell':
+    '{file}, {date}: {triangles, number} triangles, made {factor} times as large, {takenOffShare} of its area taken off as noise.',
 }

@@ -53,7 +53,7 @@ export {
   type ScanCheck,
   type ScanHullResult,
 } from './scan/hull-from-scan.ts'
-export { type Laying, layScan } from './scan/lay-scan.ts'
+export { isTwin, type Laying, layScan } from './scan/lay-scan.ts'
 export { type PreparedScan, prepareScan } from './scan/prepare-scan.ts'
 export type { ScanFit, ScanMark, ScanResidual } from './scan/scan-frame.ts'
 export { guessUnit, metresIn, type ScanUnit, type UnitGuess } from './scan/scan-scale.ts'

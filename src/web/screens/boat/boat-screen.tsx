@@ -13,6 +13,7 @@ import { FindingTable } from './finding-table.tsx'
 import { LinesPlan } from './lines-plan.tsx'
 import { MeasuredPart } from './measured-part.tsx'
 import { PadTable } from './pad-table.tsx'
+import { ScanPart } from './scan/scan-part.tsx'
 import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
 
@@ -105,6 +106,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
         </PartBlock>
       </Part>
       {plan ? <DeckPart view={view} plan={plan} chosen={chosen} onChoose={setChosen} /> : null}
+      <ScanPart view={view} />
       <MeasuredPart view={view} />
       <StandingPart view={view} />
     </Sheet>
