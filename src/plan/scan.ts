@@ -82,7 +82,9 @@ const axesOf: Readonly<Record<ScanView, readonly [keyof Point3, keyof Point3]>> 
   above: ['x', 'y'],
   astern: ['y', 'z'],
 }
-const [mostDots, bins] = [2400, 120]
+const mostDots = 2400
+/** Steps of an outline along the boat; fewer across her, where the triangles are as large. */
+const [mostBins, fewestBins] = [120, 24]
 
 /** Lays a scan for a person to set marks on; undefined without any area. */
 export function laidScan(
@@ -119,6 +121,8 @@ function outlineOf({ positions }: TriangleMesh, { least, most }: Box, view: Scan
   const [u, v] = axesOf[view]
   const [from, size] = [least[u], Math.max(most[u] - least[u], 1e-9)]
   const [at, up] = [offsetOf(u), offsetOf(v)]
+  const along = Math.max(most.x - least.x, 1e-9)
+  const bins = Math.max(fewestBins, Math.min(mostBins, Math.round((mostBins * size) / along)))
   const low = new Float64Array(bins).fill(Number.POSITIVE_INFINITY)
   const high = new Float64Array(bins).fill(Number.NEGATIVE_INFINITY)
   for (let p = 0; p < positions.length; p += 3) {

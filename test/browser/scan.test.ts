@@ -77,9 +77,7 @@ describeInBrowser('a scan on the sheet Boat', (app) => {
     await typeMark(page, 'stemWater', ['7.5 m', '0 m', '0.469 m'])
     await typeMark(page, 'portWater', ['1.5 m', '0.24 m', '0.469 m'])
     await typeMark(page, 'starboardWater', ['1.5 m', '-0.24 m', '0.469 m'])
-    await dialog(page)
-      .getByRole('radio', { name: labelOf('scanCheck.none') })
-      .check()
+    await dialog(page).getByLabel(labelOf('scan.check')).selectOption('none')
     await dialog(page)
       .getByRole('button', { name: labelOf('scan.work') })
       .click()
@@ -95,6 +93,29 @@ describeInBrowser('a scan on the sheet Boat', (app) => {
     await page.keyboard.press('Control+z')
     expect(await titleOtherThan(page, after)).toBe(before)
     expect(await stationCount(page)).toBe(stations)
+    await context.close()
+  })
+
+  it('takes marks by touch, one after the other, even where two lie over one another', async () => {
+    const context = await app().device({ viewport: { width: 360, height: 800 }, hasTouch: true })
+    const page = await context.newPage()
+    await open(page, jobPath('boat'))
+    await drop(page, 'hull.stl', stlText())
+    const side = dialog(page).locator('svg[data-view="side"]')
+    await side.waitFor()
+    const { width, height } = (await side.boundingBox())!
+    for (const [mark, share] of [
+      ['stemWater', 0.97],
+      ['portWater', 0.2],
+      ['starboardWater', 0.2],
+    ] as const) {
+      const row = dialog(page).getByRole('button', { name: labelOf(`scanMark.${mark}`) })
+      expect(await row.getAttribute('aria-pressed')).toBe('true')
+      await side.tap({ position: { x: 28 + (width - 56) * share, y: height / 2 } })
+      await row.getByText(labelOf('scan.notSet')).waitFor({ state: 'detached' })
+    }
+    const wide = await dialog(page).evaluate((each) => each.scrollWidth - each.clientWidth)
+    expect(wide).toBe(0)
     await context.close()
   })
 

@@ -77,6 +77,17 @@ const Preview = ({ hull: { outline }, width }: { readonly hull: Hull; readonly w
         d={line(sheerPlan.sheer, layout.side) + line(sheerPlan.keel, layout.side)}
       />
       <path className="lines-thick" d={line(halfBreadthPlan.sheer, layout.above)} />
+      <path className="lines-thick" d={sternOf(outline, layout.side, layout.above)} />
+      <path
+        className="lines-chain"
+        d={line(
+          [
+            [0, 0],
+            [layout.length, 0],
+          ],
+          layout.above,
+        )}
+      />
       {[...sheerPlan.knuckles].map(({ line: points }, k) => (
         <path
           key={k}
@@ -104,4 +115,11 @@ const Preview = ({ hull: { outline }, width }: { readonly hull: Hull; readonly w
       ))}
     </svg>
   )
+}
+
+/** The after end in both views, from keel to sheer and from the centreline out. */
+const sternOf = ({ sheerPlan, halfBreadthPlan }: Hull['outline'], side: Place, above: Place): string => {
+  const [keel, sheer, out] = [sheerPlan.keel[0], sheerPlan.sheer[0], halfBreadthPlan.sheer[0]]
+  if (!keel || !sheer || !out) return ''
+  return pathOf([side(...keel), side(...sheer)]) + pathOf([above(out[0], 0), above(...out)])
 }

@@ -26,6 +26,9 @@ import { ScanResult } from './scan-result.tsx'
 import { ScanViews } from './scan-views.tsx'
 import type { ReadScan, ScanWork } from './use-scan.ts'
 
+/** Without these there is no frame. */
+const needed: readonly MarkId[] = ['stemWater', 'portWater', 'starboardWater']
+
 type CheckKind = 'overall' | 'between' | 'none'
 
 const units = Object.keys(metresIn) as readonly ScanUnit[]
@@ -134,7 +137,11 @@ function useSetting({ view, scan, read }: ScanSettingProps) {
   const touch = async (mark: MarkId, from: ScanView, at: readonly [number, number]): Promise<void> => {
     const kind = [...marksFor(sides), ...tapeMarks].find(({ id }) => id === mark)!
     const place = await pick(laying, { view: from, at, side: sideFor(kind, sides) })
-    if (place) put(mark, place)
+    if (!place) return
+    put(mark, place)
+    // The first three are asked for in turn, so that a thumb need not go back to the list.
+    const next = marksFor(sides).find(({ id }) => id !== mark && !places[id])
+    if (!places[mark] && next && needed.includes(next.id)) setChosen(next.id)
   }
   const answers = () => {
     const { tapeA, tapeB } = places
@@ -222,6 +229,7 @@ const Setting = ({ set, view }: ScanSettingProps & { readonly set: Setting }) =>
           choices={choices('scanCheck', ['overall', 'between', 'none'] as const)}
           value={set.check}
           onChange={set.setCheck}
+          as="list"
           help={words.sentence('scan.checkSay')}
         />
         {set.check === 'none' ? null : (
