@@ -132,8 +132,18 @@ function outlineOf({ positions }: TriangleMesh, { least, most }: Box, view: Scan
   }
   const place = (bin: number): number => from + (size * (bin + 0.5)) / bins
   const seen = Array.from({ length: bins }, (_, bin) => bin).filter((bin) => high[bin]! >= low[bin]!)
-  const upper = seen.map((bin) => [place(bin), high[bin]!] as const)
-  const lower = seen.map((bin) => [place(bin), low[bin]!] as const)
+  // One step without a point of the rim in it is no notch.
+  const filled = (
+    edge: Float64Array,
+    least: (a: number, b: number) => number,
+    most: (a: number, b: number) => number,
+  ) =>
+    seen.map((bin, k) => {
+      const [before, after] = [edge[seen[k - 1] ?? bin]!, edge[seen[k + 1] ?? bin]!]
+      return [place(bin), most(edge[bin]!, least(before, after))] as const
+    })
+  const upper = filled(high, Math.min, Math.max)
+  const lower = filled(low, Math.max, Math.min)
   return [...upper, ...lower.reverse()]
 }
 

@@ -49,7 +49,7 @@ export const scanWords: Readonly<Record<string, string>> = {
   'scan.failed':
     'The scan cannot be worked on here: {text}. It may be too large for this device; thin it out and try again.',
   'scan.seen':
-    'The scan has {triangles, number} triangles. Smoothing took {takenOffShare} off its area, which was noise.',
+    'The scan has {triangles, number} triangles. {smoothed, select, yes {Smoothing took {takenOffShare} off its area, which was noise.} other {They are too large to tell noise from the hull, so none was taken out.}}',
   'scan.collapsed':
     '{count, plural, one {One triangle without any area was} other {# triangles without any area were}} left out.',
   'scan.repeated':
@@ -70,7 +70,7 @@ export const scanWords: Readonly<Record<string, string>> = {
     'Only what lies inside is taken for the hull: leave floor, stands and everything inside her out.',
   'scan.at': 'At {xM}, {zM} up.',
   'scan.hull':
-    'She is {lengthM} long; the scan was made {factor} times as large, and smoothing took {takenOffShare} off its area.',
+    'She is {lengthM} long; the scan was made {factor} times as large, and {takenOffShare} of its area was taken off as noise.',
   'scan.deviation': 'Her two sides differ by {rmsByTapeM}.',
   'scan.cell':
     '{file}, {date}: {triangles, number} triangles, made {factor} times as large, {takenOffShare} of its area taken off as noise.',

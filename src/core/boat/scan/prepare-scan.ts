@@ -1,6 +1,7 @@
 /** A repaired scan made ready to be worked on: noise and its area taken out, the plane of symmetry found. Unit of the file. */
 
 import {
+  meshArea,
   meshBox,
   pointCount,
   type RepairedMesh,
@@ -30,28 +31,48 @@ export type PreparedScan = {
 /** A part with less than this share of the area of the largest one is a crumb; assumed. */
 const crumbShare = 0.005
 
+/**
+ * Triangles longer than this share of the boat are left as they are: smoothing would round off the ends of the boat, and
+ * noise adds hardly anything to the area of large ones; chosen on the parabolic hull.
+ */
+const coarseShare = 0.006
+
 /** Undefined when it was not to go on. */
 export const prepareScan = (
   repaired: RepairedMesh,
   goesOn: (rounds: number) => boolean,
 ): PreparedScan | undefined => {
-  const smoothed = smoothMesh(repaired.mesh, { across: repaired.across, goesOn })
+  const smoothed = smoothedUnlessCoarse(repaired, goesOn)
   if (smoothed === undefined) return undefined
   const { mesh, crumbs } = withoutCrumbs(smoothed.mesh, repaired)
-  const { areaBefore, areaAfter, settled, lastChangeShare } = smoothed
-  const symmetry = symmetryPlane(smoothed.mesh, repaired.across)
-  const box = meshBox(mesh)
-  const sides = box ? (['x', 'y', 'z'] as const).map((axis) => box.most[axis] - box.least[axis]) : [0]
   return {
+    ...smoothed,
     mesh,
     triangles: triangleCount(mesh),
-    takenOffShare: areaBefore > 0 ? 1 - areaAfter / areaBefore : 0,
-    settled,
-    lastChangeShare,
     crumbs,
-    symmetry,
-    size: Math.max(...sides),
+    symmetry: symmetryPlane(smoothed.mesh, repaired.across),
+    size: sizeOf(mesh),
   }
+}
+
+type Smoothed = Pick<PreparedScan, 'mesh' | 'takenOffShare' | 'settled' | 'lastChangeShare'>
+
+const smoothedUnlessCoarse = (
+  { mesh, across }: RepairedMesh,
+  goesOn: (rounds: number) => boolean,
+): Smoothed | undefined => {
+  if (grainOf(mesh, meshArea(mesh)) > coarseShare * sizeOf(mesh))
+    return { mesh, takenOffShare: 0, settled: true, lastChangeShare: 0 }
+  const smoothed = smoothMesh(mesh, { across, goesOn })
+  if (smoothed === undefined) return undefined
+  const { areaBefore, areaAfter, settled, lastChangeShare } = smoothed
+  const takenOffShare = areaBefore > 0 ? 1 - areaAfter / areaBefore : 0
+  return { mesh: smoothed.mesh, takenOffShare, settled, lastChangeShare }
+}
+
+const sizeOf = (mesh: TriangleMesh): number => {
+  const box = meshBox(mesh)
+  return box ? Math.max(...(['x', 'y', 'z'] as const).map((axis) => box.most[axis] - box.least[axis])) : 0
 }
 
 /** The parts that may be of the hull. */

@@ -1,16 +1,9 @@
 /** A scan from file to hull, step by step; nothing of the job changes before the hull is taken. */
 import { labelOf } from '#words'
-import type { JobView } from '../../../job/job-view.ts'
 import { Button, Dialog, Progress } from '../../../parts/index.ts'
 import './scan.css'
-import { ScanSetting } from './scan-setting.tsx'
+import { type ScanDialogProps, ScanSetting } from './scan-setting.tsx'
 import { type Fault, useScan } from './use-scan.ts'
-
-export type ScanDialogProps = {
-  readonly view: JobView
-  readonly file: File
-  readonly onClose: () => void
-}
 
 const ScanDialog = (props: ScanDialogProps) => {
   const { view, file, onClose } = props
@@ -38,7 +31,7 @@ const Refused = ({
   view: { words },
   faults,
 }: {
-  readonly view: JobView
+  readonly view: ScanDialogProps['view']
   readonly faults: readonly Fault[]
 }) => (
   <div role="alert">

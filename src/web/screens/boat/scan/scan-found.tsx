@@ -8,7 +8,13 @@ export const ScanFound = ({ read, words }: { readonly read: ReadScan; readonly w
   const counts = ['collapsed', 'repeated', 'turned', 'crowdedEdges', 'twistedEdges'] as const
   return (
     <>
-      <p>{words.sentence('scan.seen', { triangles, takenOffShare })}</p>
+      <p>
+        {words.sentence('scan.seen', {
+          triangles,
+          takenOffShare,
+          smoothed: takenOffShare > 0 ? 'yes' : 'no',
+        })}
+      </p>
       <ul className="scan-found">
         {problems.map(({ code, data }) => (
           <li key={code}>{words.sentence(code, data)}</li>

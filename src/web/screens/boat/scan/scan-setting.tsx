@@ -12,14 +12,13 @@ import {
 } from '#plan'
 import { labelOf } from '#words'
 import { Fold } from '../../../fields/cells.tsx'
-import { cellOf } from '../../../job/job-view.ts'
+import { cellOf, type JobView } from '../../../job/job-view.ts'
 import { localDate } from '../../../job/local-date.ts'
 import { takeScan } from '../../../job/take-scan.ts'
 import { Button, ChoiceField, Dialog, Progress } from '../../../parts/index.ts'
 import { LengthField, metresOf } from './length-field.tsx'
 import { MarkFields, MarkList } from './mark-list.tsx'
 import { type CropText, cropOf, ScanCrop } from './scan-crop.tsx'
-import type { ScanDialogProps } from './scan-dialog.tsx'
 import { ScanFound } from './scan-found.tsx'
 import { answersOf, type MarkId, marksFor, type Places, sideFor, tapeMarks } from './scan-marks.ts'
 import { ScanResult } from './scan-result.tsx'
@@ -32,6 +31,12 @@ const needed: readonly MarkId[] = ['stemWater', 'portWater', 'starboardWater']
 type CheckKind = 'overall' | 'between' | 'none'
 
 const units = Object.keys(metresIn) as readonly ScanUnit[]
+
+export type ScanDialogProps = {
+  readonly view: JobView
+  readonly file: File
+  readonly onClose: () => void
+}
 
 export type ScanSettingProps = ScanDialogProps & { readonly scan: ScanWork; readonly read: ReadScan }
 

@@ -40,7 +40,10 @@ function frameOf({ shown: { box }, view, width }: OneViewProps) {
   const [u, v] = axes[view]
   const toRight = flips[view]
   const length = box.most.x - box.least.x
-  const perM = (width - 2 * edge) / Math.max(length, box.most.y - box.least.y)
+  const [beam, room] = [box.most.y - box.least.y, width - 2 * edge]
+  const common = room / Math.max(length, beam)
+  // Seen end on she is small: drawn larger, for a thumb.
+  const perM = view === 'astern' ? Math.min(room / beam, 2 * common) : common
   const from = toRight > 0 ? box.least[u] : box.most[u]
   const size = {
     w: (box.most[u] - box.least[u]) * perM + 2 * edge,
