@@ -10,7 +10,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { parabolicHull, stlBinary } from '../test/support/hull-meshes.mjs'
 import { garbage } from '../test/support/mesh-garbage.mjs'
-import { measuredScan } from '../test/support/noisy-hull.mjs'
+import { hullOfScan, measuredScan } from '../test/support/noisy-hull.mjs'
 import { median } from './statistics.mjs'
 
 /** The yardstick, as Debian packages it, and what it is asked for: volume too, and everything it does unasked. */
@@ -104,7 +104,8 @@ function noisyScans() {
   return noises.map(({ name, scan: given, ...allowed }) => {
     const start = performance.now()
     const measured = measuredScan(given)
-    return { name, ...measured, seconds: (performance.now() - start) / 1000, allowed }
+    const seconds = (performance.now() - start) / 1000
+    return { name, ...measured, hull: hullOfScan(given), seconds, allowed }
   })
 }
 
@@ -141,9 +142,10 @@ function lines({ scan: scanned, garbage: refused, noise }) {
   return [
     ...scanLines(scanned),
     ...noise.map(
-      ({ name, triangles, rounds, takenOffShare, areaError, waterlineError, seconds }) =>
+      ({ name, triangles, rounds, takenOffShare, areaError, waterlineError, hull, seconds }) =>
         `noise of ${name}: ${triangles} triangles, ${rounds} rounds, ${percent(takenOffShare)} of the area taken off, ` +
-        `area ${percent(areaError)}, waterline ${percent(waterlineError)} off, ${seconds.toFixed(1)} s`,
+        `area ${percent(areaError)}, waterline ${percent(waterlineError)} off, ${seconds.toFixed(1)} s; ` +
+        `hull through its stations: area ${percent(hull.areaError)}, waterline ${percent(hull.waterlineError)} off`,
     ),
     ...refused.map(
       ({ kind, code, seconds, peakBytes }) =>
@@ -167,6 +169,12 @@ function faultsOf({ scan: { medianSeconds, ratios, peakBytes }, garbage: refused
           Math.abs(areaError) > allowed.area || Math.abs(waterlineError) > allowed.waterline,
       )
       .map(({ name, areaError, waterlineError }) => `noise of ${name}: ${areaError}, ${waterlineError} off`),
+    ...noise
+      .filter(
+        ({ hull, allowed }) =>
+          Math.abs(hull.areaError) > allowed.area || Math.abs(hull.waterlineError) > allowed.waterline,
+      )
+      .map(({ name, hull }) => `hull from noise of ${name}: ${hull.areaError}, ${hull.waterlineError} off`),
     ...refused
       .filter(
         (one) =>

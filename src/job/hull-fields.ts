@@ -133,6 +133,7 @@ export const hullFields = {
         doc: 'What is in the tank.',
       },
       tankPlace: { kind: 'text', doc: 'Where the fuel tank and its lines run.' },
+      scan: { kind: 'text', doc: 'The 3D scan that the stations were taken from.' },
     },
   },
   stations: {

@@ -7,6 +7,21 @@ export { describeStep, type StepText } from './describe-step.ts'
 export { judgedFromM } from './judged-from.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
 export type { TraceEntry } from './remember.ts'
+export type { Box, Laying, Point3, ScanAnswers, ScanSides, ScanUnit, Station } from './scan.ts'
+export {
+  type LaidScan,
+  laidScan,
+  metresIn,
+  type OpenedScan,
+  openScan,
+  type Pick3,
+  pickOnScan,
+  type ScanHull,
+  type ScanOutline,
+  type ScanView,
+  type SeenScan,
+  scanHull,
+} from './scan.ts'
 export { type Solid, type SolidFace, solidOf } from './solid.ts'
 export { hashOf, shortHash } from './stamp.ts'
 export type * from './types.ts'

@@ -42,6 +42,7 @@ export const boatFields: FieldWords = {
     ],
     fuel: ['Fuel', 'What is in the tank: it decides what must be made safe before any saw.'],
     tankPlace: ['Tank and fuel lines', 'Where they run, so that nobody drills or grinds into them.'],
+    scan: ['Scan', 'The file that the stations were taken from, its day, and what was made of it.'],
   },
   stations: {
     name: ['Station', 'Its number or name, as chalked on the hull.'],

@@ -20,6 +20,7 @@ import { paperPhrases } from './paper-phrases.ts'
 import { paperWords } from './paper-words.ts'
 import { papersScreenWords } from './papers-screen-words.ts'
 import { planWords } from './plan-words.ts'
+import { scanWords } from './scan-words.ts'
 import { serverWords } from './server-words.ts'
 import { sheetsWords } from './sheets-words.ts'
 import { shortcutWords } from './shortcut-words.ts'
@@ -56,6 +57,7 @@ export const tables: Readonly<Record<string, Table>> = {
   paperWords,
   papersScreenWords,
   planWords,
+  scanWords,
   serverWords,
   databaseWords,
   shortcutWords,

@@ -1,6 +1,7 @@
 // A scan of the parabolic hull as a phone makes it, and what its surface really is: for the test at a reduced size and
 // the bench at the full one. Wetted area and design waterline of the hull of 1 m and of 4 m by two quadratures.
 
+import { hullFromScan, hullZones, prepareScan } from '#core/boat'
 import {
   levelPlane,
   movedMesh,
@@ -45,6 +46,46 @@ export function measuredScan({ along, up, upAbove, deviation, scaleError, seed }
   }
 }
 
+const topsides = 0.4
+/** Both sides of the hull with its topsides, which stand upright on the design waterline. */
+export const trueHullArea = trueWettedArea + 2 * topsides * trueWaterline
+
+/**
+ * The hull that comes of the same scan by marks on the water at the stem and on both sides, and its length: how far
+ * its area and its length on the water are off.
+ *
+ * @param {Scan} scan
+ */
+export function hullOfScan({ along, up, upAbove, deviation, scaleError, seed }) {
+  const hull = parabolicHull({ length, along, up, topsides, upAbove, joined: true })
+  const repaired = repairMesh(hull, { tolerance: 0, distinct: false })
+  const larger = scaling(1 + scaleError)
+  const mesh = movedMesh(noisy(repaired.mesh, { deviation, seed }), larger)
+  const ends = endsOf(repaired.mesh, mesh)
+  const scan = prepareScan({ ...repaired, mesh }, () => true)
+  if (scan === undefined) throw new Error('smoothing did not go on')
+  const s = 1 + scaleError
+  const result = hullFromScan(scan, {
+    laid: scaling(1),
+    check: scaleError === 0 ? undefined : { kind: 'between', places: ends, length },
+    marks: [
+      { id: 'stem', at: { x: (s * length) / 2, y: 0, z: 0 }, centred: true, height: 0 },
+      { id: 'port', at: { x: -1.5 * s, y: 0.315 * s, z: 0 }, centred: false, height: 0 },
+      { id: 'starboard', at: { x: -1.5 * s, y: -0.315 * s, z: 0 }, centred: false, height: 0 },
+    ],
+    crop: undefined,
+    sides: 'both',
+  })
+  if (!result.ok) throw new Error(`no hull: ${JSON.stringify(result.notes)}`)
+  const { zones } = hullZones(result.hull, { bottomTo: { kind: 'height', z: 0 } })
+  return {
+    areaError: zones.reduce((sum, { area }) => sum + area, 0) / trueHullArea - 1,
+    waterlineError: result.hull.particulars.lengthWaterline / length - 1,
+    factor: result.factor,
+    deviation: result.deviation ?? 0,
+  }
+}
+
 /**
  * Where the ends of the sheer of the true hull lie in the scan.
  *
@@ -56,7 +97,7 @@ function endsOf(hull, seen) {
   const at = (/** @type {number} */ x) => {
     for (let p = 0; p < hull.positions.length; p += 3) {
       const [px, , pz] = hull.positions.subarray(p, p + 3)
-      if (px === x && pz === 0.4) {
+      if (Math.abs((px ?? 0) - x) + Math.abs((pz ?? 0) - 0.4) < 1e-9) {
         const [sx = 0, sy = 0, sz = 0] = seen.positions.subarray(p, p + 3)
         return { x: sx, y: sy, z: sz }
       }

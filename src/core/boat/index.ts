@@ -54,6 +54,18 @@ export {
   rulesOfThumb,
   type WorkedAreas,
 } from './rules-of-thumb.ts'
+export {
+  type HullFromScan,
+  hullFromScan,
+  type ScanAnswers,
+  type ScanCheck,
+  type ScanHullResult,
+} from './scan/hull-from-scan.ts'
+export { isTwin, type Laying, layScan } from './scan/lay-scan.ts'
+export { type PreparedScan, prepareScan } from './scan/prepare-scan.ts'
+export type { ScanFit, ScanMark, ScanResidual } from './scan/scan-frame.ts'
+export { guessUnit, metresIn, type ScanUnit, type UnitGuess } from './scan/scan-scale.ts'
+export type { ScanSides } from './scan/scan-section.ts'
 export type { Knuckle, Station, StationPoint } from './station.ts'
 export type { StripEdge } from './station-strips.ts'
 export { type DrawnStations, stationsFromSizes } from './stations-from-sizes.ts'

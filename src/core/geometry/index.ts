@@ -63,6 +63,8 @@ export {
 } from './mesh/plane.ts'
 export { planeSection, type SectionLine } from './mesh/plane-section.ts'
 export { type SideSizes, splitByPlane } from './mesh/plane-split.ts'
+export { type PointNormals, pointNormals } from './mesh/point-normals.ts'
+export { type PrincipalAxes, principalAxes } from './mesh/principal-axes.ts'
 export { type MeshFindings, type MeshRepair, type RepairedMesh, repairMesh } from './mesh/repair-mesh.ts'
 export {
   inOrder,

@@ -25,6 +25,7 @@ import { LinesPlan } from './lines-plan.tsx'
 import { MeasuredPart } from './measured-part.tsx'
 import { PadTable } from './pad-table.tsx'
 import { PaintCell } from './paint-cell.tsx'
+import { ScanPart } from './scan/scan-part.tsx'
 import { type Finish, paintOf } from './solid/picture.ts'
 import { StandingPart, standingNotes } from './standing-part.tsx'
 import { ZoneTable } from './zone-table.tsx'
@@ -131,6 +132,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
         </PartBlock>
       </Part>
       {plan ? <DeckPart view={view} plan={plan} chosen={chosen} onChoose={setChosen} /> : null}
+      <ScanPart view={view} />
       <MeasuredPart view={view} />
       <StandingPart view={view} />
     </Sheet>
