@@ -112,9 +112,7 @@ const laidScan = (
   const mesh = again ? withoutCrumbs(again.mesh, again).mesh : whole
   const box = meshBox(mesh)
   if (sides !== 'both' || box === undefined) return { mesh, twin: undefined, notes: [] }
-  const symmetry = again
-    ? symmetryPlane(again.mesh, again.across)
-    : scan.symmetry && movedSymmetry(scan.symmetry, laid)
+  const symmetry = again ? symmetryPlane(again.mesh) : scan.symmetry && movedSymmetry(scan.symmetry, laid)
   if (isTwin(symmetry, box.most.x - box.least.x))
     return { mesh, twin: { plane: symmetry.plane, box, deviation: symmetry.rmsDeviation }, notes: [] }
   return { mesh, twin: undefined, notes: [assumption('boat.scanNotSymmetric', {})] }

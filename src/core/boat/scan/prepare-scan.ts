@@ -50,7 +50,7 @@ export const prepareScan = (
     mesh,
     triangles: triangleCount(mesh),
     crumbs,
-    symmetry: symmetryPlane(smoothed.mesh, repaired.across),
+    symmetry: symmetryPlane(smoothed.mesh),
     size: sizeOf(mesh),
   }
 }
