@@ -94,7 +94,10 @@ describe('the still picture', () => {
       chosen: 'zone deck',
       hovered: undefined,
     })
-    return stillShapes(picture, seen(view), cameraOf(view))
+    const camera = cameraOf(view)
+    // On the middle of the starboard and of the port face.
+    const points = projected([0.5, 0, 0.5, 0.5, 1, 0.5], camera)
+    return stillShapes({ ...picture, at: seen(view), points, camera })
   }
 
   it('shows the faces that look at the eye, the deck before what may hide it', () => {
@@ -102,6 +105,12 @@ describe('the still picture', () => {
     expect(drawn(namedViews.side).faces.map(({ look }) => look.face.id)).toEqual(['starboard'])
     const below = drawn({ ...corner, tilt: -0.6 })
     expect(below.faces.map(({ look }) => look.face.id)).toEqual(['starboard', 'bow', 'bottom'])
+  })
+
+  it('leaves hidden points out', () => {
+    expect(drawn(corner).dots).toHaveLength(1)
+    expect(drawn({ ...corner, turn: 1.2 }).dots).toHaveLength(1)
+    expect(drawn(namedViews.astern).dots).toHaveLength(2)
   })
 
   it('leaves hidden lines out', () => {

@@ -6,17 +6,32 @@ import type { Camera, Projected, Size } from './view.ts'
 
 export type StillFace = { readonly look: FaceLook; readonly path: string }
 export type StillLine = { readonly look: LineLook; readonly path: string }
-export type StillShapes = { readonly faces: readonly StillFace[]; readonly lines: readonly StillLine[] }
+export type StillShapes = {
+  readonly faces: readonly StillFace[]
+  readonly lines: readonly StillLine[]
+  /** Measured points that nothing hides. */
+  readonly dots: readonly (readonly [x: number, y: number])[]
+}
 
 const place = ({ x, y }: Projected, n: number): string => `${x[n]!.toFixed(1)} ${y[n]!.toFixed(1)}`
 
-export function stillShapes({ faces, lines }: Picture, at: Projected, { size, view }: Camera): StillShapes {
+export type StillAsked = Picture & {
+  readonly at: Projected
+  readonly points: Projected
+  readonly camera: Camera
+}
+
+export function stillShapes({ faces, lines, at, points, camera }: StillAsked): StillShapes {
+  const { size, view } = camera
   const depths = depthsOf(faces, at, size)
   return {
     faces: stacked(faces, at, view.tilt < 0),
     lines: lines
       .map((look) => ({ look, path: seenPath(look.pairs, at, depths) }))
       .filter(({ path }) => path !== ''),
+    dots: Array.from(points.x, (x, n) => [x, points.y[n]!] as const).filter((_, n) =>
+      isPieceSeen(points, depths, n, n),
+    ),
   }
 }
 
@@ -106,7 +121,7 @@ function fillDepth(
 /** Nearer than this to the surface is on it, m: a px of a face that is seen at a slant is as deep. */
 const slack = 0.08
 
-/** A piece is seen when it is nearer than all that lies beside its middle. */
+/** The middle of a piece from one point to another; of one point, itself. A piece is seen when its middle is. */
 function isPieceSeen(at: Projected, { near, across, size }: Depths, a: number, b: number): boolean {
   const [x, y] = [(at.x[a]! + at.x[b]!) / 2, (at.y[a]! + at.y[b]!) / 2]
   if (x < 0 || y < 0 || x >= size.width || y >= size.height) return true

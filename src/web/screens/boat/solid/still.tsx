@@ -15,14 +15,14 @@ const paintOf = (fill: Fill): string => ('paint' in fill ? fill.paint : `var(--$
 
 export const Still = ({ solid, picture, outline, camera }: StillProps) => {
   const at = projected(solid.positions, camera)
-  const dots = projected(solid.points, camera)
+  const points = projected(solid.points, camera)
   const { width, height } = camera.size
   const lines = [
     ...picture.lines.filter(({ over }) => !over),
     outline,
     ...picture.lines.filter(({ over }) => over),
   ]
-  const shapes = stillShapes({ ...picture, lines }, at, camera)
+  const shapes = stillShapes({ ...picture, lines, at, points, camera })
   return (
     <svg
       className="solid-still"
@@ -51,8 +51,8 @@ export const Still = ({ solid, picture, outline, camera }: StillProps) => {
           strokeDasharray={look.dash?.join(' ')}
         />
       ))}
-      {Array.from(dots.x, (x, n) => (
-        <circle key={String(n)} className="solid-point" cx={x} cy={dots.y[n]} r={2.5} />
+      {shapes.dots.map(([x, y], n) => (
+        <circle key={String(n)} className="solid-point" cx={x} cy={y} r={2.5} />
       ))}
     </svg>
   )
