@@ -39,7 +39,10 @@ const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => 
   const air = plan.conditions.air.find(({ key }) => key === 'boat')
   const curves = air && curvesOf(air, within)
   const range = curves && rangeOf([curves.air, curves.dew, curves.skin])
-  if (!curves || !range) return <p className="days-none">{words.sentence('daysscreen.noWeather')}</p>
+  if (!curves || !range)
+    return (
+      <p className="days-none">{words.sentence(air ? 'daysscreen.noWeather' : 'daysscreen.weatherNone')}</p>
+    )
   const scale = {
     ...within,
     width,
