@@ -3,7 +3,7 @@
  * point, y to port, z up from the floating waterline; metres and radians. The shop's floor, or a laser plane, is level.
  */
 import type { Note } from '#core/note'
-import { type Symmetric3, solveSymmetric3 } from './solve-symmetric-3.ts'
+import { leastSquares, type Row } from './least-squares.ts'
 
 export type LevelMark = {
   readonly id: string
@@ -48,7 +48,7 @@ export const tapeSigma = 0.003
  * A normalised residual beyond this is a slip: data snooping after Baarda, A testing procedure for use in geodetic
  * networks (1968), significance 0.001, from memory.
  */
-const slipBeyond = 3.29
+export const slipBeyond = 3.29
 /** Marks that spread less than this to the side of their own line say nothing of the third angle, m; assumed. */
 const leastSpread = 0.1
 /** With as many marks as unknowns nothing is checked; with one more a slip is seen but not whose it is. */
@@ -77,9 +77,10 @@ export const attitudeFrom = (marks: readonly LevelMark[]): AttitudeResult => {
     const data = { spreadM, leastM: leastSpread }
     return { ok: false, notes: [{ code: 'boat.levelsInLine', severity: 'missing', data }] }
   }
-  const attitude = fitted(marks)
-  if (!attitude) return { ok: false, notes: [{ code: 'boat.levelsNoFit', severity: 'fault', data: {} }] }
-  const residuals = residualsOf(marks, attitude)
+  const fit = fitted(marks)
+  if (!fit) return { ok: false, notes: [{ code: 'boat.levelsNoFit', severity: 'fault', data: {} }] }
+  const { attitude, free } = fit
+  const residuals = marks.map((mark, k) => residualOf(mark, { attitude, free: free[k]!, of: marks.length }))
   const rms = Math.sqrt(residuals.reduce((sum, { residual }) => sum + residual ** 2, 0) / marks.length)
   return { ok: true, fit: { attitude, marks: residuals, rms }, notes: disagreement(residuals, rms) }
 }
@@ -99,62 +100,50 @@ function sideSpread(marks: readonly LevelMark[]): number {
 const steepest = Math.PI / 3
 const mostSteps = 30
 
-function fitted(marks: readonly LevelMark[]): Attitude | undefined {
+type Fitted = { readonly attitude: Attitude; readonly free: readonly number[] }
+
+function fitted(marks: readonly LevelMark[]): Fitted | undefined {
   let at: Attitude = { trim: 0, heel: 0, height: 0 }
+  let free: readonly number[] = []
   for (let step = 0; step < mostSteps; step++) {
-    const { matrix, right } = normalEquations(marks, at)
-    const change = solveSymmetric3(matrix, right)
-    if (!change) return undefined
-    const [trim, heel, height] = change
+    const solved = leastSquares(
+      marks.map((mark) => rowOf(mark, at)),
+      unknowns,
+    )
+    if (!solved) return undefined
+    const [trim, heel, height] = solved.values as [number, number, number]
     at = { trim: at.trim + trim, heel: at.heel + heel, height: at.height + height }
+    free = solved.free
     if (!(Math.abs(at.trim) < steepest && Math.abs(at.heel) < steepest)) return undefined
     if (Math.abs(trim) + Math.abs(heel) + Math.abs(height) < 1e-14) break
   }
-  return at
+  return { attitude: at, free }
 }
 
 /** Derivatives of the worked height by trim, heel and height. */
-function gradient({ x, y, z }: LevelMark, { trim, heel }: Attitude): readonly [number, number, number] {
+function rowOf(mark: LevelMark, at: Attitude): Row {
+  const { x, y, z } = mark
+  const { trim, heel } = at
   const across = y * Math.sin(heel) + z * Math.cos(heel)
-  return [
-    x * Math.cos(trim) - Math.sin(trim) * across,
-    Math.cos(trim) * (y * Math.cos(heel) - z * Math.sin(heel)),
-    1,
-  ]
-}
-
-function normalEquations(
-  marks: readonly LevelMark[],
-  at: Attitude,
-): { readonly matrix: Symmetric3; readonly right: readonly [number, number, number] } {
-  const matrix: [number, number, number, number, number, number] = [0, 0, 0, 0, 0, 0]
-  const right: [number, number, number] = [0, 0, 0]
-  for (const mark of marks) {
-    const [a, b, c] = gradient(mark, at)
-    const miss = mark.height - heightOverLevel(at, mark)
-    ;[a * a, a * b, a * c, b * b, b * c, c * c].forEach((term, k) => {
-      matrix[k]! += term
-    })
-    ;[a, b, c].forEach((term, k) => {
-      right[k]! += term * miss
-    })
+  return {
+    slopes: [
+      x * Math.cos(trim) - Math.sin(trim) * across,
+      Math.cos(trim) * (y * Math.cos(heel) - z * Math.sin(heel)),
+      1,
+    ],
+    miss: mark.height - heightOverLevel(at, mark),
+    sigma: tapeSigma,
   }
-  return { matrix, right }
 }
 
-function residualsOf(marks: readonly LevelMark[], at: Attitude): readonly MarkResidual[] {
-  const { matrix } = normalEquations(marks, at)
-  return marks.map((mark) => {
-    const residual = mark.height - heightOverLevel(at, mark)
-    const slope = gradient(mark, at)
-    const solved = solveSymmetric3(matrix, slope) ?? [0, 0, 0]
-    const leverage = slope.reduce((sum, term, k) => sum + term * solved[k]!, 0)
-    const free = 1 - leverage
-    // A mark that alone carries an angle is met whatever it says.
-    return marks.length === unknowns || free < 1e-9
-      ? { id: mark.id, residual }
-      : { id: mark.id, residual, normalised: residual / (tapeSigma * Math.sqrt(free)) }
-  })
+type FreeOf = { readonly attitude: Attitude; readonly free: number; readonly of: number }
+
+function residualOf(mark: LevelMark, { attitude, free, of }: FreeOf): MarkResidual {
+  const residual = mark.height - heightOverLevel(attitude, mark)
+  // A mark that alone carries an angle is met whatever it says.
+  return of === unknowns || free < 1e-9
+    ? { id: mark.id, residual }
+    : { id: mark.id, residual, normalised: residual / (tapeSigma * Math.sqrt(free)) }
 }
 
 function disagreement(residuals: readonly MarkResidual[], rms: number): readonly Note[] {

@@ -14,7 +14,8 @@ import {
   turning,
 } from '#core/geometry'
 import type { Note } from '#core/note'
-import { leastSquares, type Row } from './least-squares.ts'
+import { slipBeyond } from '../attitude.ts'
+import { leastSquares, type Row } from '../least-squares.ts'
 
 export type ScanMark = {
   readonly id: string
@@ -53,8 +54,6 @@ export type FrameAsked = {
 
 /** How well a place is hit with a finger on a scan, m; assumed. The plane of symmetry is surer. */
 const [pickSigma, planeSigma] = [0.01, 0.001]
-/** As in `attitude.ts`: data snooping after Baarda (1968), significance 0.001, from memory. */
-const slipBeyond = 3.29
 /** Turns about three axes, and moves across and up. */
 const unknowns = 5
 const [mostSteps, mostTurn] = [30, Math.PI / 3]

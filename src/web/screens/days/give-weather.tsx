@@ -1,10 +1,12 @@
 /** The weather the plan stands on, and the way to give another: a file read on this device. */
-import { useRef, useState } from 'react'
+
+import { useState } from 'react'
 import { labelOf, problemLine } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
-import { Button, Part, Progress } from '../../parts/index.ts'
+import { Part, Progress } from '../../parts/index.ts'
 import { readWeatherInWorker } from '../../worker/import-client.ts'
+import { FileButton } from '../file-button.tsx'
 import './give-weather.css'
 
 type State =
@@ -16,7 +18,6 @@ const mostLines = 12
 
 export const GiveWeather = ({ view }: { readonly view: JobView }) => {
   const { words, readOnly } = view
-  const input = useRef<HTMLInputElement>(null)
   const [state, setState] = useState<State>({ kind: 'still' })
   const bring = async (file: File): Promise<void> => {
     setState({ kind: 'reading' })
@@ -39,23 +40,14 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
     <Part title={labelOf('daysScreen.weather')}>
       <p>{weatherText(view)}</p>
       <p className="give-weather-say">{words.sentence('daysscreen.weatherSay')}</p>
-      {/* The button opens it: a field for files cannot be made to look like one. */}
-      <input
-        ref={input}
-        type="file"
-        hidden
+      <FileButton
+        label={labelOf('daysScreen.giveWeather')}
         accept=".csv,.txt"
-        aria-label={labelOf('daysScreen.giveWeather')}
-        onChange={({ target }) => {
-          const [file] = target.files ?? []
+        onFiles={([file]) => {
           if (file) void bring(file)
-          // The same file again, mended, is a change too.
-          target.value = ''
         }}
+        disabled={readOnly || state.kind === 'reading'}
       />
-      <Button onClick={() => input.current?.click()} disabled={readOnly || state.kind === 'reading'}>
-        {labelOf('daysScreen.giveWeather')}
-      </Button>
       {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
       {state.kind === 'refused' ? (
         <ul role="alert" className="give-weather-problems">

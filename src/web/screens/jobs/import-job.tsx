@@ -1,11 +1,13 @@
 /** A job from a file: picked by a button or dropped on the list; what is wrong with it is said with its lines. */
-import { useRef, useState } from 'react'
+
+import { useState } from 'react'
 import { createWords, labelOf, problemLine } from '#words'
 import { createJob } from '../../device/create-job.ts'
 import type { Device } from '../../device/device.ts'
 import { Banner, Button, Progress } from '../../parts/index.ts'
 import { readJobInWorker } from '../../worker/import-client.ts'
 import type { JobRead } from '../../worker/read-job-files.ts'
+import { FileButton } from '../file-button.tsx'
 
 const words = createWords({ locale: 'en-GB', system: 'metric' })
 /** Lines that are shown; the rest is counted. */
@@ -57,27 +59,16 @@ export function useJobImport(device: Device, go: (href: string) => void): JobImp
 }
 
 export const ImportJob = ({ state, bring, without }: JobImport) => {
-  const input = useRef<HTMLInputElement>(null)
   return (
     <div className="jobs-import">
       <p className="jobs-import-say">{words.sentence('import.say')}</p>
-      {/* The button opens it: a field for files cannot be made to look like one. */}
-      <input
-        ref={input}
-        type="file"
-        multiple
-        hidden
+      <FileButton
+        label={labelOf('import.pick')}
         accept=".yaml,.yml,.json,.csv"
-        aria-label={labelOf('import.pick')}
-        onChange={({ target }) => {
-          bring([...(target.files ?? [])])
-          // The same file again, mended, is a change too.
-          target.value = ''
-        }}
+        multiple
+        onFiles={bring}
+        disabled={state.kind === 'reading'}
       />
-      <Button onClick={() => input.current?.click()} disabled={state.kind === 'reading'}>
-        {labelOf('import.pick')}
-      </Button>
       {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
       {state.kind === 'refused' ? <Refused lines={state.lines} /> : null}
       {state.kind === 'asking' ? (
