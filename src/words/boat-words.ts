@@ -36,6 +36,8 @@ const assumedSizes: Readonly<Record<string, string>> = {
     'The deadrise is given as {givenRad}, but draft and chine make it {workedRad}. The heights are used; check which is wrong.',
   'boat.flareDisagrees':
     'The flare is given as {givenRad}, but beam, chine and freeboard make it {workedRad}. Beams and heights are used; check which is wrong.',
+  'boat.sizeNotReached': `The ${size} given, {wantedM}, does not go with the other sizes: the hull drawn from them has {drawnM}. Check which is wrong, or measure stations.`,
+  'boat.angleNotReached': `The ${size} given, {wantedRad}, does not go with the other sizes: the hull drawn from them has {drawnRad}. Check which is wrong, or measure stations.`,
   'boat.shapeAssumed':
     'The shape of the hull between the given sizes is drawn by rule, so areas and lines are good to a few parts in a hundred. Measured stations would make them sure.',
 }

@@ -2,15 +2,13 @@
 
 import { loftThrough, sectionCurve } from '#core/geometry'
 import type { Note } from '#core/note'
-import type { Hull } from './hull.ts'
+import type { Hull, HullSkin } from './hull.ts'
 import { hullParticulars } from './hull-particulars.ts'
-import type { HullSizes } from './hull-sizes.ts'
 import { hullWater } from './hull-water.ts'
 import { type Station, widest } from './station.ts'
 import { stationFaults } from './station-faults.ts'
 import { stationSlips } from './station-slips.ts'
-import { stationStrips } from './station-strips.ts'
-import { stationsFromSizes } from './stations-from-sizes.ts'
+import { type StationStrips, stationStrips } from './station-strips.ts'
 
 export type HullResult =
   | { readonly ok: true; readonly hull: Hull; readonly notes: readonly Note[] }
@@ -36,6 +34,18 @@ const shapeNotes = (stations: readonly Station[]): readonly Note[] => {
   ]
 }
 
+const loftOf = (
+  stations: readonly Station[],
+  { edges, strips }: Pick<StationStrips, 'edges' | 'strips'>,
+): HullSkin => ({
+  surface: loftThrough(stations.map(({ x }, i) => ({ x, curves: strips[i]!.map(sectionCurve) }))),
+  edges,
+})
+
+/** The bare surface through stations known to be good. */
+export const skinThrough = (stations: readonly Station[]): HullSkin =>
+  loftOf(stations, stationStrips(stations))
+
 /**
  * Hull through stations given from aft to forward, each keel to sheer, in the boat frame. Sections are splines broken
  * at knuckles and faired along the length by splines, so points far apart still give a round surface. It closes flat
@@ -48,17 +58,8 @@ export const hullFromStations = (stations: readonly Station[]): HullResult => {
   const { edges, strips, notes } = stationStrips(stations)
   const differing = notes.filter((note) => note.severity === 'fault')
   if (differing.length > 0) return { ok: false, faults: differing }
-  const sections = stations.map(({ x }, i) => ({ x, curves: strips[i]!.map(sectionCurve) }))
-  const skin = { surface: loftThrough(sections), edges }
+  const skin = loftOf(stations, { edges, strips })
   const wet = { ...skin, water: hullWater(skin) }
   const hull = { ...wet, stations, particulars: hullParticulars(wet) }
   return { ok: true, hull, notes: [...notes, ...shapeNotes(stations)] }
-}
-
-/** Hull from a few sizes, with a note for each assumed one. */
-export const hullFromSizes = (sizes: HullSizes): HullResult => {
-  const { stations, notes } = stationsFromSizes(sizes)
-  if (stations.length === 0) return { ok: false, faults: notes.filter((note) => note.severity === 'fault') }
-  const result = hullFromStations(stations)
-  return result.ok ? { ...result, notes: [...notes, ...result.notes] } : result
 }

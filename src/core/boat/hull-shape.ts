@@ -6,6 +6,7 @@
 import type { Bilge, SettledSizes } from './hull-sizes.ts'
 
 export type HullShape = {
+  /** At the stem head this is the foot of a plumb stem edge, or the head itself when the stem runs up to it. */
   readonly keelHeight: (x: number) => number
   readonly sheerHeight: (x: number) => number
   readonly sheerHalfBreadth: (x: number) => number
@@ -13,12 +14,8 @@ export type HullShape = {
   readonly corner: (x: number) => { readonly y: number; readonly z: number }
 }
 
-/** Where the keel line leaves its level part, as a share of the waterline length. */
-const forefootStart = 0.5
-/** Where the sheer is widest, as a share of the length. */
-const widestAt = 0.42
-/** Power of the sheer's closing curve in plan. */
-const sheerPower = 2.3
+/** Powers of the sheer's closing curves in plan, from mid length on, where it is widest. */
+const sheerPower = { aft: 2, fore: 2.3 }
 /** Share of the overhangs that lies aft, on a round bilge; a hard-chine transom stands in the water. */
 const overhangAft = 0.4
 /** Share of the overhangs that lies forward. */
@@ -28,37 +25,58 @@ export const overhangForward: Readonly<Record<Bilge, number>> = {
 }
 /** At the stem the corner stands at this share of the height and of the half breadth. */
 const cornerAtStem = { height: 0.45, breadth: 0.5 }
-/** A waterline longer than this share of the length is drawn as this: the stem must close somewhere. */
-const longestWaterline = 0.985
+/** Highest that the corner is drawn, as a share of the height from keel to sheer. */
+const highestCorner = 0.9
+/** Powers of the forefoot curve: a slacker one would leave the level keel with a corner, a sharper one ends plumb. */
+const forefootPower = { slackest: 1.6, sharpest: 8 }
+/** The forefoot leaves at least this share of the waterline to the run aft. */
+const shortestRun = 0.1
+/** A stem nearer to plumb than this share of the length is plumb down into the water. */
+const plumb = 1e-6
+/** Depth that such a stem edge reaches into the water, as a share of the draft. */
+const plumbFoot = 0.2
 
 type WaterlineEnds = { readonly aft: number; readonly fore: number }
 
 const waterlineEnds = ({ form, lengthOverall, lengthWaterline }: SettledSizes): WaterlineEnds => {
-  const length = Math.min(lengthWaterline, longestWaterline * lengthOverall)
-  const aft = form === 'round-bilge' ? overhangAft * (lengthOverall - length) : 0
-  return { aft, fore: aft + length }
+  const aft = form === 'round-bilge' ? overhangAft * (lengthOverall - lengthWaterline) : 0
+  return { aft, fore: aft + lengthWaterline }
 }
 
-/** Level, then a power curve that cuts the waterline at its fore end and the sheer at the stem head. */
+const powerThrough = (share: number, reach: number): number => Math.log(share) / Math.log(reach)
+
+/** Where the keel leaves its level part: mid length, or farther aft where the stem is slack. */
+const forefootStart = (sizes: SettledSizes, { aft, fore }: WaterlineEnds): number => {
+  const { draft, freeboardStem, lengthOverall } = sizes
+  const reach = (draft / (draft + freeboardStem)) ** (1 / forefootPower.slackest)
+  const slack = (fore - reach * lengthOverall) / (1 - reach)
+  return Math.max(Math.min(lengthOverall / 2, slack), aft + shortestRun * (fore - aft))
+}
+
+/** Level, then a power curve that cuts the waterline at its fore end, and the stem head where the power allows. */
 const keelForward = (sizes: SettledSizes, start: number, fore: number) => {
   const { draft, freeboardStem, lengthOverall } = sizes
-  const rise = draft + freeboardStem
-  const reach = lengthOverall - start
-  const power = Math.max(Math.log(draft / rise) / Math.log((fore - start) / reach), 1.2)
-  return (x: number): number => -draft + rise * Math.max((x - start) / reach, 0) ** power
+  const reach = (fore - start) / (lengthOverall - start)
+  const steepest = draft / reach ** forefootPower.sharpest
+  const rise = reach > 1 - plumb ? (1 - plumbFoot) * draft : Math.min(draft + freeboardStem, steepest)
+  const power = rise > draft ? powerThrough(draft / rise, reach) : forefootPower.sharpest
+  return (x: number): number =>
+    -draft + rise * Math.max((x - start) / (lengthOverall - start), 0) ** Math.max(power, 1)
 }
 
-/** Level, or a parabola that leaves the water at the aft end of the waterline and stays under the sheer. */
+/** Level, or a curve that leaves the water at the aft end of the waterline and stays under the sheer. */
 const keelAft = ({ draft, freeboardStern }: SettledSizes, start: number, aft: number) => {
-  const climb = aft > 0 ? (start / (start - aft)) ** 2 * draft : 0
-  const top = Math.min(climb, draft + 0.6 * freeboardStern)
-  return (x: number): number => -draft + top * Math.max((start - x) / start, 0) ** 2
+  if (aft === 0) return () => -draft
+  const reach = (start - aft) / start
+  const top = Math.min(draft / reach ** 2, draft + 0.6 * freeboardStern)
+  const power = powerThrough(draft / top, reach)
+  return (x: number): number => -draft + top * Math.max((start - x) / start, 0) ** power
 }
 
 const keelHeightOf = (sizes: SettledSizes) => {
-  const { aft, fore } = waterlineEnds(sizes)
-  const start = aft + forefootStart * (fore - aft)
-  const [forward, after] = [keelForward(sizes, start, fore), keelAft(sizes, start, aft)]
+  const ends = waterlineEnds(sizes)
+  const start = forefootStart(sizes, ends)
+  const [forward, after] = [keelForward(sizes, start, ends.fore), keelAft(sizes, start, ends.aft)]
   return (x: number): number => (x < start ? after(x) : forward(x))
 }
 
@@ -74,12 +92,14 @@ const sheerHeightOf = ({ lengthOverall, freeboardStern, freeboardMid, freeboardS
   }
 }
 
+/** Widest at mid length, where the sizes of the section are taken. */
 const sheerHalfBreadthOf = ({ lengthOverall, beam, beamTransom }: SettledSizes) => {
-  const middle = widestAt * lengthOverall
-  return (x: number): number =>
-    x < middle
-      ? beam / 2 - ((beam - beamTransom) / 2) * ((middle - x) / middle) ** 2
-      : (beam / 2) * (1 - ((x - middle) / (lengthOverall - middle)) ** sheerPower)
+  return (x: number): number => {
+    const t = (2 * x) / lengthOverall - 1
+    return t < 0
+      ? beam / 2 - ((beam - beamTransom) / 2) * (-t) ** sheerPower.aft
+      : (beam / 2) * (1 - t ** sheerPower.fore)
+  }
 }
 
 /** From `aft` at x = 0 to `mid` at half length, then along a square law to `stem`; smooth enough to fair. */
@@ -91,18 +111,19 @@ const alongLength = (length: number, { aft, mid, stem }: Record<'aft' | 'mid' | 
 }
 
 const cornerOf = (sizes: SettledSizes, lines: Omit<HullShape, 'corner'>): HullShape['corner'] => {
-  const { lengthOverall, beam, chineBeam, deadrise, deadriseTransom } = sizes
+  const { lengthOverall, beam, chineBeam, chineHeight, deadrise, deadriseTransom } = sizes
   const share = chineBeam / beam
-  const heightShare = (x: number, angle: number): number => {
-    const keel = lines.keelHeight(x)
-    const rise = Math.tan(angle) * share * lines.sheerHalfBreadth(x)
-    return Math.min(Math.max(rise / (lines.sheerHeight(x) - keel), 0), 0.9)
-  }
+  const middle = lengthOverall / 2
+  const shareOf = (x: number, rise: number): number =>
+    Math.min(Math.max(rise / (lines.sheerHeight(x) - lines.keelHeight(x)), 0), highestCorner)
+  const riseAt = (x: number, angle: number): number => Math.tan(angle) * share * lines.sheerHalfBreadth(x)
+  const rise = chineHeight === undefined ? riseAt(middle, deadrise) : chineHeight - lines.keelHeight(middle)
+  const mid = shareOf(middle, rise)
   const breadth = alongLength(lengthOverall, { aft: share, mid: share, stem: cornerAtStem.breadth * share })
   const height = alongLength(lengthOverall, {
-    aft: heightShare(0, deadriseTransom),
-    mid: heightShare(lengthOverall / 2, deadrise),
-    stem: Math.max(cornerAtStem.height, heightShare(lengthOverall / 2, deadrise)),
+    aft: shareOf(0, riseAt(0, deadriseTransom)),
+    mid,
+    stem: Math.max(cornerAtStem.height, mid),
   })
   return (x) => {
     const keel = lines.keelHeight(x)

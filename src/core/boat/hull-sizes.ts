@@ -29,7 +29,11 @@ export type HullSizes = {
   readonly flare?: number
 }
 
+type Settled = Exclude<keyof HullSizes, 'form' | 'chineHeight' | 'flare' | 'stemRake'>
+
 /** Every size settled: what was given, worked out from the others, or assumed. */
-export type SettledSizes = {
-  readonly [Size in Exclude<keyof HullSizes, 'form' | 'chineHeight' | 'flare' | 'stemRake'>]-?: number
-} & { readonly form: Bilge }
+export type SettledSizes = { readonly [Size in Settled]-?: number } & {
+  readonly form: Bilge
+  /** Only where it was given: it then stands before the deadrise. */
+  readonly chineHeight?: number
+}

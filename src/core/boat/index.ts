@@ -23,7 +23,8 @@ export { areaFromGirths, type Girth, type GirthBand, girthBands } from './girth-
 export type { Height } from './height.ts'
 export type { Hull, HullParticulars, Side } from './hull.ts'
 export type { BootTop, BottomEdge, HullCuts } from './hull-cuts.ts'
-export { type HullResult, hullFromSizes, hullFromStations } from './hull-from-stations.ts'
+export { hullFromSizes } from './hull-from-sizes.ts'
+export { type HullResult, hullFromStations } from './hull-from-stations.ts'
 export {
   type HullMesh,
   hullMesh,
@@ -68,7 +69,6 @@ export { guessUnit, metresIn, type ScanUnit, type UnitGuess } from './scan/scan-
 export type { ScanSides } from './scan/scan-section.ts'
 export type { Knuckle, Station, StationPoint } from './station.ts'
 export type { StripEdge } from './station-strips.ts'
-export { type DrawnStations, stationsFromSizes } from './stations-from-sizes.ts'
 export { type Stripe, stripeArea } from './stripe-area.ts'
 export { rakeOutline, rakeTransom } from './transom-rake.ts'
 export type { ZoneEdge, ZoneEdgeKind } from './zone-edges.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { areaBetween, wettedArea } from './band-area.ts'
-import { hullFromSizes } from './hull-from-stations.ts'
+import { hullFromSizes } from './hull-from-sizes.ts'
 import type { HullSizes } from './hull-sizes.ts'
 import { lineAtHeight, marksAtHeight } from './line-at-height.ts'
 import { stripeArea } from './stripe-area.ts'

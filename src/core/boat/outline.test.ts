@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { hullFromSizes } from './hull-from-stations.ts'
+import { hullFromSizes } from './hull-from-sizes.ts'
 import { hullOutline } from './outline.ts'
 
 const result = hullFromSizes({ form: 'hard-chine', lengthOverall: 7.7, beam: 2.5, freeboardStem: 1.25 })

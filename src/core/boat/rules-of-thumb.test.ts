@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { hullFromSizes } from './hull-from-stations.ts'
+import { hullFromSizes } from './hull-from-sizes.ts'
 import { compareHullWithRules, ruleSizesOf } from './rule-sizes.ts'
 import { compareWithRules, rulesOfThumb } from './rules-of-thumb.ts'
 

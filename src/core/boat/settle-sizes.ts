@@ -189,6 +189,7 @@ export const settleSizes = (sizes: HullSizes): Settled => {
       chineBeam: chine.value,
       deadrise: deadrise.value,
       deadriseTransom: deadriseTransom.value,
+      ...(sizes.chineHeight === undefined ? {} : { chineHeight: sizes.chineHeight }),
     },
     notes: [
       ...chosen.flatMap((one) => one.notes),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { hullFromSizes, hullFromStations } from './hull-from-stations.ts'
+import { hullFromSizes } from './hull-from-sizes.ts'
+import { hullFromStations } from './hull-from-stations.ts'
 import { hullZones } from './hull-zones.ts'
 import { hullOutline } from './outline.ts'
 import { rakeOutline, rakeTransom } from './transom-rake.ts'

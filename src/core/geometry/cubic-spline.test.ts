@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { cubicSpline, keepRising, splineAt } from './cubic-spline.ts'
+import { cubicSpline, greatestOf, keepRising, splineAt } from './cubic-spline.ts'
 
 const cubic = (t: number) => 2 - t + 3 * t * t - 0.5 * t ** 3
 const uneven = [0, 0.2, 1, 1.1, 2.5, 3]
@@ -28,6 +28,39 @@ describe('a spline', () => {
     for (const knot of uneven.slice(1, -1)) {
       expect(bend(knot, 1e-6)).toBeCloseTo(bend(knot, -1e-6), 4)
     }
+  })
+
+  it('has its greatest value where the cubic is level, or at an end', () => {
+    const knots = [0, 0.4, 1, 1.5]
+    const of = (f: (t: number) => number) => greatestOf(cubicSpline({ knots, values: knots.map(f) }))
+    // t² (3 − 2t) is level at 1; 3t² − 4t + 1/2 = 0 where t (1 − t)² − t/2 is; a rising line is greatest at its end.
+    const hump = of((t) => t * (1 - t) ** 2 - t * 0.5)
+    expect(of((t) => t * t * (3 - 2 * t)).value).toBeCloseTo(1, 12)
+    expect(of((t) => -((t - 1.2) ** 2))).toEqual({ at: expect.closeTo(1.2, 9), value: expect.closeTo(0, 12) })
+    expect(of((t) => 2 * t)).toEqual({ at: 1.5, value: 3 })
+    const level = (4 - Math.sqrt(10)) / 6
+    expect(hump.at).toBeCloseTo(level, 9)
+  })
+
+  it('finds the greatest value of any spline as a dense search does', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -5, max: 5, noNaN: true }), { minLength: 2, maxLength: 6 }),
+        (values) => {
+          const knots = values.map((_, i) => i + 0.3 * Math.sin(i))
+          const spline = cubicSpline({ knots, values })
+          const places = Array.from(
+            { length: 4001 },
+            (_, i) => knots[0]! + ((knots.at(-1)! - knots[0]!) * i) / 4000,
+          )
+          const dense = Math.max(...places.map((t) => splineAt(spline, t).value))
+          const { at, value } = greatestOf(spline)
+          expect(splineAt(spline, at).value).toBeCloseTo(value, 9)
+          expect(value).toBeGreaterThanOrEqual(dense - 1e-9)
+          expect(value - dense).toBeLessThan(1e-3)
+        },
+      ),
+    )
   })
 
   it('comes sixteen times nearer with half the spacing', () => {

@@ -154,3 +154,34 @@ export const splineAt = ({ knots, values, slopes }: Spline, t: number): SplinePo
     slope: w.dValue0 * v0 + w.dSlope0 * m0 + w.dValue1 * v1 + w.dSlope1 * m1,
   }
 }
+
+/** Places inside an interval, as fractions of it, where the cubic is level. */
+const levelPlaces = (rise: number, m0: number, m1: number): readonly number[] => {
+  // Derivative of the Hermite cubic over its fraction: a s² + b s + m0, slopes taken over the interval.
+  const a = 3 * (m0 + m1) - 6 * rise
+  const b = 6 * rise - 4 * m0 - 2 * m1
+  const inner = b * b - 4 * a * m0
+  if (inner < 0) return []
+  const sum = -(b + Math.sign(b || 1) * Math.sqrt(inner)) / 2
+  return [sum / a, m0 / sum].filter((s) => s > 0 && s < 1)
+}
+
+export type SplinePlace = { readonly at: number; readonly value: number }
+
+/** Greatest value of a spline between its first and last knot, and where; closed form, interval by interval. */
+export const greatestOf = (spline: Spline): SplinePlace => {
+  const { knots, values, slopes } = spline
+  let greatest = { at: knots[0]!, value: values[0]! }
+  const hold = (at: number, value: number) => {
+    if (value > greatest.value) greatest = { at, value }
+  }
+  for (let i = 1; i < knots.length; i++) {
+    const step = knots[i]! - knots[i - 1]!
+    hold(knots[i]!, values[i]!)
+    for (const s of levelPlaces(values[i]! - values[i - 1]!, step * slopes[i - 1]!, step * slopes[i]!)) {
+      const at = knots[i - 1]! + s * step
+      hold(at, splineAt(spline, at).value)
+    }
+  }
+  return greatest
+}

@@ -5,9 +5,11 @@
 export { type Bracket, bracketedRoot } from './bracketed-root.ts'
 export {
   cubicSpline,
+  greatestOf,
   keepRising,
   type Samples,
   type Spline,
+  type SplinePlace,
   type SplinePoint,
   splineAt,
 } from './cubic-spline.ts'
@@ -43,10 +45,12 @@ export { edgeAlong, lineAcross, rowGirthTo } from './loft-lines.ts'
 export {
   edgePointAt,
   type LoftLine,
+  type LoftNode,
   type LoftPlace,
   type LoftRow,
   loftLineAt,
   loftRowAt,
+  nodeSpline,
   rowPointAt,
 } from './loft-row.ts'
 export { clipMesh, cropMesh, withoutUnused } from './mesh/clip-mesh.ts'

@@ -3,7 +3,7 @@
  * metres. A row owns its arrays.
  */
 
-import { type HermiteWeights, hermiteWeights, intervalAt, splineAt } from './cubic-spline.ts'
+import { type HermiteWeights, hermiteWeights, intervalAt, type Spline, splineAt } from './cubic-spline.ts'
 import type { Loft, LoftStrip, StripLine, StripRow } from './loft.ts'
 import type { Point3 } from './points.ts'
 
@@ -98,6 +98,16 @@ export const edgePointAt = (loft: Loft, edge: number, u: number): Point3 => {
     y: w.value0 * a.y[j]! + w.slope0 * a.yU[j]! + w.value1 * b.y[j]! + w.slope1 * b.yU[j]!,
     z: w.value0 * a.z[j]! + w.slope0 * a.zU[j]! + w.value1 * b.z[j]! + w.slope1 * b.zU[j]!,
   }
+}
+
+/** A node of a strip followed along the whole loft. */
+export type LoftNode = { readonly strip: number; readonly node: number; readonly axis: 'y' | 'z' }
+
+/** One coordinate of a node over u: the very curve that the surface holds. */
+export const nodeSpline = ({ knots, strips }: Loft, { strip, node, axis }: LoftNode): Spline => {
+  const { rows } = strips[strip]!
+  const rate = axis === 'y' ? 'yU' : 'zU'
+  return { knots, values: rows.map((row) => row[axis][node]!), slopes: rows.map((row) => row[rate][node]!) }
 }
 
 /** Point of a row inside one cell, and its derivatives by v. */

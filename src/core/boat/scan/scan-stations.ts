@@ -26,7 +26,7 @@ export type StationsAsked = {
   readonly sides: ScanSides
 }
 
-/** 21 stations as on a lines plan, closer together toward the stem as `stationsFromSizes` has them. */
+/** 21 stations as on a lines plan, closer together toward the stem as drawn ones are. */
 const intervals = 20
 const shareAt = (k: number): number => Math.sin((Math.PI / 2) * (k / intervals))
 /** Two sections nearer to each other than this share of the length tell no more than one. */
