@@ -83,8 +83,18 @@ export const coatFields = {
     doc: 'Tape lines on the hull and non-skid panels on the deck.',
     fields: {
       name: { kind: 'text', doc: 'What you call it.' },
-      kind: { kind: 'choice', choices: ['boot stripe', 'panel'], need: 'required', doc: 'Stripe or panel.' },
-      zone: { kind: 'ref', to: 'zones', need: 'required', doc: 'The zone whose area it makes.' },
+      kind: {
+        kind: 'choice',
+        choices: ['boot stripe', 'tape line', 'panel'],
+        need: 'required',
+        doc: 'Stripe, single line, or panel.',
+      },
+      zone: {
+        kind: 'ref',
+        to: 'zones',
+        need: 'required',
+        doc: 'The zone whose area it makes; of a tape line the bottom or boot-top that ends at it.',
+      },
       heightStem: {
         kind: 'quantity',
         dimension: 'length',
@@ -92,7 +102,7 @@ export const coatFields = {
         sign: 'any',
         least: -1,
         most: 3,
-        doc: 'Lower edge above the waterline at the stem.',
+        doc: 'Lower edge, or the line, above the waterline at the stem.',
       },
       heightLow: {
         kind: 'quantity',
@@ -101,7 +111,7 @@ export const coatFields = {
         sign: 'any',
         least: -1,
         most: 3,
-        doc: 'Lower edge above the waterline at its low point.',
+        doc: 'Lower edge, or the line, above the waterline at its low point.',
       },
       heightStern: {
         kind: 'quantity',
@@ -110,7 +120,7 @@ export const coatFields = {
         sign: 'any',
         least: -1,
         most: 3,
-        doc: 'Lower edge above the waterline at the stern.',
+        doc: 'Lower edge, or the line, above the waterline at the stern.',
       },
       widthStem: {
         kind: 'quantity',

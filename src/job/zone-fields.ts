@@ -16,6 +16,7 @@ export const zoneFields = {
           'topsides',
           'transom',
           'bottom',
+          'boot-top',
           'boot stripe',
           'side deck',
           'foredeck',
@@ -34,9 +35,14 @@ export const zoneFields = {
           'loose part',
           'pad',
         ],
-        doc: 'What it is; topsides, transom and bottom are measured on the surface, a `pad` hides a part of the hull.',
+        doc: 'What it is; topsides, transom, bottom and boot-top are measured on the surface, a `pad` hides a part of the hull.',
       },
       side: { kind: 'choice', choices: ['port', 'starboard', 'both'], doc: 'Which side.' },
+      upTo: {
+        kind: 'choice',
+        choices: ['chine', 'waterline', 'boot stripe'],
+        doc: 'Upper edge of a bottom or boot-top, where no tape line is struck for it.',
+      },
       area: {
         kind: 'quantity',
         dimension: 'area',

@@ -135,7 +135,7 @@ function endsOf(input: DaysInput, result: Calendar): Pick<Days, 'workEndMinute' 
 }
 
 /** Where slings, pads and water touch. */
-const slung: ReadonlySet<string> = new Set(['topsides', 'transom', 'bottom', 'boot stripe'])
+const slung: ReadonlySet<string> = new Set(['topsides', 'transom', 'bottom', 'boot-top', 'boot stripe'])
 
 function slingMinutes(
   input: DaysInput,

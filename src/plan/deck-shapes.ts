@@ -57,7 +57,14 @@ type Own = {
 }
 
 /** Measured on the hull, struck as a stripe, or no painted surface at all. */
-const otherwise: ReadonlySet<string> = new Set(['topsides', 'transom', 'bottom', 'boot stripe', 'pad'])
+const otherwise: ReadonlySet<string> = new Set([
+  'topsides',
+  'transom',
+  'bottom',
+  'boot-top',
+  'boot stripe',
+  'pad',
+])
 
 /** Whether a zone of this kind can be drawn by its corners. */
 export const hasDeckShape = (kind: string): boolean => !otherwise.has(kind)

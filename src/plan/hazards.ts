@@ -89,7 +89,7 @@ function zonesFor(
   if (id === 'antifouling')
     return onZones(
       cutting,
-      zones((zone) => zone.kind === 'bottom'),
+      zones((zone) => zone.kind === 'bottom' || zone.kind === 'boot-top'),
     )
   if (id === 'staging') return onZones(aloft, isHigh(input) ? zones((zone) => zone.kind === 'topsides') : [])
   if (id === 'drips')

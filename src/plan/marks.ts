@@ -1,17 +1,26 @@
 /** Tape lines and panels: the numbers to strike them, and the zones whose area they make. */
-import { bootStripe, type PanelInput, panel, type StripeInput, type StripeTable } from '#core/marking'
+import {
+  bootStripe,
+  type PanelInput,
+  panel,
+  type StripeInput,
+  type StripeTable,
+  type TapeLineInput,
+  tapeLine,
+} from '#core/marking'
 import type { Note } from '#core/note'
 import type { Figure, Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Stage } from './remember.ts'
 import { stripeSure } from './stripe-sure.ts'
 import { describe, fromShare, isMarked, type MeasuredHull, sharedArea } from './surfaces.ts'
-import type { Deck, Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
+import type { Deck, LineMark, Marks, PanelMark, StripeMark, ZoneArea } from './types.ts'
 
 export type StruckInput = { readonly marks: Work['marks']; readonly hull: MeasuredHull }
 
 export type Struck = {
   readonly stripes: readonly StripeMark[]
+  readonly lines: readonly LineMark[]
   readonly panels: readonly PanelMark[]
   readonly notes: readonly Note[]
 }
@@ -37,11 +46,15 @@ function strike(input: StruckInput): Struck {
   const stripes = input.marks
     .filter((mark) => mark.kind === 'boot stripe')
     .map((mark) => stripeOf(mark, input.hull))
+  const lines = input.marks
+    .filter((mark) => mark.kind === 'tape line')
+    .map((mark) => lineOf(mark, input.hull))
   const panels = input.marks.filter((mark) => mark.kind === 'panel').map(panelOf)
   return {
     stripes: stripes.flatMap((one) => one.marks),
+    lines: lines.flatMap((one) => one.marks),
     panels: panels.flatMap((one) => one.marks),
-    notes: [...stripes, ...panels].flatMap((one) => one.notes),
+    notes: [...stripes, ...lines, ...panels].flatMap((one) => one.notes),
   }
 }
 
@@ -53,6 +66,7 @@ function markZones({ struck: made, zones, deck, hull }: MarksInput): Marks {
     zones: enclosed.flatMap((one) => one.zones),
     tapeM:
       made.stripes.reduce((sum, stripe) => sum + stripe.table.tapeM, 0) +
+      made.lines.reduce((sum, line) => sum + line.table.tapeM, 0) +
       made.panels.reduce((sum, one) => sum + one.count * one.perimeterM, 0),
   }
 }
@@ -63,14 +77,14 @@ type Made<T> = { readonly marks: readonly T[]; readonly notes: readonly Note[] }
 const about = (mark: Mark, notes: readonly Note[]): readonly Note[] =>
   notes.map((note) => ({ ...note, data: { ...note.data, mark: mark.id, name: mark.name ?? mark.kind } }))
 
+const withoutHull = (mark: Mark): Made<never> => ({
+  marks: [],
+  notes: about(mark, [{ code: 'marks.noHull', severity: 'missing', data: {} }]),
+})
+
 function stripeOf(mark: Mark, { hull }: MeasuredHull): Made<StripeMark> {
   const name = mark.name ?? mark.kind
-  if (!hull) {
-    return {
-      marks: [],
-      notes: [{ code: 'marks.noHull', severity: 'missing', data: { mark: mark.id, name } }],
-    }
-  }
+  if (!hull) return withoutHull(mark)
   const input = { ...stripeInput(mark), spacingM: SPACING_M }
   const { table, notes } = bootStripe(hull, input)
   const made = (found: StripeTable): StripeMark => ({
@@ -83,10 +97,27 @@ function stripeOf(mark: Mark, { hull }: MeasuredHull): Made<StripeMark> {
   }
 }
 
-const stripeInput = (mark: Mark): StripeInput => ({
+function lineOf(mark: Mark, { hull, certainty }: MeasuredHull): Made<LineMark> {
+  if (!hull) return withoutHull(mark)
+  const { table, notes } = tapeLine(hull, { ...heightsGiven(mark), spacingM: SPACING_M })
+  const heights = [mark.heightStem, mark.heightLow, mark.heightStern]
+  const sure = weakest(certainty, ...heights.map((height) => height?.certainty ?? ('assumed' as const)))
+  return {
+    marks: table
+      ? [{ kind: 'line', id: mark.id, name: mark.name ?? mark.kind, zone: mark.zone, table, certainty: sure }]
+      : [],
+    notes: about(mark, notes),
+  }
+}
+
+const heightsGiven = (mark: Mark): TapeLineInput => ({
   ...given('heightStemM', mark.heightStem),
   ...given('heightLowM', mark.heightLow),
   ...given('heightSternM', mark.heightStern),
+})
+
+const stripeInput = (mark: Mark): StripeInput => ({
+  ...heightsGiven(mark),
   ...given('widthStemM', mark.widthStem),
   ...given('widthLowM', mark.widthLow),
   ...given('widthSternM', mark.widthStern),

@@ -9,6 +9,7 @@ import { airs } from './air-at.ts'
 import { buildUps } from './build-ups.ts'
 import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
+import { colours } from './colours.ts'
 import { judgeConditions } from './conditions.ts'
 import { days, daysGrid } from './days.ts'
 import { deck } from './deck-shapes.ts'
@@ -85,8 +86,20 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     offsets: work.offsets,
     hull: measured,
   })
-  const surface = run(surfaces, { hull: measured, taped: tape, deck: onDeck, zones: work.zones })
   const lines = run(struck, { marks: work.marks, hull: measured })
+  const coloured = run(colours, {
+    hull: measured,
+    rake: boat.transomRake,
+    zones: work.zones,
+    struck: lines,
+  })
+  const surface = run(surfaces, {
+    hull: measured,
+    colours: coloured,
+    taped: tape,
+    deck: onDeck,
+    zones: work.zones,
+  })
   const mark = run(marks, { struck: lines, zones: work.zones, deck: onDeck, hull: measured })
   const stands = run(standing, { stance: work.stance, levels: work.levels, stripes: lines.stripes })
   const repair = run(repairs, { findings: work.findings, fittings: work.fittings, known })

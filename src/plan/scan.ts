@@ -28,6 +28,7 @@ import {
   type TriangleMesh,
 } from '#core/geometry'
 import type { Note } from '#core/note'
+import { usualBottom } from './colours.ts'
 
 export { metresIn } from '#core/boat'
 export type { Box, Laying, Point3, PreparedScan, ScanAnswers, ScanSides, ScanUnit, Similarity, Station }
@@ -203,9 +204,7 @@ export function scanHull(scan: PreparedScan, answers: ScanAnswers): ScanHull {
   const result = hullFromScan(scan, answers)
   if (!result.ok) return result
   const { hull, stations, factor, deviation, length, rake, fit, notes } = result
-  const bottomTo = hull.edges.includes('chine')
-    ? ({ kind: 'chine' } as const)
-    : ({ kind: 'height', z: 0 } as const)
+  const bottomTo = usualBottom(hull)
   return {
     ok: true,
     outline: hullOutline(hull, [0]),

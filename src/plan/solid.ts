@@ -1,7 +1,8 @@
 /** The boat as triangles, for pictures in space: which zone of the job each face belongs to, and what was measured. */
 import { type HullMesh, hullMesh, type MeshAsked, type MeshZone } from '#core/boat'
 import type { Work } from '#job'
-import { bottomEdge } from './surfaces.ts'
+import { colourCuts } from './colours.ts'
+import { heightAlong } from './struck-heights.ts'
 import type { Plan, StripeMark, ZoneArea } from './types.ts'
 
 export type SolidFace = MeshZone & {
@@ -20,13 +21,13 @@ export type Solid = Pick<HullMesh, 'positions' | 'lines'> & {
 /** Undefined while there is no hull. Too large to be a part of the plan: it is made when somebody looks. */
 export function solidOf(
   { surfaces, marks }: Pick<Plan, 'surfaces' | 'marks'>,
-  { boat, stations }: Pick<Work, 'boat' | 'stations'>,
+  { boat, stations, zones: asked }: Pick<Work, 'boat' | 'stations' | 'zones'>,
 ): Solid | undefined {
   const { hull } = surfaces
   if (!hull) return undefined
   const decks = decksOf(surfaces)
   const mesh = hullMesh(hull, {
-    cuts: { bottomTo: bottomEdge(hull) },
+    cuts: colourCuts(hull, asked, marks).cuts,
     rake: boat.transomRake?.value ?? 0,
     stripes: marks.stripes.map(stripeOf),
     decks,
@@ -70,19 +71,11 @@ function zoneOf({ id, kind }: MeshZone, { zones, stripes, decks }: Known): strin
   return of((zone) => zone.kind === kind)
 }
 
-/** The rows of the table stand close enough for straight lines between them: well under a millimetre off. */
-function stripeOf({ id, table: { rows } }: StripeMark): MeshAsked['stripes'][number] {
-  const along =
-    (height: 'lowerM' | 'upperM') =>
-    (x: number): number => {
-      const after = rows.findIndex(({ xM }) => xM >= x)
-      const k = Math.min(Math.max(after < 0 ? rows.length - 1 : after, 1), rows.length - 1)
-      const [from, to] = [rows[k - 1] ?? rows[0]!, rows[k]!]
-      const step = to.xM - from.xM
-      return from[height] + (step === 0 ? 0 : ((to[height] - from[height]) * (x - from.xM)) / step)
-    }
-  return { id, zLow: along('lowerM'), zHigh: along('upperM') }
-}
+const stripeOf = ({ id, table: { rows } }: StripeMark): MeshAsked['stripes'][number] => ({
+  id,
+  zLow: heightAlong(rows, (row) => row.lowerM),
+  zHigh: heightAlong(rows, (row) => row.upperM),
+})
 
 /** Shares of the length and of the half breadth that such a zone usually has; assumed. */
 const usual: Readonly<Record<string, { readonly from: number; readonly to: number; readonly out: number }>> =

@@ -7,13 +7,12 @@ import {
   type HullResult,
   type HullSizes,
   type HullZone,
+  type HullZones,
   hullFromSizes,
   hullFromStations,
   hullOutline,
-  hullZones,
   type RuleComparison,
   rakeOutline,
-  rakeTransom,
   type Station,
 } from '#core/boat'
 import type { Certainty, Note } from '#core/note'
@@ -33,7 +32,6 @@ export type HullInput = {
 export type MeasuredHull = {
   readonly hull?: Hull
   readonly outline?: HullOutline
-  readonly zones: readonly HullZone[]
   readonly rules: readonly RuleComparison[]
   readonly certainty: Certainty
   readonly notes: readonly Note[]
@@ -45,23 +43,25 @@ export const hull: Stage<HullInput, MeasuredHull> = { name: 'hull', run: measure
 function measureHull(input: HullInput): MeasuredHull {
   const result = hullOf(input)
   const certainty = hullCertainty(input)
-  if (!result?.ok) return { zones: [], rules: [], certainty, notes: result ? result.faults : [noHull] }
+  if (!result?.ok) return { rules: [], certainty, notes: result ? result.faults : [noHull] }
   const { hull: made, notes } = result
-  const cut = hullZones(made, { bottomTo: bottomEdge(made) })
   const rules = compareHullWithRules(made)
   const rake = input.boat.transomRake?.value ?? 0
   return {
     hull: made,
     outline: rakeOutline(made, hullOutline(made, [0]), { rake }),
-    zones: rakeTransom(made, cut.zones, { rake }),
     rules: rules.rows,
     certainty,
-    notes: [...notes, ...cut.notes, ...rules.notes],
+    notes: [...notes, ...rules.notes],
   }
 }
 
+/** The zones of the hull as the job cuts it, and as it is cut where nobody says how, which a tape measures. */
+export type ColouredHull = HullZones & { readonly usual: readonly HullZone[] }
+
 export type SurfacesInput = {
   readonly hull: MeasuredHull
+  readonly colours: ColouredHull
   readonly taped: Taped
   readonly deck: Deck
   readonly zones: Work['zones']
@@ -69,10 +69,9 @@ export type SurfacesInput = {
 
 export const surfaces: Stage<SurfacesInput, Surfaces> = { name: 'surfaces', run: measureSurfaces }
 
-function measureSurfaces({ hull: measuredHull, taped, zones, deck }: SurfacesInput): Surfaces {
-  const measured = zones
-    .filter((zone) => !isPad(zone))
-    .map((zone) => measureZone(zone, { hull: measuredHull, taped, deck }))
+function measureSurfaces(input: SurfacesInput): Surfaces {
+  const { hull: measuredHull, colours, taped, zones, deck } = input
+  const measured = zones.filter((zone) => !isPad(zone)).map((zone) => measureZone(zone, input))
   const pads = padsOf(zones)
   const painted = withoutPads(
     measured.flatMap((one) => one.area),
@@ -83,6 +82,7 @@ function measureSurfaces({ hull: measuredHull, taped, zones, deck }: SurfacesInp
     pads,
     notes: [
       ...measuredHull.notes,
+      ...colours.notes,
       ...taped.notes,
       ...deck.notes,
       ...measured.flatMap((one) => one.notes),
@@ -160,19 +160,19 @@ const given = <K extends keyof HullSizes>(key: K, figure: { readonly value: numb
 /** A hull drawn from a few sizes is a likely one, not this one. */
 const hullCertainty = (input: HullInput): Certainty => (input.stations.length > 0 ? 'measured' : 'assumed')
 
-export const bottomEdge = (made: Hull) =>
-  made.edges.includes('chine') ? ({ kind: 'chine' } as const) : ({ kind: 'height', z: 0 } as const)
-
 type ZoneItem = Work['zones'][number]
 type Measured = { readonly area: readonly ZoneArea[]; readonly notes: readonly Note[] }
 
-type MeasuredOn = { readonly hull: MeasuredHull; readonly taped: Taped; readonly deck: Deck }
+type MeasuredOn = Omit<SurfacesInput, 'zones'>
 
 /** A measured shape comes first; then what is typed in; then the surface. Stripes and panels are measured as marks. */
-function measureZone(zone: ZoneItem, { hull: of, taped, deck }: MeasuredOn): Measured {
+function measureZone(zone: ZoneItem, { hull: of, colours, taped, deck }: MeasuredOn): Measured {
   if (isMarked(zone, deck)) return { area: [], notes: [] }
   const found =
-    shapedArea(zone, deck) ?? typedArea(zone) ?? surfaceArea(zone, of, taped) ?? sharedArea(zone, of)
+    shapedArea(zone, deck) ??
+    typedArea(zone) ??
+    surfaceArea(zone, { of, colours, taped }) ??
+    sharedArea(zone, of)
   if (!found)
     return {
       area: [],
@@ -260,15 +260,23 @@ function typedArea(zone: ZoneItem): Size | undefined {
   }
 }
 
+type CutSurface = {
+  readonly of: MeasuredHull
+  readonly colours: ColouredHull
+  readonly taped: Taped
+}
+
 /** A tape on the skin goes before the drawn surface, but not before measured stations. */
-function surfaceArea(zone: ZoneItem, of: MeasuredHull, { areas }: Taped): Size | undefined {
-  const parts = of.zones.filter((part) => belongs(part, zone))
+function surfaceArea(zone: ZoneItem, { of, colours, taped: { areas } }: CutSurface): Size | undefined {
+  const parts = colours.zones.filter((part) => belongs(part, zone))
   if (parts.length === 0) return undefined
-  const sizes = parts.map((part) =>
-    of.certainty === 'measured'
-      ? { areaM2: part.area, certainty: of.certainty }
-      : (areas[part.kind] ?? { areaM2: part.area, certainty: of.certainty }),
-  )
+  const sizes = parts.map((part) => {
+    const drawn = { areaM2: part.area, certainty: of.certainty }
+    const taped = areas[part.kind]
+    const usual = colours.usual.find(({ kind }) => kind === part.kind)
+    if (of.certainty === 'measured' || !taped || !usual) return drawn
+    return { areaM2: (taped.areaM2 * part.area) / usual.area, certainty: taped.certainty }
+  })
   const byTape = of.certainty !== 'measured' && parts.some((part) => areas[part.kind])
   return {
     areaM2: sizes.reduce((sum, size) => sum + size.areaM2, 0),

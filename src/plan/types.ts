@@ -3,7 +3,7 @@
 import type { DeckTerms, Hull, HullOutline, RuleComparison } from '#core/boat'
 import type { FailingLimit } from '#core/climate'
 import type { CureTable } from '#core/cure'
-import type { StripeTable } from '#core/marking'
+import type { StripeTable, TapeLineTable } from '#core/marking'
 import type { Certainty, Note } from '#core/note'
 import type { Placed, Step, Unplaced, Verdict } from '#core/schedule'
 
@@ -83,6 +83,15 @@ export type StripeMark = {
   /** Of each row: what a guess moves is dotted. */
   readonly sure: readonly RowSure[]
 }
+/** A single line, the upper edge of the zone it names. */
+export type LineMark = {
+  readonly kind: 'line'
+  readonly id: string
+  readonly name: string
+  readonly zone: string
+  readonly table: TapeLineTable
+  readonly certainty: Certainty
+}
 export type PanelMark = {
   readonly kind: 'panel'
   readonly id: string
@@ -99,6 +108,7 @@ export type PanelMark = {
 }
 export type Marks = {
   readonly stripes: readonly StripeMark[]
+  readonly lines: readonly LineMark[]
   readonly panels: readonly PanelMark[]
   readonly zones: readonly ZoneArea[]
   /** Length of fine-line tape, every edge once. */

@@ -87,9 +87,13 @@ export const boatFields: FieldWords = {
     name: ['Name', 'What you call this part of the boat; it stands on every sheet.'],
     kind: [
       'Kind of zone',
-      'Topsides, transom and bottom are measured on the hull; others need corners, an area, or length and width.',
+      'Topsides, transom, bottom and boot-top are measured on the hull; others need corners, an area, or length and width.',
     ],
     side: ['Side', 'Port, starboard, or both taken together.'],
+    upTo: [
+      'Up to',
+      'Where the bottom or the boot-top ends above. A tape line struck for it under Marks goes before this.',
+    ],
     area: ['Area', 'When you have measured it yourself: only the corners of a deck zone go before it.'],
     length: ['Length', 'Of a flat zone, where it is easier to measure than the area.'],
     width: ['Width', 'Of a flat zone, its mean where it tapers.'],

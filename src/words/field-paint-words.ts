@@ -83,8 +83,11 @@ export const paintFields: FieldWords = {
   },
   marks: {
     name: ['Name', 'What you call it; it stands over the numbers to strike.'],
-    kind: ['Stripe or panel', 'A stripe runs round the hull, a panel lies in a field of the deck.'],
-    zone: ['Zone', 'The zone whose area it makes.'],
+    kind: [
+      'Stripe, line or panel',
+      'A stripe or a line runs round the hull, a panel lies in a field of the deck.',
+    ],
+    zone: ['Zone', 'The zone whose area it makes; of a tape line the bottom or boot-top that ends at it.'],
     heightStem: ['Lower edge at the stem', 'Plumb above the waterline.'],
     heightLow: ['Lower edge at its low point', 'Plumb above the waterline, where the stripe is lowest.'],
     heightStern: ['Lower edge at the stern', 'Plumb above the waterline.'],

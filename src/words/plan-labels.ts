@@ -47,6 +47,8 @@ const columns: Readonly<Record<string, string>> = {
   'column.overFloor.portUpper': 'Port, upper',
   'column.overFloor.starboardLower': 'Starboard, lower',
   'column.overFloor.starboardUpper': 'Starboard, upper',
+  'column.heightOver': 'Above water',
+  'column.halfBreadth': 'Off centre',
   'column.girth': 'Along hull',
   'column.product': 'Product',
   'column.reserve': 'Reserve',

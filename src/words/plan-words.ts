@@ -11,7 +11,10 @@ const surfaces: Readonly<Record<string, string>> = {
     'The area of {name} is taken as {areaM2}, a share of the area inside the sheer. Measure its length and width.',
   'surfaces.areaAssumed': 'The area of {name} is a guess of {areaM2}. Measure it before you buy.',
   'marks.noHull':
-    '{name}: without a hull there is nothing to strike the stripe on. Give length, beam and freeboard at the stem.',
+    '{name}: without a hull there is nothing to strike it on. Give length, beam and freeboard at the stem.',
+  'marks.line': 'Tape on both sides {tapeM}; the upper edge of {zone}.',
+  'surfaces.stripeMissing':
+    '{name} should end at the boot stripe, and none is struck. Give its heights under Marks, or strike a tape line for {name}.',
   'marks.overFloor': '{name} over the {over, select, laser {laser plane} other {floor}}, as she stands:',
   'marks.panelWithoutSize': '{name}: the size of the field is missing. Give its length and width.',
   'repairs.byHand':

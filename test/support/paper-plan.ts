@@ -233,7 +233,7 @@ export const paperPlan: Plan = {
     notes: [],
   },
   standing: { notes: [] },
-  marks: { stripes: [], panels: [], zones: [], tapeM: 0, notes: [] },
+  marks: { stripes: [], lines: [], panels: [], zones: [], tapeM: 0, notes: [] },
   repairs: {
     repairs: [
       {
@@ -622,7 +622,7 @@ export const emptyPlan: Plan = {
   },
   surfaces: { zones: [], pads: [], shapes: [], rules: [], notes: [] },
   standing: { notes: [] },
-  marks: { stripes: [], panels: [], zones: [], tapeM: 0, notes: [] },
+  marks: { stripes: [], lines: [], panels: [], zones: [], tapeM: 0, notes: [] },
   repairs: { repairs: [], fittings: [], notes: [] },
   buildUps: { sheets: [], layers: [], notes: [] },
   quantities: { layers: [], sheets: [], notes: [] },

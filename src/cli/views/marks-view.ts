@@ -24,9 +24,28 @@ export function marksLines(plan: Plan, words: Words): readonly string[] {
       ...overFloorLines(plan, stripe, words),
     ]),
   )
+  const lines = plan.marks.lines.flatMap((line) =>
+    section(line.name, [
+      words.sentence('marks.line', { tapeM: line.table.tapeM, zone: zoneName(plan, line.zone) }),
+      ...table(
+        [
+          ['fromStern', 'heightOver', 'halfBreadth'].map((key) => words.label(`column.${key}`)),
+          ...line.table.rows.map((row) => [
+            words.figure('xM', row.xM),
+            words.figure('heightByTapeM', row.heightM),
+            words.figure('halfBreadthByTapeM', row.halfBreadthM),
+          ]),
+        ],
+        ['right', 'right', 'right'],
+      ),
+    ]),
+  )
   const panels = plan.marks.panels.map((panel) => panelText(panel, words))
-  return [...stripes, ...section(words.label('heading.panels'), panels)]
+  return [...stripes, ...lines, ...section(words.label('heading.panels'), panels)]
 }
+
+const zoneName = ({ surfaces, marks }: Plan, id: string): string =>
+  [...surfaces.zones, ...marks.zones].find((zone) => zone.id === id)?.name ?? id
 
 function overFloorLines(
   { standing: { fit } }: Plan,
@@ -54,6 +73,7 @@ function overFloorLines(
 
 export const marksJson = (plan: Plan) => ({
   stripes: plan.marks.stripes.map(({ id, name, zone, table: found }) => ({ id, name, zone, ...found })),
+  lines: plan.marks.lines.map(({ id, name, zone, table: found }) => ({ id, name, zone, ...found })),
   panels: plan.marks.panels.map(({ panelAreaM2, kind: _kind, ...panel }) => ({
     ...panel,
     areaM2: panel.count * panelAreaM2,

@@ -9,3 +9,7 @@ export type { StripeInput } from './settle-stripe.ts'
 export type { StripeResult, StripeTable } from './stripe.ts'
 export { bootStripe } from './stripe.ts'
 export type { StripeRow } from './stripe-rows.ts'
+
+// Single lines.
+export type { TapeLineInput, TapeLineResult, TapeLineRow, TapeLineTable } from './tape-line.ts'
+export { tapeLine } from './tape-line.ts'

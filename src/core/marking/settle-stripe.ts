@@ -26,7 +26,7 @@ const usualWidths: ThreeHeights = { stern: 0.06, low: 0.0525, stem: 0.07 }
 /** Topside paint nearer to the water than this is wetted at rest. */
 export const leastHeightM = 0.05
 
-type Given = { readonly [Place in keyof ThreeHeights]: number | undefined }
+export type Given = { readonly [Place in keyof ThreeHeights]: number | undefined }
 
 /**
  * Fills what nobody gave. Nothing given: common practice for 7.5 m (lower edge 60, 50, 75 mm above the water at
@@ -53,6 +53,20 @@ export function settleStripe(input: StripeInput, lengthM: number): SettledStripe
       ...assumedNote('marking.widthsAssumed', givenWidths, widths),
     ],
   }
+}
+
+export type SettledHeights = {
+  readonly given: Given
+  readonly heights: ThreeHeights
+  readonly notes: readonly Note[]
+}
+
+/** Heights of a single line; undefined when none is given. */
+export function settleHeights(input: StripeInput): SettledHeights | undefined {
+  const given = { stern: input.heightSternM, low: input.heightLowM, stem: input.heightStemM }
+  if (Object.values(given).every((height) => height === undefined)) return undefined
+  const heights = settle(given, { stern: 0, low: 0, stem: 0 })
+  return { given, heights, notes: assumedNote('marking.lineHeightsAssumed', given, heights) }
 }
 
 function settle(given: Given, usual: ThreeHeights): ThreeHeights {

@@ -1,7 +1,7 @@
 /** What there is to say about a stripe: faults that stop it, and what to look out for when striking it. */
 import type { Hull } from '#core/boat'
 import type { Note } from '#core/note'
-import { leastHeightM, type SettledStripe } from './settle-stripe.ts'
+import { type Given, leastHeightM, type SettledStripe } from './settle-stripe.ts'
 import type { StripeRow } from './stripe-rows.ts'
 
 /** Nearer marks than this help nobody. */
@@ -13,18 +13,26 @@ const flatRatio = 1.5
 /** Boats of 30 to 45 ft sink about 2 in with stores aboard (yacht designers' newsletter). */
 const load = { sinkM: 0.05, fromM: 9.1, toM: 13.7 }
 
+export const heightFaults = (heights: Given): readonly Note[] =>
+  Object.entries(heights).flatMap(([place, m]) =>
+    m === undefined || Math.abs(m) <= mostHeightM
+      ? []
+      : [fault('marking.stripeHeight', { place, heightM: m })],
+  )
+
+export const spacingFaults = (spacingM: number): readonly Note[] =>
+  spacingM >= leastSpacingM && spacingM <= mostSpacingM
+    ? []
+    : [fault('marking.stripeSpacing', { spacingM, leastM: leastSpacingM, mostM: mostSpacingM })]
+
 /** Figures that make no stripe; empty when all is well. */
 export function stripeFaults(settled: SettledStripe, spacingM: number): readonly Note[] {
-  const heights = Object.entries(settled.heights).filter(([, m]) => !(Math.abs(m) <= mostHeightM))
   const widths = Object.entries(settled.widths).filter(([, m]) => !(m > 0 && m <= mostHeightM))
-  const faults = [
-    ...heights.map(([place, m]) => fault('marking.stripeHeight', { place, heightM: m })),
+  return [
+    ...heightFaults(settled.heights),
     ...widths.map(([place, m]) => fault('marking.stripeWidth', { place, widthM: m })),
+    ...spacingFaults(spacingM),
   ]
-  if (!(spacingM >= leastSpacingM && spacingM <= mostSpacingM)) {
-    faults.push(fault('marking.stripeSpacing', { spacingM, leastM: leastSpacingM, mostM: mostSpacingM }))
-  }
-  return faults
 }
 
 export type NotesAsked = {

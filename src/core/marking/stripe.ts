@@ -2,9 +2,10 @@
  * A boot stripe on the real hull: where its edges run, how wide it lies on the surface, what it covers. Boat frame:
  * x forward from the aftmost point, z up from the floating waterline; metres.
  */
-import { type Hull, lineAtHeight, stripeArea } from '#core/boat'
+import { type Hull, stripeArea } from '#core/boat'
 import type { Note } from '#core/note'
-import { type SettledStripe, type StripeInput, settleStripe } from './settle-stripe.ts'
+import { curvePlaces } from './curve-places.ts'
+import { type StripeInput, settleStripe } from './settle-stripe.ts'
 import { type CurvePlaces, stripeCurve, sumOf } from './stripe-curve.ts'
 import { fault, stripeFaults, stripeNotes } from './stripe-notes.ts'
 import { type StripeRow, stripeRows } from './stripe-rows.ts'
@@ -32,9 +33,6 @@ export type StripeResult = {
   readonly notes: readonly Note[]
 }
 
-/** Low point aft of the stem as a share of the waterline, not midships (yacht designers' articles). */
-const lowPointShare = 0.7
-
 /**
  * Table of a boot stripe every `spacingM` along the boat, ends included.
  *
@@ -49,7 +47,7 @@ export function bootStripe(hull: Hull, input: StripeInput & { readonly spacingM:
   const settled = settleStripe(input, hull.particulars.lengthOverall)
   const faults = stripeFaults(settled, input.spacingM)
   if (faults.length > 0) return { table: undefined, notes: faults }
-  const places = placesOf(hull, settled)
+  const places = curvePlaces(hull, settled.heights)
   if ('code' in places) return { table: undefined, notes: [places] }
   const lower = stripeCurve(settled.heights, places)
   const upper = sumOf(lower, stripeCurve(settled.widths, places))
@@ -74,27 +72,4 @@ function measures(hull: Hull, lower: (x: number) => number, upper: (x: number) =
     areaM2: area,
     tapeM: 2 * (lowerLength + upperLength),
   }
-}
-
-/** Where the lower edge ends, at the heights it has there, and its low point on the waterline. */
-function placesOf(hull: Hull, { heights }: SettledStripe): CurvePlaces | Note {
-  const water = extentAt(hull, 0)
-  if (water === undefined) return fault('marking.noWaterline', {})
-  const lowX = water.fore - lowPointShare * (water.fore - water.aft)
-  const sternX = extentAt(hull, heights.stern)?.aft
-  const stemX = extentAt(hull, heights.stem)?.fore
-  if (sternX === undefined || !(sternX < lowX)) {
-    return fault('marking.stripeOffHull', { xM: water.aft, heightM: heights.stern })
-  }
-  if (stemX === undefined || !(stemX > lowX)) {
-    return fault('marking.stripeOffHull', { xM: water.fore, heightM: heights.stem })
-  }
-  return { sternX, lowX, stemX }
-}
-
-function extentAt(hull: Hull, z: number): { readonly aft: number; readonly fore: number } | undefined {
-  const ends = lineAtHeight(hull, { z, side: 'port' })
-    .pieces.flat()
-    .map((point) => point.x)
-  return ends.length === 0 ? undefined : { aft: Math.min(...ends), fore: Math.max(...ends) }
 }

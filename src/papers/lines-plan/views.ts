@@ -90,6 +90,10 @@ export function stripeDrawing(stripe: Plan['marks']['stripes'][number], place: P
   return rows.length < 2 ? [] : [filled([...lower, ...[...upper].reverse()], 'hair')]
 }
 
+/** A single tape line on the side of the hull. */
+export const tapeLineDrawing = ({ table }: Plan['marks']['lines'][number], place: Place): Drawing =>
+  table.rows.length < 2 ? [] : [line('thin', ...table.rows.map((row) => place(row.xM, row.heightM)))]
+
 /** The sign of the floating line: a triangle standing on it. */
 export const waterSign = ([x, y]: Point): Drawing => [
   {

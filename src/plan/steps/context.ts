@@ -75,7 +75,7 @@ export function hostsOf(context: StepContext, zone: ZoneArea): readonly ZoneArea
 export function zoneRank(zone: ZoneArea): number {
   if (zone.indoors) return 0
   if (hullKinds.has(zone.kind)) return 3
-  if (zone.kind === 'bottom') return 4
+  if (zone.kind === 'bottom' || zone.kind === 'boot-top') return 4
   return isFloor(zone) ? 2 : 1
 }
 

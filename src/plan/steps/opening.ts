@@ -28,7 +28,7 @@ export function openingSteps(context: StepContext): void {
 
 /** The waterline is kept by marks below the work before anything is sanded. */
 function keepReferences({ draft, rates, zones }: StepContext): void {
-  if (!zones.some((zone) => ['topsides', 'transom', 'boot stripe'].includes(zone.kind))) return
+  if (!zones.some((zone) => ['topsides', 'transom', 'boot-top', 'boot stripe'].includes(zone.kind))) return
   draft.add({
     id: ids.references,
     kind: 'references',

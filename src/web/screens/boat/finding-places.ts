@@ -53,7 +53,7 @@ const isSet = ({ at }: Finding, across: 'heightM' | 'yM'): boolean =>
 
 function viewOf({ kind }: ZoneArea): FindingPlace['view'] {
   if (kind === 'transom') return 'ahead'
-  return ['topsides', 'bottom', 'boot stripe'].includes(kind) ? 'side' : 'above'
+  return ['topsides', 'bottom', 'boot-top', 'boot stripe'].includes(kind) ? 'side' : 'above'
 }
 
 /** Where a zone begins and ends along the boat, and how far out its middle lies, as shares. */
@@ -84,7 +84,10 @@ function pointOf(input: FindingPlacesInput, { finding, zone, view }: Asked): Poi
   const x = at.xM ?? layout.length * (from + (to - from) * shareOf(input, finding))
   if (view === 'above') return layout.above(x, at.yM ?? breadthAt(outline, x) * out)
   const high = heightAt(outline.sheerPlan.sheer, x)
-  const middle = zone.kind === 'bottom' ? heightAt(outline.sheerPlan.keel, x) / 2 : high * 0.55
+  const middle =
+    zone.kind === 'bottom'
+      ? heightAt(outline.sheerPlan.keel, x) / 2
+      : high * (zone.kind === 'boot-top' ? 0.1 : 0.55)
   if (view === 'side') return layout.side(x, at.heightM ?? middle)
   return layout.ahead(at.yM === undefined ? -0.4 * layout.halfBeam : -at.yM, at.heightM ?? high * 0.5)
 }

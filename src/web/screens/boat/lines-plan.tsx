@@ -64,6 +64,13 @@ export const LinesPlan = ({ plan, outline, words, width, paint, chosen, onChoose
           )}
         />
       ))}
+      {plan.marks.lines.map(({ id, table: { rows } }) => (
+        <path
+          key={id}
+          className="lines-tape"
+          d={pathOf(rows.map((row) => layout.side(row.xM, row.heightM)))}
+        />
+      ))}
       <SheerPlan outline={outline} layout={layout} />
       <HalfBreadth outline={outline} layout={layout} />
       <BodyPlan outline={outline} layout={layout} />

@@ -7,7 +7,7 @@ import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import { notesOf } from '../../job/notes-of.ts'
-import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
+import { Figure, Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import './marks.css'
@@ -69,6 +69,36 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
           <OverFloor view={view} stripe={stripe} />
         </Part>
       ))}
+      {plan?.marks.lines.map((line) => (
+        <Part
+          key={line.id}
+          title={line.name}
+          aside={words.sentence('marks.line', {
+            tapeM: line.table.tapeM,
+            zone: plan.surfaces.zones.find(({ id }) => id === line.zone)?.name ?? line.zone,
+          })}
+        >
+          <Ledger
+            caption={line.name}
+            columns={(['fromStern', 'heightOver', 'halfBreadth'] as const).map((key) => ({
+              key,
+              label: labelOf(`column.${key}`),
+              align: 'right',
+              phone: key === 'fromStern' ? 'first' : 'second',
+            }))}
+            rows={line.table.rows.map((row, at) => ({
+              id: String(at),
+              cells: {
+                fromStern: words.figure('xM', row.xM),
+                heightOver: (
+                  <Figure text={words.figure('heightByTapeM', row.heightM)} certainty={line.certainty} />
+                ),
+                halfBreadth: words.figure('halfBreadthByTapeM', row.halfBreadthM),
+              },
+            }))}
+          />
+        </Part>
+      ))}
       {plan?.marks.panels.map((panel) => (
         <Part key={panel.id} title={panel.name}>
           <p>{panelText(panel, words)}</p>
@@ -76,7 +106,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
           <PanelDrawing panel={panel} words={words} />
         </Part>
       ))}
-      {plan && plan.marks.stripes.length + plan.marks.panels.length === 0 ? (
+      {plan && plan.marks.stripes.length + plan.marks.lines.length + plan.marks.panels.length === 0 ? (
         <Part label={labelOf('room.marks')}>
           <Ghost kind="sheet">{words.sentence('marks.none')}</Ghost>
         </Part>
