@@ -97,11 +97,11 @@ function stripeOf(mark: Mark, { hull }: MeasuredHull): Made<StripeMark> {
   }
 }
 
-function lineOf(mark: Mark, { hull, certainty }: MeasuredHull): Made<LineMark> {
+function lineOf(mark: Mark, { hull }: MeasuredHull): Made<LineMark> {
   if (!hull) return withoutHull(mark)
   const { table, notes } = tapeLine(hull, { ...heightsGiven(mark), spacingM: SPACING_M })
   const heights = [mark.heightStem, mark.heightLow, mark.heightStern]
-  const sure = weakest(certainty, ...heights.map((height) => height?.certainty ?? ('assumed' as const)))
+  const sure = weakest(...heights.map((height) => height?.certainty ?? ('assumed' as const)))
   return {
     marks: table
       ? [{ kind: 'line', id: mark.id, name: mark.name ?? mark.kind, zone: mark.zone, table, certainty: sure }]

@@ -172,7 +172,7 @@ const Looks = ({ look, onLook, finish, onFinish }: LooksProps) => (
 /** What rules of thumb say, beside what was worked out. */
 const Rules = ({ view, view: { plan, words } }: Pick<ScreenProps, 'view'>) =>
   plan && plan.surfaces.rules.length > 0 ? (
-    <PartBlock title={labelOf('heading.rules')}>
+    <Fold title={labelOf('heading.rules')}>
       <Ledger
         caption={labelOf('heading.rules')}
         columns={[
@@ -197,7 +197,7 @@ const Rules = ({ view, view: { plan, words } }: Pick<ScreenProps, 'view'>) =>
           },
         }))}
       />
-    </PartBlock>
+    </Fold>
   ) : null
 
 function titleOf({ plan, words }: ScreenProps['view']): string {
