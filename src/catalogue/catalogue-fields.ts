@@ -1,5 +1,13 @@
 /** How the cells of each table are read. Sheets are read by the job's own `sheetFields`. */
 import { abrasiveFields } from './abrasives.ts'
+import {
+  bondFields,
+  guessFields,
+  hidingFields,
+  orderFields,
+  practiceFields,
+  stripFields,
+} from './bond-fields.ts'
 import { consumableFields } from './consumables.ts'
 import { finishFields } from './finish-standards.ts'
 import { ladderFields } from './grit-ladder.ts'
@@ -13,4 +21,10 @@ export const catalogueFields = {
   consumables: consumableFields,
   limits: limitFields,
   finishStandards: finishFields,
+  bonds: bondFields,
+  workOrder: orderFields,
+  coatPractice: practiceFields,
+  hidings: hidingFields,
+  strips: stripFields,
+  oldCoatings: guessFields,
 } as const

@@ -12,6 +12,8 @@ export type CatalogueIds = {
   readonly consumables: readonly (keyof Catalogue['consumables'])[]
   /** What a price of a consumable may be for: those, and what goes into paint without being a product. */
   readonly priced: readonly string[]
+  /** Cells of the one row of limits. */
+  readonly limits: readonly string[]
   readonly finishStandards: readonly (keyof Catalogue['finishStandards'])[]
   /** Of hazards and standing cautions. */
   readonly hazards: readonly string[]
@@ -26,6 +28,7 @@ export const catalogueIds: CatalogueIds = {
   gritLadder: keysOf(catalogue.gritLadder),
   consumables: keysOf(catalogue.consumables),
   priced: [...keysOf(catalogue.consumables), 'thinner', 'bead'],
+  limits: keysOf(catalogue.limits.cells),
   finishStandards: keysOf(catalogue.finishStandards),
   hazards: [...catalogue.hazards, ...catalogue.standingCautions].map((row) => row.id),
   solvents: catalogue.solvents.map((row) => row.id),

@@ -1,5 +1,14 @@
 /** The whole catalogue as one frozen value: the plan takes it as an argument and its hash stands on papers. */
 import { type AbrasiveFields, type AbrasiveId, abrasives } from './abrasives.ts'
+import type {
+  BondFields,
+  GuessFields,
+  HidingFields,
+  OrderFields,
+  PracticeFields,
+  StripFields,
+} from './bond-fields.ts'
+import { bonds, coatPractice, hidings, oldCoatings, strips, workOrder } from './bonds.ts'
 import { type ConsumableFields, type ConsumableId, consumables } from './consumables.ts'
 import { type FinishFields, type FinishStandard, finishStandards } from './finish-standards.ts'
 import { type GritPurpose, gritLadder, type LadderFields } from './grit-ladder.ts'
@@ -24,6 +33,15 @@ export type Catalogue = {
   readonly consumables: Table<ConsumableFields, ConsumableId>
   /** One row: every limit and share of the shop. */
   readonly limits: Row<LimitFields>
+  /** What bonds to what. */
+  readonly bonds: Table<BondFields, string>
+  /** What is done before what. */
+  readonly workOrder: Table<OrderFields, string>
+  readonly coatPractice: Table<PracticeFields, string>
+  readonly hidings: Table<HidingFields, string>
+  readonly strips: Table<StripFields, string>
+  /** What an old coating may be that nobody has identified. */
+  readonly oldCoatings: Table<GuessFields, string>
   readonly finishStandards: Table<FinishFields, FinishStandard>
   /** Brought by materials and work. */
   readonly hazards: readonly Hazard[]
@@ -44,6 +62,12 @@ export const catalogue: Catalogue = freeze({
   gritLadder,
   consumables,
   limits,
+  bonds,
+  workOrder,
+  coatPractice,
+  hidings,
+  strips,
+  oldCoatings,
   finishStandards,
   hazards,
   standingCautions,

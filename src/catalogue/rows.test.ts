@@ -21,6 +21,12 @@ const rows: readonly Written[] = [
   ...table('grit', catalogueFields.gritLadder, catalogue.gritLadder),
   ...table('consumable', catalogueFields.consumables, catalogue.consumables),
   ...table('finish', catalogueFields.finishStandards, catalogue.finishStandards),
+  ...table('bond', catalogueFields.bonds, catalogue.bonds),
+  ...table('order', catalogueFields.workOrder, catalogue.workOrder),
+  ...table('practice', catalogueFields.coatPractice, catalogue.coatPractice),
+  ...table('hiding', catalogueFields.hidings, catalogue.hidings),
+  ...table('strip', catalogueFields.strips, catalogue.strips),
+  ...table('old coating', catalogueFields.oldCoatings, catalogue.oldCoatings),
   ...table('mishap', mishapFields, mishaps),
   { id: 'limits', fields: catalogueFields.limits, row: catalogue.limits },
 ]

@@ -6,6 +6,7 @@ export { hasDeckShape } from './deck-shapes.ts'
 export { describeStep, type StepText } from './describe-step.ts'
 export { judgedFromM } from './judged-from.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
+export { bondBook } from './read-bonds.ts'
 export type { TraceEntry } from './remember.ts'
 export type { Box, Laying, Point3, ScanAnswers, ScanSides, ScanUnit, Station } from './scan.ts'
 export {

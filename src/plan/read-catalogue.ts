@@ -1,8 +1,8 @@
 /** Reads the catalogue's cells into numbers, once: the one place where its ids meet what the stages reckon with. */
 import { type Catalogue, type ConsumableId, catalogueFields, type RateId } from '#catalogue'
-import type { Certainty } from '#core/note'
 import type { ConsumableRate } from '#core/stores'
-import { type Fields, type Figure, readCell, type Sheet, sheetFields } from '#job'
+import { type Fields, type Figure, type Sheet, sheetFields } from '#job'
+import { type AnyRow, cell, figureIn } from './catalogue-cell.ts'
 import type { Known, Rates } from './known.ts'
 import type { Stage } from './remember.ts'
 import type { GenericSheet } from './resolve-sheet.ts'
@@ -42,23 +42,11 @@ const consumablesByKind: Known['consumablesByKind'] = {
   strike: ['fine-line-tape', 'masking-tape', 'masking-paper'],
 }
 
-type AnyRow = {
-  readonly cells: Readonly<Record<string, string | undefined>>
-  readonly sources: Readonly<Record<string, { readonly certainty: Certainty } | undefined>>
+const numberIn = (fields: Fields, row: AnyRow, key: string): number => {
+  const value = figureIn(fields, row, key)
+  if (value === undefined) throw new Error(`catalogue: cell missing, got none, expected ${key}`)
+  return value
 }
-
-/** A cell of the shipped tables; one that does not read is a fault of the program, so it fails loudly. */
-function cell(fields: Fields, row: AnyRow, key: string): unknown {
-  const text = row.cells[key]
-  const field = fields[key]
-  if (text === undefined || !field) return undefined
-  const reading = readCell(field, text, { currency: undefined })
-  if (!reading.ok) throw new Error(`catalogue: cell does not read, got ${key} “${text}” (${reading.code})`)
-  return reading.value
-}
-
-const numberIn = (fields: Fields, row: AnyRow, key: string): number =>
-  (cell(fields, row, key) as Figure).value
 
 function limit(catalogue: Catalogue, key: keyof typeof catalogueFields.limits): Sure<number> {
   const row: AnyRow = catalogue.limits

@@ -1,5 +1,34 @@
 /** Coatings: film, spread, mixing and catalyst. */
 
+export { breaks, type Fault } from './bond/fault.ts'
+export { hidingOf, practiceOf } from './bond/film-limits.ts'
+export {
+  actsOf,
+  type Bond,
+  judgeBond,
+  type Pair,
+  type Preparation,
+  type Said,
+  type Wait,
+} from './bond/joint.ts'
+export { judge } from './bond/judge.ts'
+export type { Branch, Joint, Judged } from './bond/judged.ts'
+export { type Age, type Coat, fit, type Material, readSelectors, type Selector } from './bond/material.ts'
+export { type OutOfOrder, outOfOrder } from './bond/order.ts'
+export type {
+  Act,
+  BondBook,
+  BondRule,
+  CoatPractice,
+  Grit,
+  GuessRule,
+  HidingRule,
+  OrderRule,
+  StripRule,
+  Verdict,
+  Where,
+} from './bond/rule.ts'
+export type { CoatClocks, Exposed, Sanding, Stack, StackLayer } from './bond/stack.ts'
 export type { Catalyst } from './catalyst.ts'
 export { catalyst } from './catalyst.ts'
 export {
