@@ -33,7 +33,7 @@ export const bondReasons = [
   'notAThinner',
   'porous',
   'scratchShows',
-  'wontStick',
+  'softBelow',
 ] as const
 
 export const bondFields = {
@@ -82,7 +82,7 @@ export const bondFields = {
   },
   only: {
     kind: 'choice',
-    choices: ['looks only', 'small areas', 'test patch', 'label below water', 'waxed last', 'epoxy only'],
+    choices: ['looks only', 'small areas', 'test patch', 'label below water', 'waxed last', 'ground away'],
     doc: 'Under which condition it holds.',
   },
   wait: { kind: 'quantity', dimension: 'time', doc: 'Least wait, at 20 °C.' },

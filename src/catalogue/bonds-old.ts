@@ -226,6 +226,16 @@ export const bondsOnOld = {
     }),
     assumed({ gritCoarsest: 'P180', gritFinest: 'P400' }),
   ),
+  onePartGrip: row(
+    assumed({
+      aspect: 'bond',
+      under: 'one-part non-skid',
+      age: 'fresh',
+      over: 'one-part non-skid',
+      verdict: 'yes',
+      reason: 'weakSolvent',
+    }),
+  ),
   onePartAcrylic: row(
     assumed({
       aspect: 'bond',
@@ -246,6 +256,21 @@ export const bondsOnOld = {
       verdict: 'no',
       reason: 'lifts',
       clear: 'strip',
+    }),
+  ),
+  paintFiller: row(
+    assumed({
+      aspect: 'bond',
+      under: 'one-part, two-part polyurethane, acrylic, lacquer',
+      age: 'old',
+      over: 'polyester filler, vinylester filler, epoxy filler, epoxy fairing',
+      verdict: 'care',
+      reason: 'softBelow',
+      dewax: 'yes',
+      key: 'always',
+      gritCoarsest: 'P40',
+      gritFinest: 'P120',
+      only: 'ground away',
     }),
   ),
   twoPartPaint: row(

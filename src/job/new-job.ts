@@ -228,6 +228,7 @@ const layersOf = (answers: NewJobAnswers): RawItems => {
             coats: '2',
             method: 'brush',
             sandBefore: 'P320',
+            sandBetween: 'P400',
           },
         }
       : {}),

@@ -62,8 +62,23 @@ export const zoneFields = {
       },
       existing: {
         kind: 'choice',
-        choices: ['gelcoat', 'one-part', 'two-part', 'epoxy primer', 'bare laminate', 'acrylic', 'unknown'],
+        choices: [
+          'gelcoat',
+          'one-part',
+          'two-part',
+          'epoxy primer',
+          'bare laminate',
+          'acrylic',
+          'lacquer',
+          'antifouling',
+          'unknown',
+        ],
         doc: 'What is on it now.',
+      },
+      solventRub: {
+        kind: 'choice',
+        choices: ['softens', 'no effect'],
+        doc: 'What a rag with solvent did to it, 10 min under film, in three places.',
       },
       texture: {
         kind: 'choice',

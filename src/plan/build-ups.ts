@@ -1,4 +1,4 @@
-/** The layers each zone gets, as the person chose them, with film and spread. Whether they bond is not judged yet. */
+/** The layers each zone gets, as the person chose them, with film and spread. */
 import { practicalSpread, spreadingRate, wetFilm } from '#core/coating'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
@@ -41,11 +41,10 @@ function stackLayers(input: BuildUpsInput): BuildUps {
       : [],
   )
   const contradicting = sheets.flatMap((sheet) => (used.has(sheet.id) ? contradiction(sheet) : []))
-  const unchecked: Note = { code: 'buildup.bondNotJudged', severity: 'uncovered', data: {} }
   return {
     sheets,
     layers,
-    notes: [...layers.flatMap((layer) => layerNotes(layer, sheets)), ...contradicting, ...assumed, unchecked],
+    notes: [...layers.flatMap((layer) => layerNotes(layer, sheets)), ...contradicting, ...assumed],
   }
 }
 

@@ -84,12 +84,12 @@ function zonesFor(
   if (id === 'lead')
     return onZones(
       cutting,
-      zones((zone) => ['one-part', 'two-part', 'unknown'].includes(zone.existing)),
+      zones((zone) => ['one-part', 'two-part', 'lacquer', 'unknown'].includes(zone.existing)),
     )
   if (id === 'antifouling')
     return onZones(
       cutting,
-      zones((zone) => zone.kind === 'bottom' || zone.kind === 'boot-top'),
+      zones((zone) => ['bottom', 'boot-top'].includes(zone.kind) || zone.existing === 'antifouling'),
     )
   if (id === 'staging') return onZones(aloft, isHigh(input) ? zones((zone) => zone.kind === 'topsides') : [])
   if (id === 'drips')

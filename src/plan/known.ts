@@ -1,4 +1,5 @@
 /** The catalogue's figures as plain numbers, each with how sure it is: what the stages reckon with. */
+import type { BondBook, Grit } from '#core/coating'
 import type { ConsumableRate } from '#core/stores'
 import type { GenericSheet } from './resolve-sheet.ts'
 import type { Sure } from './types.ts'
@@ -41,6 +42,9 @@ export type Rates = {
 export type Known = {
   readonly rates: Rates
   readonly sheets: ReadonlyMap<string, GenericSheet>
+  /** What bonds to what. */
+  readonly bonds: BondBook
+  readonly grits: readonly Grit[]
   readonly lossByMethod: Readonly<Record<string, Sure<number>>>
   readonly mixLeadMinutes: Sure<number>
   readonly runAloneMostM2: Sure<number>

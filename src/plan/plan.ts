@@ -6,6 +6,7 @@ import type { Catalogue } from '#catalogue'
 import type { HourlySeries } from '#core/climate'
 import type { Log, MoneyTerms, Work } from '#job'
 import { airs } from './air-at.ts'
+import { bonds } from './bonds/bonds.ts'
 import { buildUps } from './build-ups.ts'
 import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
@@ -110,6 +111,14 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     marks: mark,
     known,
   })
+  const bond = run(bonds, {
+    zones: work.zones,
+    surfaces: surface,
+    marks: mark,
+    repairs: repair,
+    buildUps: buildUp,
+    known,
+  })
   const planned = run(quantities, { buildUps: buildUp, repairs: repair })
   const hazard = run(hazards, {
     buildUps: buildUp,
@@ -205,6 +214,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     stands,
     repair,
     buildUp,
+    bond,
     quantity,
     hazard,
     step,
@@ -223,6 +233,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     standing: stands,
     repairs: repair,
     buildUps: buildUp,
+    bonds: bond,
     quantities: quantity,
     hazards: hazard,
     steps: step,

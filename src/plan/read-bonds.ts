@@ -16,9 +16,9 @@ const HOURS_A_YEAR = 8766
 
 /** The book of rules as the catalogue ships it. */
 export function bondBook(catalogue: Catalogue): BondBook {
-  const grit = gritsOf(catalogue)
+  const grits = gritsIn(catalogue)
   return {
-    rules: rowsOf(catalogue.bonds, (id, row) => bondRule(id, row, grit)),
+    rules: rowsOf(catalogue.bonds, (id, row) => bondRule(id, row, grits)),
     order: rowsOf(catalogue.workOrder, orderRule),
     practice: rowsOf(catalogue.coatPractice, (id, row) => practiceOf(id, row, catalogue)),
     hiding: rowsOf(catalogue.hidings, (id, row) => {
@@ -72,17 +72,17 @@ type Cells = (typeof catalogueFields)[keyof typeof catalogueFields]
 
 const countIn = (fields: Cells, row: AnyRow, key: string): number => Number(cell(fields, row, key))
 
-const gritsOf =
-  (catalogue: Catalogue) =>
-  (name: string | undefined): Grit | undefined => {
-    const row = Object.entries(catalogue.abrasives).find(([id]) => id === name)?.[1]
-    const sizeM = row && figureIn(catalogueFields.abrasives, row, 'size')
-    return name === undefined || sizeM === undefined ? undefined : { name, sizeM }
-  }
+/** Every grade of paper with the size of its grains. */
+export const gritsIn = (catalogue: Catalogue): readonly Grit[] =>
+  Object.entries(catalogue.abrasives).flatMap(([name, row]) => {
+    const sizeM = figureIn(catalogueFields.abrasives, row, 'size')
+    return sizeM === undefined ? [] : [{ name, sizeM }]
+  })
 
-function bondRule(id: string, row: AnyRow, grit: (name: string | undefined) => Grit | undefined): BondRule {
+function bondRule(id: string, row: AnyRow, grits: readonly Grit[]): BondRule {
   const { cells } = row
-  const [coarsest, finest] = [grit(cells.gritCoarsest), grit(cells.gritFinest)]
+  const gritOf = (wanted: string | undefined) => grits.find(({ name }) => name === wanted)
+  const [coarsest, finest] = [gritOf(cells.gritCoarsest), gritOf(cells.gritFinest)]
   const hours = figureIn(catalogueFields.bonds, row, 'wait')
   return {
     id,

@@ -4,6 +4,7 @@ import type { ConsumableRate } from '#core/stores'
 import { type Fields, type Figure, type Sheet, sheetFields } from '#job'
 import { type AnyRow, cell, figureIn } from './catalogue-cell.ts'
 import type { Known, Rates } from './known.ts'
+import { bondBook, gritsIn } from './read-bonds.ts'
 import type { Stage } from './remember.ts'
 import type { GenericSheet } from './resolve-sheet.ts'
 import type { Sure } from './types.ts'
@@ -13,6 +14,8 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
   run: ({ catalogue }) => ({
     rates: ratesOf(catalogue),
     sheets: new Map(Object.entries(catalogue.sheets).map(([id, row]) => [id, genericSheet(id, row)])),
+    bonds: bondBook(catalogue),
+    grits: gritsIn(catalogue),
     lossByMethod: lossesOf(catalogue),
     mixLeadMinutes: times(limit(catalogue, 'mixLead'), 60),
     runAloneMostM2: limit(catalogue, 'runOneMost'),

@@ -2,6 +2,7 @@
 
 import type { DeckTerms, Hull, HullOutline, RuleComparison } from '#core/boat'
 import type { FailingLimit } from '#core/climate'
+import type { Judged } from '#core/coating'
 import type { CureTable } from '#core/cure'
 import type { StripeTable, TapeLineTable } from '#core/marking'
 import type { Certainty, Note } from '#core/note'
@@ -257,6 +258,15 @@ export type BuildUps = {
   readonly layers: readonly ZoneLayer[]
   readonly notes: readonly Note[]
 }
+
+/** Zones that are the same to the judge, with what he says of them. */
+export type BondStack = Judged & {
+  readonly zones: readonly string[]
+  readonly existing: string
+  /** Its faults as notes, the breaking ones first. */
+  readonly notes: readonly Note[]
+}
+export type Bonds = { readonly stacks: readonly BondStack[]; readonly notes: readonly Note[] }
 
 export type LayerQuantity = {
   readonly id: string
@@ -533,6 +543,7 @@ export type Plan = {
   readonly standing: Standing
   readonly repairs: Repairs
   readonly buildUps: BuildUps
+  readonly bonds: Bonds
   readonly quantities: Quantities
   readonly hazards: Hazards
   readonly steps: Steps

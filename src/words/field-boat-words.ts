@@ -100,6 +100,10 @@ export const boatFields: FieldWords = {
     count: alike,
     perimeter: ['Edge to mask', 'Length all round that gets tape, when you have measured it.'],
     existing: ['On it now', 'What the old surface is. A rag with solvent tells one-part from two-part.'],
+    solventRub: [
+      'Rub with solvent',
+      'Leave the rag under film for 10 min, in three places. Film that gums or comes off is one-part or lacquer.',
+    ],
     texture: ['Surface now', 'Smooth, moulded pattern, or grit bonded on: it decides how it is sanded.'],
     shelter: ['Where it is done', 'Loose parts may go indoors, where rain and dew do not matter.'],
   },

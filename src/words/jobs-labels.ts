@@ -70,6 +70,8 @@ export const jobsLabels: Readonly<Record<string, string>> = {
   'existing.epoxy primer': 'Epoxy primer',
   'existing.bare laminate': 'Bare laminate',
   'existing.acrylic': 'Acrylic paint',
+  'existing.lacquer': 'Lacquer or paint from a spray can',
+  'existing.antifouling': 'Antifouling',
   'existing.unknown': 'I do not know',
   'finish.work boat': 'A work boat',
   'finish.tidy': 'Tidy from a boat’s length',

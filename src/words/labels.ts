@@ -1,5 +1,7 @@
 /** Plain words for kinds, headings and columns: `label('heading.days')`. */
+
 import { boatScreenLabels } from './boat-screen-labels.ts'
+import { bondLabels } from './bond-words.ts'
 import { daysScreenLabels } from './days-screen-labels.ts'
 import { deckScreenLabels } from './deck-screen-words.ts'
 import { fieldLabels, sectionLabels } from './field-labels.ts'
@@ -37,6 +39,7 @@ export const labelTables: Readonly<Record<string, Readonly<Record<string, string
   planLabels,
   protectionLabels,
   sheetsLabels,
+  bondLabels,
   shortcutLabels,
   sumLabels,
   sumScreenLabels,

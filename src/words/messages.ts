@@ -1,6 +1,8 @@
 /** Every table of sentences, by its name, and all of them together; `…Phrases` hold texts shorter than a sentence. */
+
 import { boatScreenWords } from './boat-screen-words.ts'
 import { boatWords } from './boat-words.ts'
+import { bondWords } from './bond-words.ts'
 import { cautions } from './cautions.ts'
 import { cliWords } from './cli-words.ts'
 import { cureWords } from './cure-words.ts'
@@ -60,6 +62,7 @@ export const tables: Readonly<Record<string, Table>> = {
   scanWords,
   serverWords,
   databaseWords,
+  bondWords,
   shortcutWords,
   storesWords,
   sumScreenPhrases,

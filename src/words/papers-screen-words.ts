@@ -3,8 +3,6 @@ export const papersScreenWords: Readonly<Record<string, string>> = {
   'buildup.title':
     '{name}{more, plural, =0 {} one { and one more zone} other { and # more zones}}: {layers, plural, one {one layer} other {# layers}}, {coats, plural, one {one coat} other {# coats}}, {mixedL}.',
   'buildup.none': 'No layer is planned for any zone yet.',
-  'buildup.notJudged':
-    'Whether each layer bonds to the one below is not judged yet: ask the makers’ data sheets.',
   'papers.title': '{count, plural, one {One paper} other {# papers}} can be made of this plan.',
   'papers.say': 'They are made here on this device, and need no signal.',
   'papers.failed': 'The paper could not be made: {text}.',

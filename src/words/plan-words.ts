@@ -28,8 +28,6 @@ const surfaces: Readonly<Record<string, string>> = {
 const buildUps: Readonly<Record<string, string>> = {
   'buildup.figuresAssumed':
     'For {name}, {count, plural, one {one figure is} other {# figures are}} taken from the generic sheet: {figures}. Copy them from the can or its data sheet.',
-  'buildup.bondNotJudged':
-    'Whether each layer bonds to the one below is not checked yet. Ask the maker of the upper layer, and test a patch first.',
   'buildup.noSpread':
     'How far {name} spreads is not known, so no amount can be worked out. Give its coverage, or its solids and dry film.',
   'buildup.sheetContradicts':

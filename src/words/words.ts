@@ -57,7 +57,15 @@ function valuesOf(data: WordsData, setting: Setting): Readonly<Record<string, Me
 }
 
 /** Data keys that hold several names, and the labels those are written with. */
-const namedLists: Readonly<Record<string, string>> = { figures: 'sheetFigure' }
+const namedLists: Readonly<Record<string, string>> = {
+  figures: 'sheetFigure',
+  bondReason: 'bondReason',
+  bondFixes: 'bondFix',
+  bondOnly: 'bondOnly',
+  oldCoats: 'oldCoat',
+  oldSurface: 'oldSurface',
+  coatKinds: 'coatKind',
+}
 
 const namesOf = (kind: string, list: string): string =>
   list

@@ -291,6 +291,7 @@ export const paperPlan: Plan = {
     ],
     notes: [],
   },
+  bonds: { stacks: [], notes: [] },
   quantities: {
     layers: [
       quantity('port', 'filler', 0.0005),
@@ -625,6 +626,7 @@ export const emptyPlan: Plan = {
   marks: { stripes: [], lines: [], panels: [], zones: [], tapeM: 0, notes: [] },
   repairs: { repairs: [], fittings: [], notes: [] },
   buildUps: { sheets: [], layers: [], notes: [] },
+  bonds: { stacks: [], notes: [] },
   quantities: { layers: [], sheets: [], notes: [] },
   hazards: { hazards: [], notes: [] },
   steps: { steps: [], notes: [] },

@@ -1,8 +1,9 @@
 /** The build-ups: each zone's layers from the boat outward, with film, spread and litres. */
+import { noteText } from '#papers'
 import type { Plan, ZoneLayer } from '#plan'
 import type { Words } from '#words'
 import { allZones } from './boat-view.ts'
-import { section, table } from './table.ts'
+import { section, table, wrap } from './table.ts'
 
 export function buildUpLines(plan: Plan, words: Words): readonly string[] {
   const zones = allZones(plan).filter((zone) => plan.buildUps.layers.some((layer) => layer.zone === zone.id))
@@ -21,6 +22,17 @@ export function buildUpLines(plan: Plan, words: Words): readonly string[] {
         words.label('heading.buildUp'),
         table([head, ...rows], ['left', 'right', 'right', 'right', 'right', 'right']),
       )
+}
+
+/** What does not hold, and what wants minding; every note once. */
+export function bondLines(plan: Plan, words: Words): readonly string[] {
+  const lines = plan.bonds.notes.flatMap((note) =>
+    wrap(`${words.label(`severity.${note.severity}`)}: ${noteText(plan, note, words)}`, '  '),
+  )
+  return section(
+    words.label('buildUp.bonds'),
+    lines.length === 0 ? [`  ${words.label('buildUp.holds')}`] : lines,
+  )
 }
 
 function layerRow(plan: Plan, layer: ZoneLayer, words: Words): readonly string[] {
@@ -63,6 +75,12 @@ export const buildUpJson = (plan: Plan) => ({
         : {}),
     }
   }),
+  stacks: plan.bonds.stacks.map(({ zones, existing, joints, pinholesAfter }) => ({
+    zones,
+    existing,
+    ...(pinholesAfter === undefined ? {} : { pinholesAfter }),
+    joints: joints.map(jointJson),
+  })),
   products: plan.quantities.sheets.map((one) => ({
     sheet: one.sheet,
     mixedL: one.mixedM3 * 1000,
@@ -73,3 +91,33 @@ export const buildUpJson = (plan: Plan) => ({
     certainty: one.certainty,
   })),
 })
+
+type Joint = Plan['bonds']['stacks'][number]['joints'][number]
+type Bond = Joint['bond']
+
+const jointJson = ({ layer, under, kind, material, bond, branches, acts }: Joint) => ({
+  layer,
+  under,
+  kind,
+  on: material,
+  ...bondJson(bond),
+  ...(branches.length === 0
+    ? {}
+    : { branches: branches.map((branch) => ({ on: branch.material, ...bondJson(branch.bond) })) }),
+  acts,
+})
+
+const bondJson = ({ verdict, disputed, says, preparation, wait }: Bond) => ({
+  verdict,
+  disputed,
+  says: says.map(({ grit, ...said }) => ({ ...said, ...(grit ? gritJson(grit) : {}) })),
+  key: preparation.key,
+  ...(preparation.grit ? gritJson(preparation.grit) : {}),
+  tie: preparation.tie.map(({ family, role }) => (role === undefined ? family : `${family} ${role}`)),
+  clear: preparation.clear,
+  only: preparation.only,
+  ...(wait ? { waitHours: wait.hours, until: wait.until } : {}),
+})
+
+type Grits = NonNullable<Bond['preparation']['grit']>
+const gritJson = ({ coarsest, finest }: Grits) => ({ coarsest: coarsest.name, finest: finest.name })

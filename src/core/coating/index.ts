@@ -3,7 +3,6 @@
 export { breaks, type Fault } from './bond/fault.ts'
 export { hidingOf, practiceOf } from './bond/film-limits.ts'
 export {
-  actsOf,
   type Bond,
   judgeBond,
   type Pair,

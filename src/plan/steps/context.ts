@@ -66,9 +66,9 @@ const deckKinds = new Set([
 const hullKinds = new Set(['topsides', 'transom'])
 
 /** The zones whose fresh paint a stripe or panel is taped on. */
-export function hostsOf(context: StepContext, zone: ZoneArea): readonly ZoneArea[] {
+export function hostsOf({ zones }: Pick<StepContext, 'zones'>, zone: ZoneArea): readonly ZoneArea[] {
   const kinds = zone.kind === 'boot stripe' ? hullKinds : zone.kind === 'non-skid' ? deckKinds : undefined
-  return kinds ? context.zones.filter((other) => kinds.has(other.kind) && !other.indoors) : []
+  return kinds ? zones.filter((other) => kinds.has(other.kind) && !other.indoors) : []
 }
 
 /** Loose parts first, then deck with its floors last, then hull, so that drips and feet do no harm. */

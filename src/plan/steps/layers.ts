@@ -92,6 +92,7 @@ function sandBefore(context: StepContext, spot: Spot): void {
       washId(zone.id),
       ...repairsDone(context, zone.id),
       ...below(context, spot),
+      spot.previous && pinholeId(spot.previous),
       ...onHosts(context, spot),
     ],
   })
@@ -149,6 +150,7 @@ function firstCoatNeeds(context: StepContext, spot: Spot): readonly (Need | stri
         sheetOf(context, previous.sheet),
         wantsSanding(layer.sandBefore),
       ),
+    previous && { step: pinholeId(previous), wait: { kind: 'fixed', minutes: 60 } },
     ...onHosts(context, spot),
   ]
 }
@@ -205,7 +207,7 @@ function between(context: StepContext, spot: Spot, coat: number): void {
 /** The first coat of primer shows the pinholes: a second round of filling is always planned. */
 function pinholes(context: StepContext, spot: Spot): void {
   const { layer, zone, sheet } = spot
-  if (group(layer) !== 'prime' || !spot.bare || layer.coats < 2) return
+  if (group(layer) !== 'prime' || !spot.bare || (layer.coats < 2 && !spot.next)) return
   context.draft.add({
     id: pinholeId(layer),
     kind: 'pinholes',

@@ -1,6 +1,6 @@
 /** One coat on one surface: what the rules that fit best say, put together. */
 import { type Coat, fit, type Material, type Selector } from './material.ts'
-import type { Act, BondRule, Cited, Grit, Verdict, Where } from './rule.ts'
+import type { BondRule, Cited, Grit, Verdict, Where } from './rule.ts'
 
 /** One rule's word on a joint. */
 export type Said = Cited & {
@@ -38,7 +38,13 @@ export type Bond = {
   readonly wait?: Wait
 }
 
-export type Pair = { readonly under: Material; readonly over: Coat; readonly where: Where }
+export type Pair = {
+  readonly under: Material
+  readonly over: Coat
+  readonly where: Where
+  /** Remedies that are planned, by code: what they put right is no longer refused, only minded. */
+  readonly cleared?: readonly string[]
+}
 
 const rank: Readonly<Record<Verdict, number>> = { yes: 0, care: 1, no: 2 }
 
@@ -49,7 +55,7 @@ const rank: Readonly<Record<Verdict, number>> = { yes: 0, care: 1, no: 2 }
  * the more cautious counts, but a rule marked as dissent is only shown.
  */
 export function judgeBond(rules: readonly BondRule[], pair: Pair): Bond {
-  const speaking = speakingOn(rules, pair)
+  const speaking = speakingOn(rules, pair).map((rule) => minded(rule, pair.cleared ?? []))
   const deciding = speaking.filter((rule) => !rule.dissent)
   const bonding = deciding.filter((rule) => rule.aspect === 'bond')
   const worst = deciding.reduce<Verdict>(
@@ -67,6 +73,12 @@ export function judgeBond(rules: readonly BondRule[], pair: Pair): Bond {
     ...(waits[0] ? { wait: waits[0] } : {}),
   }
 }
+
+/** A refusal whose remedy is planned holds once that is done. */
+const minded = (rule: BondRule, cleared: readonly string[]): BondRule =>
+  rule.verdict === 'no' && rule.clear !== undefined && cleared.includes(rule.clear)
+    ? { ...rule, verdict: 'care', only: rule.clear }
+    : rule
 
 function speakingOn(rules: readonly BondRule[], pair: Pair): readonly BondRule[] {
   const fitting = rules
@@ -146,18 +158,3 @@ const coarser = (spans: readonly Span[]): Grit =>
   spans.reduce((found, one) => (one.coarsest.sizeM > found.coarsest.sizeM ? one : found)).coarsest
 const finer = (spans: readonly Span[]): Grit =>
   spans.reduce((found, one) => (one.finest.sizeM < found.finest.sizeM ? one : found)).finest
-
-/** What a joint asks for, in the order in which it is done. */
-export function actsOf(preparation: Preparation, options: { readonly sanded: boolean }): readonly Act[] {
-  const acts: readonly (readonly [Act, boolean])[] = [
-    ['clear', preparation.clear.length > 0],
-    ['water wash', preparation.waterWash],
-    ['dewax', preparation.dewax],
-    ['abrade', options.sanded],
-    ['dust off', options.sanded],
-    ['solvent wipe', preparation.solvent !== 'never'],
-    ['tack', true],
-    ['coat', true],
-  ]
-  return acts.flatMap(([act, wanted]) => (wanted ? [act] : []))
-}

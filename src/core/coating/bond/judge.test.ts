@@ -102,6 +102,7 @@ const onBoat = (family: string, own: Partial<Exposed> = {}): Exposed => ({
   maybe: [],
   clocks: {},
   colour: '',
+  cleared: [],
   ...own,
 })
 
@@ -228,6 +229,15 @@ describe('an unknown surface', () => {
       rules: [rule('stone', 'glue', { verdict: 'no' }), ...book.rules.slice(2)],
     }
     expect(judge(all, stack([primer, gloss], { ground })).faults[0]?.kind).toBe('fails')
+  })
+})
+
+describe('a remedy that is planned', () => {
+  it('turns a refusal into something to be minded', () => {
+    const ground = [onBoat('chalk', { cleared: ['strip'] })]
+    const judged = judge(book, stack([primer, gloss], { ground }))
+    expect(judged.joints[0]?.bond.verdict).toBe('care')
+    expect(judged.faults).toEqual([expect.objectContaining({ kind: 'only', only: 'strip' })])
   })
 })
 

@@ -42,7 +42,8 @@ export function judge(book: BondBook, stack: Stack): Judged {
   }
   const last = stack.layers.findLast((layer) => layer.role !== 'thinner')
   if (last && stack.weathers && stack.where === 'above water') {
-    const under = below.map((exposed) => jointUnderSky(book, exposed))
+    const laid = below.filter((exposed) => !stack.ground.includes(exposed))
+    const under = laid.map((exposed) => jointUnderSky(book, exposed))
     joints.push(...under.filter(({ bond }) => bond.verdict !== 'untold'))
     faults.push(...under.flatMap(skyFaults))
   }
@@ -56,7 +57,7 @@ function jointOn(book: BondBook, { exposed, layer, where }: On): Joint {
   const candidates = exposed.maybe.length > 0 ? exposed.maybe : [exposed.material]
   const branches = candidates.map((material) => ({
     material,
-    bond: judgeBond(book.rules, { under: material, over: layer, where }),
+    bond: judgeBond(book.rules, { under: material, over: layer, where, cleared: exposed.cleared }),
   }))
   const worst = branches.reduce((found, one) => (rank(one.bond) > rank(found.bond) ? one : found))
   return {
@@ -66,7 +67,11 @@ function jointOn(book: BondBook, { exposed, layer, where }: On): Joint {
     material: exposed.material,
     bond: worst.bond,
     branches: exposed.maybe.length > 0 ? branches : [],
-    acts: actsAs(worst.bond.preparation, layer.before),
+    acts: actsAs(worst.bond.preparation, {
+      sanding: layer.before,
+      on: exposed.material,
+      rules: book.order,
+    }),
   }
 }
 
@@ -83,7 +88,7 @@ function betweenCoats(book: BondBook, layer: StackLayer, where: Stack['where']):
     material,
     bond,
     branches: [],
-    acts: actsAs(bond.preparation, layer.between),
+    acts: actsAs(bond.preparation, { sanding: layer.between, on: material, rules: book.order }),
   }
 }
 

@@ -20,6 +20,8 @@ export type Exposed = {
   readonly maybe: readonly Material[]
   readonly clocks: CoatClocks
   readonly colour: string
+  /** Remedies that are planned for it, by code. */
+  readonly cleared: readonly string[]
 }
 
 /** Sanding before a layer or between its coats: a grit, `none` on purpose, or nothing said. */
@@ -62,6 +64,7 @@ export const exposedAfter = (below: readonly Exposed[], layer: StackLayer): read
     maybe: [],
     clocks: layer.clocks,
     colour: layer.colour,
+    cleared: [],
   }
   return layer.covers ? [own] : [...below, own]
 }

@@ -9,6 +9,7 @@ import { notesOf } from '../../job/notes-of.ts'
 import { ChoiceField, Ghost, Part, Progress, ShapesSvg, Sheet, Switch2 } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import { BondFaults } from './bond-faults.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
 import { Shortcuts } from './shortcuts.tsx'
 
@@ -52,7 +53,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           ) : null}
           <SectionDrawing stack={stack} view={view} scale={scale} />
           <Key stack={stack} />
-          <p>{words.sentence('buildup.notJudged')}</p>
+          <BondFaults view={view} zone={stack.zones[0]?.id ?? ''} />
         </Part>
       ) : (
         <Part label={labelOf('room.build-up')}>
