@@ -79,6 +79,12 @@ function layerOn(zone: ZoneArea, layer: LayerItem, shelf: Shelf): readonly ZoneL
   ]
 }
 
+/** How far a product goes as its sheet has it, put on as is usual for its role. */
+export function usualSpread(sheet: ResolvedSheet, known: Known): Sure<number> | undefined {
+  const lossShare = known.lossByMethod[defaultMethod(sheet)] ?? { value: 0, certainty: 'assumed' }
+  return spreadOf({ layer: {}, sheet, dryFilmM: sheet.dryFilmM, lossShare }).spreadM2PerM3
+}
+
 const given = (
   figure: { readonly value: number; readonly certainty: 'measured' | 'assumed' } | undefined,
 ): Sure<number> | undefined => figure && { value: figure.value, certainty: figure.certainty }
@@ -110,7 +116,7 @@ function wetFilmOf(film: {
  * roller, tray and pot.
  */
 function spreadOf(of: {
-  readonly layer: LayerItem
+  readonly layer: Pick<LayerItem, 'coverage' | 'dryFilm'>
   readonly sheet: ResolvedSheet
   readonly dryFilmM: Sure<number> | undefined
   readonly lossShare: Sure<number>

@@ -1,6 +1,12 @@
 /** The road a job travels: from the document to days, stores, money and cautions. */
 
 export { limitNote } from '#core/climate'
+export {
+  type SuggestInput,
+  type Suggestions,
+  suggestBuildUps,
+  type ZoneSuggestions,
+} from './bonds/suggest-for.ts'
 export { weakest } from './certainty.ts'
 export { hasDeckShape } from './deck-shapes.ts'
 export { describeStep, type StepText } from './describe-step.ts'

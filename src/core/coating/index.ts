@@ -28,6 +28,10 @@ export type {
   Where,
 } from './bond/rule.ts'
 export type { CoatClocks, Exposed, Sanding, Stack, StackLayer } from './bond/stack.ts'
+export { type Cost, type Criterion, criteria, type Worth } from './bond/suggest/cost.ts'
+export { coatsOf, grants, type Offer, type Search, type Wish } from './bond/suggest/offer.ts'
+export { isRefused, type Step } from './bond/suggest/step.ts'
+export { type Miss, type Suggested, type Suggestion, suggest } from './bond/suggest/suggest.ts'
 export type { Catalyst } from './catalyst.ts'
 export { catalyst } from './catalyst.ts'
 export {

@@ -2,7 +2,7 @@
 import type { Fault } from './fault.ts'
 import { type Coat, fit } from './material.ts'
 import type { CoatPractice, HidingRule } from './rule.ts'
-import type { Exposed, StackLayer } from './stack.ts'
+import type { StackLayer } from './stack.ts'
 
 /** What is usual for a coat of this kind: the row that fits most closely. */
 export function practiceOf(rows: readonly CoatPractice[], coat: Coat): CoatPractice | undefined {
@@ -30,20 +30,15 @@ export function filmFaults(rows: readonly CoatPractice[], layer: StackLayer): re
 }
 
 /** Fewer coats than the colour takes; only of finishes whose colour is known. */
-export function hidingFaults(
-  rows: readonly HidingRule[],
-  layer: StackLayer,
-  below: readonly Exposed[],
-): readonly Fault[] {
+export function hidingFaults(rows: readonly HidingRule[], layer: StackLayer): readonly Fault[] {
   if (layer.role !== 'finish') return []
   const rule = hidingOf(rows, layer)
   if (!rule || layer.coats >= rule.coats) return []
-  const under = below.at(-1)?.id ?? 'ground'
   return [
     {
       kind: 'colour shows',
       layer: layer.id,
-      under,
+      under: layer.id,
       coats: layer.coats,
       wanted: rule.coats,
       source: rule.source,

@@ -2,8 +2,9 @@
 import { actsAs } from './acts-as.ts'
 import type { Fault } from './fault.ts'
 import { filmFaults, hidingFaults } from './film-limits.ts'
-import { type Bond, judgeBond } from './joint.ts'
+import { type Bond, judgeBond, type Pair } from './joint.ts'
 import type { Joint, Judged } from './judged.ts'
+import type { Coat } from './material.ts'
 import { orderFaults } from './order-faults.ts'
 import type { BondBook } from './rule.ts'
 import { sandingFaults, windowFaults } from './sanding.ts'
@@ -12,38 +13,28 @@ import { type Exposed, exposedAfter, materialOf, type Stack, type StackLayer } f
 /** What stands for the weather, as the last layer's upper neighbour. */
 const sun = { family: 'sun', role: '' } as const
 
+/** How a pair is judged: straight from the rules, or remembered. */
+export type Judging = { readonly book: BondBook; readonly bondOf: (pair: Pair) => Bond }
+
 /**
  * Judges a stack on what is there.
  * @param book rules as the catalogue ships them. @param stack layers from the boat outward; an empty one is judged
  * too. @returns a joint for each pair that touches, between coats and under the sky included, and every fault.
  */
 export function judge(book: BondBook, stack: Stack): Judged {
+  const judging: Judging = { book, bondOf: (pair) => judgeBond(book.rules, pair) }
   const joints: Joint[] = []
   const faults: Fault[] = []
   let below = stack.ground
   for (const layer of stack.layers) {
-    if (layer.role === 'thinner') {
-      faults.push(...orderFaults(book, { wipe: layer, below }))
-      continue
-    }
-    const on = below.map((exposed) => jointOn(book, { exposed, layer, where: stack.where }))
-    joints.push(...on)
-    faults.push(
-      ...on.flatMap((joint, at) => faultsOn(joint, layer, below[at]!)),
-      ...hidingFaults(book.hiding, layer, below),
-      ...filmFaults(book.practice, layer),
-    )
-    if (layer.coats > 1) {
-      const between = betweenCoats(book, layer, stack.where)
-      joints.push(between)
-      faults.push(...sandingFaults(between, layer.between))
-    }
-    below = exposedAfter(below, layer)
+    const found = judgeLayer(judging, { below, layer, where: stack.where })
+    joints.push(...found.joints)
+    faults.push(...found.faults)
+    if (layer.role !== 'thinner') below = exposedAfter(below, layer)
   }
-  const last = stack.layers.findLast((layer) => layer.role !== 'thinner')
-  if (last && stack.weathers && stack.where === 'above water') {
+  if (stack.weathers && stack.where === 'above water') {
     const laid = below.filter((exposed) => !stack.ground.includes(exposed))
-    const under = laid.map((exposed) => jointUnderSky(book, exposed))
+    const under = laid.map((exposed) => jointUnderSky(judging, exposed))
     joints.push(...under.filter(({ bond }) => bond.verdict !== 'untold'))
     faults.push(...under.flatMap(skyFaults))
   }
@@ -51,13 +42,67 @@ export function judge(book: BondBook, stack: Stack): Judged {
   return { joints, faults, ...(pinholes === undefined ? {} : { pinholesAfter: pinholes }) }
 }
 
+export type Laid = {
+  readonly below: readonly Exposed[]
+  readonly layer: StackLayer
+  readonly where: Stack['where']
+}
+
+type Found = { readonly joints: readonly Bare[]; readonly faults: readonly Fault[] }
+
+/** A joint as far as holding goes, without what is done for it. */
+type Bare = Omit<Joint, 'acts'>
+
+/** One layer on all that it meets. */
+export function judgeOnSurfaces(judging: Judging, { below, layer, where }: Laid): Found {
+  const joints = below.map((exposed) => jointOn(judging, { exposed, layer, where }))
+  return { joints, faults: joints.flatMap((joint, at) => faultsOn(joint, layer, below[at]!)) }
+}
+
+/** What a layer is by itself, whatever it lies on: its coats on each other, its film, its colour. */
+export function judgeInItself(judging: Judging, layer: StackLayer, where: Stack['where']): Found {
+  const { book } = judging
+  const joints = layer.coats > 1 ? [betweenCoats(judging, layer, where)] : []
+  return {
+    joints,
+    faults: [
+      ...hidingFaults(book.hiding, layer),
+      ...filmFaults(book.practice, layer),
+      ...joints.flatMap((joint) => sandingFaults(joint, layer.between)),
+    ],
+  }
+}
+
+/** A wipe with solvent is no layer. */
+function judgeLayer(
+  judging: Judging,
+  laid: Laid,
+): { readonly joints: readonly Joint[]; readonly faults: readonly Fault[] } {
+  const { below, layer, where } = laid
+  const { order: rules } = judging.book
+  if (layer.role === 'thinner')
+    return { joints: [], faults: orderFaults(judging.book, { wipe: layer, below }) }
+  const [on, inItself] = [judgeOnSurfaces(judging, laid), judgeInItself(judging, layer, where)]
+  return {
+    joints: [...on.joints, ...inItself.joints].map((joint) => {
+      const sanding = joint.kind === 'between coats' ? layer.between : layer.before
+      return { ...joint, acts: actsAs(joint.bond.preparation, { sanding, on: joint.material, rules }) }
+    }),
+    faults: [...on.faults, ...inItself.faults],
+  }
+}
+
+/** Whether the weather spoils a coat that nothing covers. */
+export const standsWeather = ({ bondOf }: Judging, coat: Coat): boolean =>
+  bondOf({ under: materialOf(coat), over: sun, where: 'above water' }).verdict !== 'no'
+
 type On = { readonly exposed: Exposed; readonly layer: StackLayer; readonly where: Stack['where'] }
 
-function jointOn(book: BondBook, { exposed, layer, where }: On): Joint {
+function jointOn({ bondOf }: Judging, { exposed, layer, where }: On): Bare {
   const candidates = exposed.maybe.length > 0 ? exposed.maybe : [exposed.material]
   const branches = candidates.map((material) => ({
     material,
-    bond: judgeBond(book.rules, { under: material, over: layer, where, cleared: exposed.cleared }),
+    bond: bondOf({ under: material, over: layer, where, cleared: exposed.cleared }),
   }))
   const worst = branches.reduce((found, one) => (rank(one.bond) > rank(found.bond) ? one : found))
   return {
@@ -67,20 +112,15 @@ function jointOn(book: BondBook, { exposed, layer, where }: On): Joint {
     material: exposed.material,
     bond: worst.bond,
     branches: exposed.maybe.length > 0 ? branches : [],
-    acts: actsAs(worst.bond.preparation, {
-      sanding: layer.before,
-      on: exposed.material,
-      rules: book.order,
-    }),
   }
 }
 
 const order: Readonly<Record<Bond['verdict'], number>> = { yes: 0, care: 1, untold: 2, no: 3 }
 const rank = ({ verdict }: Bond): number => order[verdict]
 
-function betweenCoats(book: BondBook, layer: StackLayer, where: Stack['where']): Joint {
+function betweenCoats({ bondOf }: Judging, layer: StackLayer, where: Stack['where']): Bare {
   const material = materialOf(layer)
-  const bond = judgeBond(book.rules, { under: material, over: layer, where })
+  const bond = bondOf({ under: material, over: layer, where })
   return {
     layer: layer.id,
     under: layer.id,
@@ -88,21 +128,20 @@ function betweenCoats(book: BondBook, layer: StackLayer, where: Stack['where']):
     material,
     bond,
     branches: [],
-    acts: actsAs(bond.preparation, { sanding: layer.between, on: material, rules: book.order }),
   }
 }
 
-const jointUnderSky = (book: BondBook, exposed: Exposed): Joint => ({
+const jointUnderSky = ({ bondOf }: Judging, exposed: Exposed): Joint => ({
   layer: 'sun',
   under: exposed.id,
   kind: 'weather',
   material: exposed.material,
-  bond: judgeBond(book.rules, { under: exposed.material, over: sun, where: 'above water' }),
+  bond: bondOf({ under: exposed.material, over: sun, where: 'above water' }),
   branches: [],
   acts: [],
 })
 
-function faultsOn(joint: Joint, layer: StackLayer, below: Exposed): readonly Fault[] {
+function faultsOn(joint: Bare, layer: StackLayer, below: Exposed): readonly Fault[] {
   const at = { layer: joint.layer, under: joint.under }
   const { bond } = joint
   if (bond.verdict === 'untold') return [{ ...at, kind: 'untold' }]
@@ -115,7 +154,7 @@ function faultsOn(joint: Joint, layer: StackLayer, below: Exposed): readonly Fau
   ]
 }
 
-function failing({ layer, under, bond, branches }: Joint): Fault {
+function failing({ layer, under, bond, branches }: Bare): Fault {
   const refused = bond.says.find((said) => said.verdict === 'no' && !said.dissent)
   const about = {
     layer,
@@ -131,7 +170,7 @@ function failing({ layer, under, bond, branches }: Joint): Fault {
     : { ...about, kind: 'fails' }
 }
 
-function disputes({ layer, under, bond }: Joint): readonly Fault[] {
+function disputes({ layer, under, bond }: Bare): readonly Fault[] {
   if (!bond.disputed) return []
   const sources = (wanted: (verdict: string) => boolean) =>
     bond.says

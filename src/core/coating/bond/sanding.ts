@@ -7,7 +7,7 @@ import { type CoatClocks, isGrit, type Sanding, type StackLayer } from './stack.
 const SAME_GRADE = 1.1
 
 export function sandingFaults(
-  { layer, under, kind, material, bond }: Joint,
+  { layer, under, kind, material, bond }: Omit<Joint, 'acts'>,
   sanding: Sanding,
 ): readonly Fault[] {
   const { grit, key } = bond.preparation
@@ -29,7 +29,7 @@ export function sandingFaults(
 
 /** Unsanded on a fresh coat, there must be a time that is neither too early nor too late. */
 export function windowFaults(
-  { layer, under, bond, material }: Joint,
+  { layer, under, bond, material }: Omit<Joint, 'acts'>,
   over: StackLayer,
   { recoatLeastH, recoatMostH }: CoatClocks,
 ): readonly Fault[] {

@@ -1,0 +1,156 @@
+/** Build-ups from what is there to the finish wanted, out of the sheets at hand: the three best, or why there is none. */
+import type { Fault } from '../fault.ts'
+import { practiceOf } from '../film-limits.ts'
+import type { BondBook, StripRule } from '../rule.ts'
+import type { Stack } from '../stack.ts'
+import { add, type Criterion, compareBy, criteria, outdoes, type Worth } from './cost.ts'
+import { type Graph, graphOf } from './graph.ts'
+import { grants, type Search } from './offer.ts'
+import { type Label, nearestWay, pathOf, waysThatHold } from './search.ts'
+import type { Step } from './step.ts'
+
+export type Suggestion = {
+  readonly stack: Stack
+  readonly steps: readonly Step[]
+  readonly worth: Worth
+  /** Stripping that comes first. */
+  readonly strip?: StripRule
+  readonly stripHours: number
+  /** What it is the best by, of all that hold. */
+  readonly best: readonly Criterion[]
+}
+
+/** A build-up that does not hold, and where. */
+export type Miss = {
+  readonly stack: Stack
+  readonly worth: Worth
+  readonly faults: readonly Fault[]
+}
+
+export type Suggested = {
+  /** At most three, the cheapest first. */
+  readonly suggestions: readonly Suggestion[]
+  /** Why there is none: no sheet is such a finish, or no way to it holds; then the nearest miss. */
+  readonly none?: { readonly why: 'no finish' | 'no way'; readonly miss?: Miss }
+  /** Shorter or other ways to the finish of the first suggestion that do not hold. */
+  readonly shortcuts: readonly Miss[]
+}
+
+const SUGGESTIONS = 3
+
+/**
+ * Finds build-ups.
+ * @param book rules. @param search ground, sheets and what is wanted. @returns of all build-ups of at most
+ * `mostLayers` layers without a fault those that no other outdoes in cost, life, days and layers; of these the best
+ * by each, up to three.
+ */
+export function suggest(book: BondBook, search: Search): Suggested {
+  if (!search.offers.some((offer) => grants(search.wish, offer)))
+    return { suggestions: [], none: { why: 'no finish' }, shortcuts: [] }
+  const graph = graphOf(book, search)
+  const found = waysThatHold(graph, search.mostLayers).map((label) =>
+    suggestionOf(label, { book, graph, search }),
+  )
+  const front = undone(found)
+  if (front.length === 0) {
+    const nearest = nearestWay(graph, search.mostLayers)
+    return {
+      suggestions: [],
+      none: { why: 'no way', ...(nearest ? { miss: missOf(nearest, { book, graph, search }) } : {}) },
+      shortcuts: [],
+    }
+  }
+  const picked = pick(front)
+  return { suggestions: picked, shortcuts: shortcutsTo(picked[0]!, { book, graph, search }) }
+}
+
+type In = { readonly book: BondBook; readonly graph: Graph; readonly search: Search }
+
+function suggestionOf(label: Label, { book, graph, search }: In): Suggestion {
+  const { start, offers } = pathOf(label)
+  const begun = graph.starts[start]!
+  const steps = stepsAlong(graph, { start, offers })
+  return {
+    stack: stackOf(graph, { start, offers }, search),
+    steps,
+    worth: worthOf(book, label, graph),
+    ...(begun.strip ? { strip: begun.strip } : {}),
+    stripHours: begun.hours,
+    best: [],
+  }
+}
+
+type Path = ReturnType<typeof pathOf>
+
+const stepsAlong = (graph: Graph, { start, offers }: Path): readonly Step[] =>
+  offers.map((offer, at) => graph.step(at === 0 ? -1 - start : offers[at - 1]!, offer))
+
+const stackOf = (graph: Graph, path: Path, { where }: Search): Stack => ({
+  ground: graph.starts[path.start]!.ground,
+  layers: stepsAlong(graph, path).map(({ layer }) => layer),
+  where,
+  weathers: true,
+})
+
+const worthOf = (book: BondBook, { at, cost }: Label, graph: Graph): Worth => ({
+  ...cost,
+  lifeHours: practiceOf(book.practice, graph.offers[at]!)?.lifeHours ?? 0,
+})
+
+/** Those that no other outdoes; of equals the first. */
+const undone = (found: readonly Suggestion[]): readonly Suggestion[] =>
+  found.filter(
+    (one, at) =>
+      !found.some(
+        (other, index) =>
+          index !== at && outdoes(other.worth, one.worth) && (index < at || !outdoes(one.worth, other.worth)),
+      ),
+  )
+
+/** The best by each criterion in turn, each build-up once; then the cheapest of the rest. */
+function pick(front: readonly Suggestion[]): readonly Suggestion[] {
+  const bestBy = (criterion: Criterion): Suggestion =>
+    front.reduce((best, one) => (compareBy(criterion, one.worth, best.worth) < 0 ? one : best))
+  const winners = new Map(criteria.map((criterion) => [criterion, bestBy(criterion)]))
+  const rest = [...front].sort((a, b) => compareBy('cost', a.worth, b.worth))
+  const chosen = [...new Set([...winners.values(), ...rest])].slice(0, SUGGESTIONS)
+  return chosen.map((one) => ({
+    ...one,
+    best: criteria.filter((criterion) => winners.get(criterion) === one),
+  }))
+}
+
+function missOf(label: Label, { book, graph, search }: In): Miss {
+  const path = pathOf(label)
+  return {
+    stack: stackOf(graph, path, search),
+    worth: worthOf(book, label, graph),
+    faults: stepsAlong(graph, path).flatMap(({ faults }) => faults),
+  }
+}
+
+/** Straight on the ground, or with one layer of another kind between: what somebody in a hurry would try. */
+function shortcutsTo({ stack, worth, steps }: Suggestion, { book, graph, search }: In): readonly Miss[] {
+  const last = graph.offers.indexOf(steps.at(-1)!.offer)
+  const tried = [[last], ...graph.offers.flatMap((_, first) => (first === last ? [] : [[first, last]]))]
+  const failing = tried
+    .filter((offers) => offers.length <= stack.layers.length)
+    .map((offers) => {
+      const label = offers.reduce<Label>(
+        (from, to) => {
+          const { cost, faults } = graph.step(from.at, to)
+          return { at: to, cost: add(from.cost, { ...cost, misses: faults.length > 0 ? 1 : 0 }), from }
+        },
+        { at: -1, cost: graph.starts[0]!.cost },
+      )
+      return missOf(label, { book, graph, search })
+    })
+    .filter(({ faults, worth: own }) => faults.length > 0 && own.layers <= worth.layers)
+    .sort((a, b) => a.worth.layers - b.worth.layers || compareBy('cost', a.worth, b.worth))
+  return failing.filter((one, at) => failing.findIndex((other) => sameReasons(one, other)) === at).slice(0, 2)
+}
+
+const sameReasons = (one: Miss, other: Miss): boolean => reasonsOf(one) === reasonsOf(other)
+
+const reasonsOf = ({ faults }: Miss): string =>
+  [...new Set(faults.map((fault) => ('reason' in fault ? fault.reason : fault.kind)))].sort().join(' ')

@@ -1,0 +1,119 @@
+/** Suggested build-ups for a job: zones that stand alike, the sheets of the job, what their packs cost. */
+import type { Catalogue } from '#catalogue'
+import { type Offer, type Suggested, suggest, type Wish } from '#core/coating'
+import type { MoneyTerms, Work } from '#job'
+import { usualSpread } from '../build-ups.ts'
+import type { Known } from '../known.ts'
+import { readCatalogue } from '../read-catalogue.ts'
+import type { Plan, ResolvedSheet, ZoneArea } from '../types.ts'
+import { type Around, clocksOf, coatOf, groundOf } from './ground.ts'
+import { liesBelowWater } from './stack-of.ts'
+
+export type SuggestInput = {
+  readonly plan: Pick<Plan, 'surfaces' | 'marks' | 'buildUps' | 'repairs'>
+  readonly work: Pick<Work, 'zones' | 'packs'>
+  readonly prices: MoneyTerms['prices'] | undefined
+  readonly catalogue: Catalogue
+  /** Only a finish of this family, or this sheet; of any when left out. */
+  readonly wish: Pick<Wish, 'family' | 'sheet'>
+}
+
+export type ZoneSuggestions = Suggested & {
+  readonly zones: readonly string[]
+  readonly existing: string
+  readonly areaM2: number
+  readonly wish: Wish
+}
+
+export type Suggestions = {
+  readonly groups: readonly ZoneSuggestions[]
+  /** Sheets left out, since nobody knows how far they go. */
+  readonly unspread: readonly string[]
+  /** Sheets that no pack gives a price for. */
+  readonly unpriced: readonly string[]
+}
+
+/** More than eight layers nobody paints. */
+const MOST_LAYERS = 8
+
+const coating: ReadonlySet<string> = new Set(['primer', 'tie coat', 'finish', 'non-skid'])
+
+/**
+ * Three build-ups for every group of zones that stand alike.
+ * @param input the plan they belong to; its own layers are not looked at. @returns one answer a group, the largest
+ * first.
+ */
+export function suggestBuildUps(input: SuggestInput): Suggestions {
+  const known = readCatalogue.run({ catalogue: input.catalogue })
+  const sheets = input.plan.buildUps.sheets.filter(({ role }) => coating.has(role))
+  const offers = sheets.flatMap((sheet) => offerOf(sheet, input, known))
+  const groups = groupsOf(input, known).map(({ zones, ground, where, role }): ZoneSuggestions => {
+    const areaM2 = zones.reduce((sum, zone) => sum + zone.areaM2, 0)
+    const wish: Wish = { role, ...input.wish }
+    const found = suggest(known.bonds, { ground, where, areaM2, offers, wish, mostLayers: MOST_LAYERS })
+    return { ...found, zones: zones.map(({ id }) => id), existing: zones[0]!.existing, areaM2, wish }
+  })
+  const offered = new Set(offers.map(({ id }) => id))
+  return {
+    groups: groups.sort((a, b) => b.areaM2 - a.areaM2),
+    unspread: sheets.filter(({ id }) => !offered.has(id)).map(({ id }) => id),
+    unpriced: offers.filter(({ coinsPerL }) => coinsPerL === undefined).map(({ id }) => id),
+  }
+}
+
+type Group = {
+  readonly zones: ZoneArea[]
+  readonly ground: ReturnType<typeof groundOf>
+  readonly where: 'above water' | 'below water'
+  readonly role: string
+}
+
+function groupsOf({ plan, work }: SuggestInput, known: Known): readonly Group[] {
+  const around: Around = {
+    zones: [...plan.surfaces.zones, ...plan.marks.zones],
+    given: work.zones,
+    buildUps: plan.buildUps,
+    repairs: plan.repairs,
+    guesses: known.bonds.guesses,
+  }
+  const groups = new Map<string, Group>()
+  for (const zone of around.zones) {
+    const ground = groundOf(zone, around)
+    const where = liesBelowWater(zone) ? 'below water' : 'above water'
+    const role = zone.kind === 'non-skid' ? 'non-skid' : 'finish'
+    // Which finding it was matters to nobody here, what it was mended with does.
+    const key = JSON.stringify([ground.map(({ id: _id, ...exposed }) => exposed), where, role])
+    const same = groups.get(key)
+    if (same) same.zones.push(zone)
+    else groups.set(key, { zones: [zone], ground, where, role })
+  }
+  return [...groups.values()]
+}
+
+function offerOf(sheet: ResolvedSheet, input: SuggestInput, known: Known): readonly Offer[] {
+  const spread = usualSpread(sheet, known)
+  if (!spread || spread.value <= 0) return []
+  const coins = coinsPerLitre(sheet.id, input)
+  return [
+    {
+      id: sheet.id,
+      ...coatOf(sheet),
+      colour: sheet.colour,
+      clocks: clocksOf(sheet),
+      ...(sheet.dryFilmM ? { dryFilmM: sheet.dryFilmM.value } : {}),
+      litresPerM2: 1000 / spread.value,
+      ...(coins === undefined ? {} : { coinsPerL: coins }),
+    },
+  ]
+}
+
+/** By the pack that is cheapest a litre; whole packs are bought in the stores. */
+function coinsPerLitre(sheet: string, { work, prices }: SuggestInput): number | undefined {
+  const each = work.packs
+    .filter((pack) => pack.sheet === sheet)
+    .flatMap((pack) => {
+      const price = prices?.find((one) => one.pack === pack.id)?.price.coins
+      return price === undefined ? [] : [price / (pack.volume.value * 1000)]
+    })
+  return each.length === 0 ? undefined : Math.min(...each)
+}
