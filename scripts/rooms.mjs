@@ -55,7 +55,7 @@ export const rooms = [
   coreRoom('money'),
   coreRoom('safety'),
   coreRoom('record'),
-  { name: 'intake', values: [], types: ['core/climate', 'core/geometry', 'job'] },
+  { name: 'intake', values: ['core/climate'], types: ['core/geometry', 'job'] },
   { name: 'job', values: ['units'], types: [] },
   { name: 'replica', values: ['job'], types: [] },
   { name: 'catalogue', values: [], types: ['job'] },

@@ -81,11 +81,11 @@ test('a room that the table does not allow is refused, however it is imported', 
 })
 
 test('a room of which only types may be imported gives no values', () => {
-  const fault = 'src/intake/read.ts:1: intake may import only types of core/climate: write `import type`'
-  expect(problems({ 'src/intake/read.ts': "import { dew } from '#core/climate'" })).toEqual([fault])
-  expect(problems({ 'src/intake/read.ts': "import { type Hour } from '#core/climate'" })).toEqual([fault])
-  expect(problems({ 'src/intake/read.ts': "export { dew } from '#core/climate'" })).toEqual([fault])
-  expect(problems({ 'src/intake/read.ts': "export type { Hour } from '#core/climate'" })).toEqual([])
+  const fault = 'src/intake/read.ts:1: intake may import only types of core/geometry: write `import type`'
+  expect(problems({ 'src/intake/read.ts': "import { dew } from '#core/geometry'" })).toEqual([fault])
+  expect(problems({ 'src/intake/read.ts': "import { type Hour } from '#core/geometry'" })).toEqual([fault])
+  expect(problems({ 'src/intake/read.ts': "export { dew } from '#core/geometry'" })).toEqual([fault])
+  expect(problems({ 'src/intake/read.ts': "export type { Hour } from '#core/geometry'" })).toEqual([])
 })
 
 test('nobody reaches past a door', () => {

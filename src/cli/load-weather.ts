@@ -1,6 +1,6 @@
 /** Hourly weather from a file, refused with every problem in it when it has any. */
 import { dirname, resolve } from 'node:path'
-import { type Problem, readWeatherCsv, seriesHash, type WeatherRead } from '#intake'
+import { type Problem, readWeather, seriesHash, type WeatherRead } from '#intake'
 import { problemLine } from '#words'
 import { CliFault } from './fault.ts'
 import type { LoadedJob } from './load-job.ts'
@@ -17,7 +17,7 @@ export type LoadedWeather = {
 }
 
 export async function loadWeather(path: string): Promise<LoadedWeather> {
-  const result = readWeatherCsv(await readBytes(path))
+  const result = readWeather(await readBytes(path))
   if (!result.ok) throw new CliFault(weatherProblemLines(path, result.problems))
   return { path, series: result.series, hash: seriesHash(result.series), problems: result.problems }
 }

@@ -11,7 +11,7 @@ import { type LoadedWeather, weatherFor } from './load-weather.ts'
 import { plainWords } from './plain-words.ts'
 
 export const planFlags: readonly Flag[] = [
-  { flags: '--weather <file>', doc: 'hourly weather (CSV) instead of the file the job names' },
+  { flags: '--weather <file>', doc: 'hourly weather instead of the file the job names' },
   { flags: '--now <moment>', doc: 'plan as if it were this moment, for example 2027-04-10T08:00' },
   { flags: '--gaps', doc: 'plan although the weather has gaps: their hours count as unknown' },
   { flags: '--seed <number>', doc: 'seed for whatever is drawn at random; 1 when left out' },

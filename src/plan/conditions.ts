@@ -31,6 +31,8 @@ import type {
 
 export type ConditionsInput = {
   readonly weather: HourlySeries | undefined
+  /** The weather is a typical year over these dates. */
+  readonly typicalYear: boolean
   readonly place: Work['place']
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
@@ -45,7 +47,7 @@ type PlaceName = 'boat' | 'indoors'
  * of one product's limits judges the hours of that product again and no others.
  */
 export function judgeConditions(run: Runner, input: ConditionsInput): Conditions {
-  const { weather, place } = input
+  const { weather, typicalYear, place } = input
   if (!weather) return run(withoutWeather, {})
   const { questions } = run(askedOf, {
     buildUps: input.buildUps,
@@ -60,7 +62,13 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     const air = airs.find((one) => one.place === question.place)!
     return run(hoursStage(question.key), { question, air })
   })
-  return run(conditions, { weather, place, ...numbered('air', airs), ...numbered('zone', zones) })
+  return run(conditions, {
+    weather,
+    typicalYear,
+    place,
+    ...numbered('air', airs),
+    ...numbered('zone', zones),
+  })
 }
 
 const withoutWeather: Stage<Readonly<Record<string, never>>, Conditions> = {
@@ -78,13 +86,15 @@ const withoutWeather: Stage<Readonly<Record<string, never>>, Conditions> = {
 const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, T>> =>
   Object.fromEntries(list.map((member, index) => [`${name} ${index}`, member]))
 
-type Together = { readonly weather: HourlySeries; readonly place: Work['place'] } & Readonly<
-  Record<string, unknown>
->
+type Together = {
+  readonly weather: HourlySeries
+  readonly typicalYear: boolean
+  readonly place: Work['place']
+} & Readonly<Record<string, unknown>>
 
 const conditions: Stage<Together, Conditions> = {
   name: 'conditions',
-  run: ({ weather, place, ...parts }) => {
+  run: ({ weather, typicalYear, place, ...parts }) => {
     const firstMinute = weather.startMs / 60_000
     return {
       zones: named<ZoneHours>('zone', parts),
@@ -92,7 +102,12 @@ const conditions: Stage<Together, Conditions> = {
       sky: skyHours(weather),
       firstMinute,
       lastMinute: firstMinute + weather.hours * 60,
-      notes: [...shelterNotes(place.shelter), ...gapNotes(weather), ...placeNotes(place)],
+      notes: [
+        ...shelterNotes(place.shelter),
+        ...(typicalYear ? [typicalNote(weather)] : []),
+        ...gapNotes(weather),
+        ...placeNotes(place),
+      ],
     }
   },
   fresh: true,
@@ -228,6 +243,12 @@ const MOST_HOURS_AFTER = 48
 /** Dew must stay off until the sheet's clock has run in the air the film really gets, from each hour on. */
 const hoursAfter = ({ dryToDew }: Question, inside: HourlySeries): readonly number[] =>
   dryToDew ? hoursToRun({ table: dryToDew.value, airC: inside.airC, most: MOST_HOURS_AFTER }) : [0]
+
+const typicalNote = ({ source }: HourlySeries): Note => ({
+  code: 'conditions.typicalYear',
+  severity: 'assumed',
+  data: { source },
+})
 
 function gapNotes(weather: HourlySeries): readonly Note[] {
   return weather.gaps.map((gap) => ({

@@ -12,6 +12,7 @@ import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
 import { colours } from './colours.ts'
 import { judgeConditions } from './conditions.ts'
+import { datedWeather } from './dated-weather.ts'
 import { days, daysGrid } from './days.ts'
 import { deck } from './deck-shapes.ts'
 import { taped } from './girths.ts'
@@ -76,7 +77,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const fromDate = laterOf(job.start, dateOf(input.nowMs, place.timeZone))
   // To the quarter hour, or every minute that passes would set the days anew.
   const nowMinute = Math.ceil(input.nowMs / 900_000) * 15
-  const weather = weatherAsTold(run, { weather: input.weather, log })
+  const given = datedWeather(run, { weather: input.weather, fromDate })
+  const weather = weatherAsTold(run, { weather: given, log })
 
   const known = run(readCatalogue, { catalogue })
   const measured = run(hull, { boat, stations: work.stations, points: work.points })
@@ -149,6 +151,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const quantity = run(withLostPaint, { quantities: planned, lost })
   const condition = judgeConditions(run, {
     weather,
+    typicalYear: input.weather?.typicalYear === true,
     place,
     buildUps: buildUp,
     surfaces: surface,

@@ -14,7 +14,7 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
   'daysscreen.weatherSay':
-    'A CSV file with one line an hour and a line of heads: time with its offset from UTC, airC and humidityPct; better with windMps, rainMm, cloudPct and sunWm2 too.',
+    'A typical year as EPW, a forecast as JSON from Open-Meteo, MET Norway or the National Weather Service, or a table as CSV with a line of heads and a line an hour.',
   'daysscreen.quiet': 'Nothing on these days: {names}.',
   'daysscreen.noWeather':
     'No weather reaches these days: clocks run at the air of the last week that is known.',

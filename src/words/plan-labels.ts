@@ -198,6 +198,10 @@ const weather: Readonly<Record<string, string>> = {
   'weather.rainChanceShare': 'Chance of rain',
   'weather.cloudShare': 'Cloud',
   'weather.sunWPerM2': 'Sun',
+  'weather.sunBeamWPerM2': 'Sun alone, square on',
+  'weather.sunDiffuseWPerM2': 'Sky without the sun',
+  'weather.skyHeatWPerM2': 'Heat from the sky',
+  'weather.dewC': 'Dew point, as given',
 }
 
 export const planLabels: Readonly<Record<string, string>> = {

@@ -52,6 +52,8 @@ const hours: Readonly<Record<string, string>> = {
     'No weather is given, so paintable hours are not judged and every clock runs at {airC}. Add an hourly weather file to the job.',
   'conditions.weatherGap':
     'The weather has a gap of {hours} from {fromAtMs}. Those hours count as unknown; use a file without gaps.',
+  'conditions.typicalYear':
+    'The weather is a typical year{source, select, none {} other { ({source})}} and no forecast: it tells what the season is like, not what a day will be. Fetch a forecast when the first coat is near.',
   'conditions.placeUnknown':
     'Latitude and longitude of the place are missing, so the sun is not reckoned with. Add them.',
   'calendar.nobodyWorks':

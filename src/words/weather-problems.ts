@@ -2,10 +2,37 @@
 export const weatherProblems: Readonly<Record<string, string>> = {
   'intake.fileTooLarge':
     'The file holds {sizeBytes} bytes; at most {mostBytes} are read. Cut it to the weeks you need.',
-  'intake.notUtf8':
-    'The text is not in UTF-8{found, select, utf16 { but in UTF-16} other {}}. Save it again as CSV in UTF-8.',
-  'intake.binary': 'This is not a text file. Save the weather as CSV in UTF-8.',
-  'intake.empty': 'The file is empty. Choose a CSV file with a header and one line for every hour.',
+  'intake.binary':
+    'This is not a text file. Choose EPW, the JSON of a forecast service, or save the weather as CSV in UTF-8.',
+  'intake.empty': 'The file is empty. Choose a file with weather hour by hour.',
+  'intake.jsonBroken': 'The JSON breaks off or has a fault in its form. Fetch the file again.',
+  'intake.jsonUnknown':
+    'This JSON is none of the forecasts that are read: those of Open-Meteo and MET Norway, and grid points and hourly forecast of the National Weather Service.',
+  'intake.jsonNumber': '“{found}” at {at} is not a figure that can be read. Fetch the file again.',
+  'intake.jsonTime': '“{found}” at {at} is not a time on the hour. Fetch the file again.',
+  'intake.jsonOffset':
+    'The file does not say how far its clock is from UTC ({at}). Fetch it again with a time zone.',
+  'intake.jsonLengths':
+    'The list {name} has {found, plural, one {# figure} other {# figures}} for {expected, plural, one {# hour} other {# hours}}. Fetch the file again.',
+  'intake.unitUnknown': 'The unit “{found}” of {name} is not known. Fetch the file in metric units.',
+  'intake.epwHead':
+    'The first line does not say how far the clock of the station is from UTC. It must begin with LOCATION and have nine fields after it.',
+  'intake.epwMinutes':
+    'The row is for minute {found}; only whole hours are read. Take the file with one row an hour.',
+  'intake.epwPartYear':
+    'The file holds {rows} rows of years that do not join. A whole typical year has {yearRows}: fetch the file again.',
+  'intake.typicalYear':
+    'This is a typical year{count, plural, one { made of one year, {firstYear, number, ::group-off}} other { put together from # years, {firstYear, number, ::group-off} to {lastYear, number, ::group-off}}}: good for which season, no forecast of any day. It is laid over the dates of the job.',
+  'intake.leapDayLeftOut':
+    '{count, plural, one {# row} other {# rows}} of 29 February left out: a typical year has 365 days.',
+  'intake.rainSeenOnly':
+    'In {count, plural, one {# hour} other {# hours}} rain was seen and not measured; it counts as {rainMm}, which is assumed.',
+  'intake.forecastThins':
+    'From {fromAtMs} on the forecast speaks only every {stepHours}. The hours between are unknown; their rain is spread evenly.',
+  'intake.humidityFromDew':
+    'In {count, plural, one {# hour} other {# hours}} the humidity was worked out from air and dew point.',
+  'intake.hourOutOfRange':
+    'The figure {found} in {name} at {foundAtMs} cannot be right: it must be from {least} to {most}.',
   'intake.noHeader':
     'There is no header. The first line after the remarks must name the columns, for example time,airC,humidityPct.',
   'intake.noRows': 'There is a header but no line with weather under it. Add one line for every hour.',

@@ -6,7 +6,7 @@ import { section, table } from '../views/table.ts'
 
 export const weather: Command = {
   name: 'weather',
-  summary: 'read a weather file (CSV) and say what is in it',
+  summary: 'read a weather file and say what is in it',
   argument: { name: '<file>', doc: 'hourly weather, or - for standard input' },
   flags: [],
   run: async ({ argument }) => {
@@ -43,6 +43,7 @@ export const weather: Command = {
         hash,
         source: series.source,
         licence: series.licence,
+        typicalYear: series.typicalYear === true,
         gaps: series.gaps,
         columns,
         problems,
@@ -68,6 +69,10 @@ const keys = [
   'rainChanceShare',
   'cloudShare',
   'sunWm2',
+  'sunBeamWm2',
+  'sunDiffuseWm2',
+  'skyHeatWm2',
+  'dewC',
 ] as const
 
 function summary(series: WeatherSeries): readonly ColumnSummary[] {
@@ -78,7 +83,7 @@ function summary(series: WeatherSeries): readonly ColumnSummary[] {
     if (known.length === 0) return []
     return [
       {
-        key: key === 'sunWm2' ? 'sunWPerM2' : key,
+        key: key.replace(/Wm2$/, 'WPerM2'),
         least: known.reduce((a, b) => Math.min(a, b)),
         mean: known.reduce((a, b) => a + b, 0) / known.length,
         most: known.reduce((a, b) => Math.max(a, b)),

@@ -35,6 +35,16 @@ export type HourlySeries = {
   readonly cloudShare?: HourlyColumn
   /** Sun and sky on a level surface, mean over the hour, W/m². */
   readonly sunWm2?: HourlyColumn
+  /** The sun alone on a surface that faces it, mean over the hour, W/m². */
+  readonly sunBeamWm2?: HourlyColumn
+  /** The sky alone, without the sun, on a level surface, mean over the hour, W/m². */
+  readonly sunDiffuseWm2?: HourlyColumn
+  /** Heat that sky and clouds send down on a level surface, mean over the hour, W/m². */
+  readonly skyHeatWm2?: HourlyColumn
+  /** Dew point at the start of the hour as the source has it, °C; what is planned goes by `humidityShare`. */
+  readonly dewC?: HourlyColumn
+  /** The hours of a typical year: month, day and hour of the day count, the year does not. See `overDates`. */
+  readonly typicalYear?: true
   readonly gaps: readonly Gap[]
   /** Where the weather is from, in one line; empty when the file did not say. */
   readonly source: string
@@ -50,6 +60,10 @@ export const optionalColumns = [
   'rainChanceShare',
   'cloudShare',
   'sunWm2',
+  'sunBeamWm2',
+  'sunDiffuseWm2',
+  'skyHeatWm2',
+  'dewC',
 ] as const
 export type OptionalColumn = (typeof optionalColumns)[number]
 

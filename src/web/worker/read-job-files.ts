@@ -3,7 +3,7 @@
  * ones what the command line says.
  */
 import { catalogueIds } from '#catalogue'
-import { mostWeatherBytes, readWeatherCsv, seriesHash, writeWeatherCsv } from '#intake'
+import { isForecast, mostWeatherBytes, readWeather as readSeries, seriesHash, writeWeatherCsv } from '#intake'
 import { byPlace, limits, parseJob, project, type RawDocument } from '#job'
 import type { LineProblem } from '#words'
 import type { GivenWeather } from '../device/keep-weather.ts'
@@ -23,11 +23,17 @@ export type JobRead =
     }
   | { readonly ok: false; readonly problems: readonly FileProblem[] }
 
-const isWeather = ({ name }: GivenFile): boolean => /\.(csv|txt)$/i.test(name)
+/** By its name; of JSON, which a job may be as well, by what is in it. */
+async function isWeather(file: GivenFile): Promise<boolean> {
+  if (/\.json$/i.test(file.name) && file.size <= mostWeatherBytes)
+    return isForecast(new Uint8Array(await file.arrayBuffer()))
+  return /\.(csv|txt|epw)$/i.test(file.name)
+}
 
 export async function readJobFiles(files: readonly GivenFile[]): Promise<JobRead> {
-  const [job, ...moreJobs] = files.filter((file) => !isWeather(file))
-  const [csv, ...moreWeather] = files.filter(isWeather)
+  const kinds = await Promise.all(files.map(isWeather))
+  const [job, ...moreJobs] = files.filter((_, index) => !kinds[index])
+  const [csv, ...moreWeather] = files.filter((_, index) => kinds[index])
   if (!job) return refused([{ code: 'import.noJob', data: {}, file: csv?.name ?? '' }])
   const extra = [...moreJobs, ...moreWeather].map(({ name }) => ({
     code: 'import.oneAtATime',
@@ -75,7 +81,7 @@ export async function readWeather(file: GivenFile): Promise<WeatherRead> {
     file: name,
   }
   if (size > mostWeatherBytes) return { problems: [tooLarge] }
-  const read = readWeatherCsv(new Uint8Array(await file.arrayBuffer()))
+  const read = readSeries(new Uint8Array(await file.arrayBuffer()))
   if (!read.ok) return { problems: ofFile(name, read.problems) }
   const bytes = new TextEncoder().encode(writeWeatherCsv(read.series))
   return { given: { hash: seriesHash(read.series), bytes }, problems: [] }

@@ -42,7 +42,7 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
       <p className="give-weather-say">{words.sentence('daysscreen.weatherSay')}</p>
       <FileButton
         label={labelOf('daysScreen.giveWeather')}
-        accept=".csv,.txt"
+        accept=".csv,.txt,.epw,.json"
         onFiles={([file]) => {
           if (file) void bring(file)
         }}

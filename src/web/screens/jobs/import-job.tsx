@@ -64,7 +64,7 @@ export const ImportJob = ({ state, bring, without }: JobImport) => {
       <p className="jobs-import-say">{words.sentence('import.say')}</p>
       <FileButton
         label={labelOf('import.pick')}
-        accept=".yaml,.yml,.json,.csv"
+        accept=".yaml,.yml,.json,.csv,.epw,.txt"
         multiple
         onFiles={bring}
         disabled={state.kind === 'reading'}

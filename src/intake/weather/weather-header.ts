@@ -1,7 +1,7 @@
 /** The head of a weather file: lines of remarks, then the names of the columns. */
-import { nearestName } from './nearest-name.ts'
-import type { Problem } from './problem.ts'
-import { oneLine, shown } from './problem.ts'
+import { nearestName } from '../nearest-name.ts'
+import type { Problem } from '../problem.ts'
+import { oneLine, shown } from '../problem.ts'
 import type { WeatherColumn } from './weather-columns.ts'
 import { columnHints, timeColumn, weatherColumns } from './weather-columns.ts'
 
@@ -13,14 +13,16 @@ export type WeatherHeader = {
   readonly problems: readonly Problem[]
 }
 
-/** `# source: …` and `# licence: …`; other remarks are passed over. */
-export function readRemark(
-  line: string,
-): { readonly key: 'source' | 'licence'; readonly text: string } | undefined {
+/** Remarks that say something of the whole file. */
+export type Remarks = { readonly source: string; readonly licence: string; readonly typicalYear: boolean }
+
+/** `# source: …`, `# licence: …` and `# typical year: yes`; other remarks are passed over. */
+export function readRemark(line: string): Partial<Remarks> {
+  if (/^#\s*typical year\s*:\s*yes\s*$/i.test(line)) return { typicalYear: true }
   const found = /^#\s*(source|licen[cs]e)\s*:\s*(.*)$/i.exec(line)
-  if (found === null) return undefined
+  if (found === null) return {}
   const key = found[1]!.toLowerCase() === 'source' ? 'source' : 'licence'
-  return { key, text: oneLine(found[2]!, mostRemark) }
+  return { [key]: oneLine(found[2]!, mostRemark) }
 }
 
 /** Longest source or licence line, letters. */

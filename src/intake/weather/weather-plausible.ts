@@ -1,9 +1,12 @@
 /** Whether figures can be what their column says: range by range, and whole columns in the wrong unit. */
-import type { Problem, ProblemList } from './problem.ts'
-import { addProblem, problemList } from './problem.ts'
+import type { Problem, ProblemList } from '../problem.ts'
+import { addProblem, problemList } from '../problem.ts'
 import type { WeatherColumn } from './weather-columns.ts'
 import type { WeatherHeader } from './weather-header.ts'
 import type { WeatherRow, WeatherRows } from './weather-rows.ts'
+
+/** One column, in the unit of its file. */
+export type Figures = Float64Array | readonly number[]
 
 /** No place on earth is warmer than this in half of its hours, °C. */
 const warmestMedianC = 45
@@ -22,9 +25,9 @@ export function wrongColumns(header: WeatherHeader, { rows, problems }: WeatherR
   })
 }
 
-function wrongColumn(
+export function wrongColumn(
   column: WeatherColumn,
-  figures: readonly number[],
+  figures: Figures,
 ): Pick<Problem, 'code' | 'data'> | undefined {
   const { name } = column
   if (figures.length === 0)
@@ -36,17 +39,29 @@ function wrongColumn(
   return undefined
 }
 
-/** Humidity is never 1 % throughout; cloud and rain may well be 0 throughout, so they must show a fraction. */
-function inShares(column: WeatherColumn, figures: readonly number[]): boolean {
-  const small = greatest(figures) <= 1
-  return small && (column.required || figures.some((figure) => figure > 0 && figure < 1))
+/**
+ * Humidity is never 1 % throughout. Cloud and rain may well be 0 or next to nothing through a clear week: what is a share
+ * shows a fraction, and something in more than a third of the hours.
+ */
+function inShares(column: WeatherColumn, figures: Figures): boolean {
+  if (greatest(figures) > 1) return false
+  if (column.required) return true
+  let some = 0
+  let fraction = false
+  for (const figure of figures) {
+    if (figure > 0) some++
+    if (figure > 0 && figure < 1) fraction = true
+  }
+  return fraction && 3 * some > figures.length
 }
 
-function greatest(figures: readonly number[]): number {
-  return figures.reduce((most, figure) => Math.max(most, figure), Number.NEGATIVE_INFINITY)
+function greatest(figures: Figures): number {
+  let most = Number.NEGATIVE_INFINITY
+  for (const figure of figures) most = Math.max(most, figure)
+  return most
 }
 
-function median(figures: readonly number[]): number {
+function median(figures: Figures): number {
   return Float64Array.from(figures).sort()[Math.floor(figures.length / 2)]!
 }
 

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { HourlySeries } from '#core/climate'
-import { problemsTold } from './problem.ts'
+import { problemsTold } from '../problem.ts'
 import { seriesHash } from './series-hash.ts'
-import { mostWeatherBytes, readWeatherCsv } from './weather-csv.ts'
+import { readWeatherCsv } from './weather-csv.ts'
+import { mostWeatherBytes } from './weather-read.ts'
 import { writeWeatherCsv } from './write-weather-csv.ts'
 
 const bytes = (text: string) => new TextEncoder().encode(text)
@@ -239,8 +240,13 @@ describe('what is no weather file at all', () => {
     ['a header only', bytes(header), 'intake.noRows'],
     ['zeros', new Uint8Array(1000), 'intake.binary'],
     ['a picture', Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0), 'intake.binary'],
-    ['Latin-1', Uint8Array.from([...'Température'].map((letter) => letter.charCodeAt(0))), 'intake.notUtf8'],
-    ['UTF-16', Uint8Array.of(0xff, 0xfe, 0x74, 0x00), 'intake.notUtf8'],
+    [
+      'Latin-1',
+      Uint8Array.from([...'Température'].map((letter) => letter.charCodeAt(0))),
+      'intake.columnUnknown',
+    ],
+    ['half of UTF-16', Uint8Array.of(0xff, 0xfe, 0x74, 0x00, 0x74), 'intake.binary'],
+    ['UTF-16 with zeros in it', Uint8Array.of(0xfe, 0xff, 0x00, 0x74, 0x00, 0x00), 'intake.binary'],
     ['another table', bytes('a,b\n1,2\n'), 'intake.columnUnknown'],
     ['a page', bytes('<!doctype html><html><body>Not found</body></html>'), 'intake.columnUnknown'],
   ])('%s is refused by name', (_, file, code) => {

@@ -1,13 +1,9 @@
 /** Rows of a weather file set in order, one an hour: what is double, out of order, off the hour or missing. */
-import type { Gap } from '#core/climate'
-import type { ProblemList } from './problem.ts'
-import { addProblem, problemList } from './problem.ts'
+import { type Gap, hourMs } from '#core/climate'
+import type { ProblemList } from '../problem.ts'
+import { addProblem, problemList } from '../problem.ts'
+import { mostHours } from './weather-grid.ts'
 import type { WeatherRow } from './weather-rows.ts'
-
-export const hourMs = 3_600_000
-
-/** Longest series, h: eleven years. */
-export const mostHours = 100_000
 
 export type WeatherHours = {
   /** The rows in order of time, none at the same hour. */

@@ -1,7 +1,7 @@
 /** The lines of a weather file under its header: fields to times and numbers, each problem with its place. */
 import Papa from 'papaparse'
-import type { Problem, ProblemData, ProblemList } from './problem.ts'
-import { addProblem, problemList, shown } from './problem.ts'
+import type { Problem, ProblemData, ProblemList } from '../problem.ts'
+import { addProblem, problemList, shown } from '../problem.ts'
 import type { WeatherHeader } from './weather-header.ts'
 import { readTime } from './weather-time.ts'
 

@@ -1,9 +1,8 @@
 /** Writes a series as the CSV that `readWeatherCsv` reads. */
-import type { HourlySeries } from '#core/climate'
-import { oneLine } from './problem.ts'
+import { type HourlySeries, hourMs } from '#core/climate'
+import { oneLine } from '../problem.ts'
 import { columnsOf, timeColumn } from './weather-columns.ts'
 import { mostRemark } from './weather-header.ts'
-import { hourMs } from './weather-hours.ts'
 import { writeTime } from './weather-time.ts'
 
 /** Figures are kept to a millionth of the unit written: finer than any instrument, and a round trip keeps them. */
@@ -20,6 +19,7 @@ export function writeWeatherCsv(series: HourlySeries, offsetMinutes = 0): string
   const lines = [
     ...remark('source', series.source),
     ...remark('licence', series.licence),
+    ...(series.typicalYear ? ['# typical year: yes'] : []),
     [timeColumn, ...columns.map((column) => column.name)].join(','),
   ]
   for (let hour = 0; hour < series.hours; hour++) {

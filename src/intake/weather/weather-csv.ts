@@ -1,26 +1,20 @@
 /** Reads an hourly weather file of our own plain form: hostile bytes to a series, bounded, every problem placed. */
-import type { HourlySeries, OptionalColumn } from '#core/climate'
-import { decodeText } from './decode-text.ts'
-import type { Problem, ProblemList } from './problem.ts'
-import { addProblem, problemList, tellProblems } from './problem.ts'
-import type { WeatherHeader } from './weather-header.ts'
+import { type HourlySeries, hourMs, type OptionalColumn } from '#core/climate'
+import { decodeText } from '../decode-text.ts'
+import type { Problem, ProblemList } from '../problem.ts'
+import { addProblem, problemList, tellProblems } from '../problem.ts'
+import type { Remarks, WeatherHeader } from './weather-header.ts'
 import { delimiterOf, readHeader, readRemark } from './weather-header.ts'
 import type { WeatherHours } from './weather-hours.ts'
-import { hourMs, orderHours } from './weather-hours.ts'
+import { orderHours } from './weather-hours.ts'
 import { outOfRange, wrongColumns } from './weather-plausible.ts'
+import { mostWeatherBytes, type WeatherRead } from './weather-read.ts'
 import { linesOf, mostLineLength, readRows, splitLine } from './weather-rows.ts'
-
-export type WeatherRead =
-  | { readonly ok: true; readonly series: HourlySeries; readonly problems: readonly Problem[] }
-  | { readonly ok: false; readonly problems: readonly Problem[] }
-
-/** Largest file that is looked at, bytes. */
-export const mostWeatherBytes = 20_000_000
 
 /**
  * Reads hourly weather from CSV.
  *
- * Lines beginning with `#` may stand first (`# source: …`, `# licence: …`), then a header with `time`, `airC`,
+ * Lines beginning with `#` may stand first (`# source: …`, `# licence: …`, `# typical year: yes`), then a header with `time`, `airC`,
  * `humidityPct` and, if there, `windMps`, `windFromDeg`, `rainMm`, `cloudPct`, `rainChancePct`, `sunWm2`, in any
  * order, parted by commas, semicolons or tabs. Times are ISO 8601 with offset or `Z` and lie whole hours apart; an
  * empty field is unknown. Rows out of order are sorted, hours without a row are gaps, both with a note.
@@ -30,8 +24,12 @@ export const mostWeatherBytes = 20_000_000
  */
 export function readWeatherCsv(bytes: Uint8Array): WeatherRead {
   const decoded = decodeText({ bytes, mostBytes: mostWeatherBytes })
-  if (!decoded.ok) return { ok: false, problems: [decoded.problem] }
-  const lines = linesOf(decoded.text)
+  return decoded.ok ? readWeatherText(decoded.text) : { ok: false, problems: [decoded.problem] }
+}
+
+/** The same from text that is decoded. */
+export function readWeatherText(text: string): WeatherRead {
+  const lines = linesOf(text)
   const head = readHead(lines)
   if (head === undefined) return refuse({ code: 'intake.noHeader', severity: 'error', data: {} })
   const { header } = head
@@ -68,23 +66,20 @@ function listOf(problems: readonly Problem[]): ProblemList {
 type Head = {
   readonly header: WeatherHeader
   readonly delimiter: ReturnType<typeof delimiterOf>
-  readonly source: string
-  readonly licence: string
-}
+} & Remarks
 
 /** A file with more lines than this before its header has none. */
 const mostLinesBefore = 1000
 
 /** Takes lines up to and with the header; undefined when there is none. */
 function readHead(lines: ReturnType<typeof linesOf>): Head | undefined {
-  const remarks = { source: '', licence: '' }
+  let remarks: Remarks = { source: '', licence: '', typicalYear: false }
   for (let next = lines.next(); !next.done; next = lines.next()) {
     const { line, text } = next.value
     if (line > mostLinesBefore) return undefined
     if (text.trim() === '') continue
     if (!text.startsWith('#')) return { ...remarks, ...headerOf(text, line) }
-    const remark = readRemark(text)
-    if (remark !== undefined) remarks[remark.key] = remark.text
+    remarks = { ...remarks, ...readRemark(text) }
   }
   return undefined
 }
@@ -112,7 +107,10 @@ function unknownFigures(header: WeatherHeader, { rows }: WeatherHours): ProblemL
   return notes
 }
 
-function seriesOf({ header, source, licence }: Head, { rows, gaps }: WeatherHours): HourlySeries {
+function seriesOf(
+  { header, source, licence, typicalYear }: Head,
+  { rows, gaps }: WeatherHours,
+): HourlySeries {
   const startMs = rows[0]!.atMs
   const hours = (rows.at(-1)!.atMs - startMs) / hourMs + 1
   const optional: Partial<Record<OptionalColumn, Float64Array>> = {}
@@ -123,5 +121,15 @@ function seriesOf({ header, source, licence }: Head, { rows, gaps }: WeatherHour
     if (column.key === 'airC' || column.key === 'humidityShare') required[column.key] = filled
     else optional[column.key] = filled
   })
-  return { kind: 'hourlySeries', startMs, hours, ...required, ...optional, gaps, source, licence }
+  return {
+    kind: 'hourlySeries',
+    startMs,
+    hours,
+    ...required,
+    ...optional,
+    gaps,
+    source,
+    licence,
+    ...(typicalYear && hours === 8760 ? { typicalYear } : {}),
+  }
 }

@@ -1,0 +1,55 @@
+/** Weather from any file that is read: what it is shows in its content, not in its name. */
+import { decodeText } from '../decode-text.ts'
+import { looksLikeEpw, readEpw } from './epw.ts'
+import { isMap } from './json-file.ts'
+import { looksLikeMet, readMet } from './met-forecast.ts'
+import { looksLikeNwsGrid, readNwsGrid } from './nws-grid.ts'
+import { looksLikeNwsHourly, readNwsHourly } from './nws-hourly.ts'
+import { looksLikeOpenMeteo, readOpenMeteo } from './open-meteo.ts'
+import { readWeatherText } from './weather-csv.ts'
+import { refuseWeather } from './weather-grid.ts'
+import { mostWeatherBytes, type WeatherRead } from './weather-read.ts'
+
+/**
+ * Reads hourly weather from EPW, from the answers of three forecast services (JSON), or from CSV with a header.
+ * @param bytes the file as it came, at most 20 MB.
+ * @returns the series with notes, or errors; with an error there is no series.
+ */
+export function readWeather(bytes: Uint8Array): WeatherRead {
+  const decoded = decodeText({ bytes, mostBytes: mostWeatherBytes })
+  if (!decoded.ok) return { ok: false, problems: [decoded.problem] }
+  const { text } = decoded
+  if (looksLikeEpw(text)) return readEpw(text)
+  const first = /^\s*(\S)/.exec(text.slice(0, 1000))?.[1]
+  return first === '{' || first === '[' ? readJson(text) : readWeatherText(text)
+}
+
+const forecasts = [
+  { looksLike: looksLikeNwsGrid, read: readNwsGrid },
+  { looksLike: looksLikeNwsHourly, read: readNwsHourly },
+  { looksLike: looksLikeMet, read: readMet },
+  { looksLike: looksLikeOpenMeteo, read: readOpenMeteo },
+]
+
+/** Whether a file is the JSON of a forecast that is read, and not JSON of another kind. */
+export function isForecast(bytes: Uint8Array): boolean {
+  const decoded = decodeText({ bytes, mostBytes: mostWeatherBytes })
+  const file = decoded.ok ? parsed(decoded.text) : undefined
+  return isMap(file) && forecasts.some(({ looksLike }) => looksLike(file))
+}
+
+/** Undefined when it is no JSON. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
+
+function readJson(text: string): WeatherRead {
+  const file = parsed(text)
+  if (file === undefined) return refuseWeather('intake.jsonBroken')
+  const reader = isMap(file) ? forecasts.find(({ looksLike }) => looksLike(file)) : undefined
+  return reader === undefined || !isMap(file) ? refuseWeather('intake.jsonUnknown') : reader.read(file)
+}
