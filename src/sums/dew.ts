@@ -1,5 +1,13 @@
 /** Dew: at what temperature the air's water settles, and whether a surface stands clear of it. */
-import { absoluteHumidity, type DewVerdict, dewPoint, dewRule, frostPoint } from '#core/climate'
+import {
+  absoluteHumidity,
+  type DewVerdict,
+  dewPoint,
+  dewRule,
+  frostPoint,
+  standardPressurePa,
+  wetBulb,
+} from '#core/climate'
 import type { Note } from '#core/note'
 import { defineSum, how, result, type SumAnswer } from './sum.ts'
 
@@ -58,6 +66,7 @@ export const dew = defineSum({
         ...(verdict ? verdictResults(verdict) : []),
         result('leastSurfaceC', dewPointC + limitK, 'temperature'),
         result('waterGPerM3', 1000 * absoluteHumidity(air), 'number'),
+        result('wetBulbC', wetBulb({ ...air, pressurePa: standardPressurePa }), 'temperature'),
       ],
       how: [
         how('sums.dewMagnus', { ...air, dewPointC }),

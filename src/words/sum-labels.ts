@@ -7,6 +7,7 @@ const results: Readonly<Record<string, string>> = {
   'result.state': 'Surface',
   'result.leastSurfaceC': 'Coldest surface to coat',
   'result.waterGPerM3': 'Water in the air',
+  'result.wetBulbC': 'Wet bulb, at sea level',
   'result.theoreticalM2PerL': 'Spread without loss',
   'result.practicalM2PerL': 'Spread with loss',
   'result.volumeL': 'Paint for one coat',

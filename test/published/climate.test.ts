@@ -5,10 +5,12 @@ import {
   dewPoint,
   frostPoint,
   humidityFromWetBulb,
+  mixingRatio,
   relativeHumidity,
   saturationVapourPressure,
   sunPosition,
   sunTimes,
+  wetBulb,
 } from '#core/climate'
 import { checkPublished, figure, type Given } from './published.ts'
 
@@ -59,6 +61,11 @@ checkPublished('dew-point-trade-table', dewAnswers)
 checkPublished('dew-point-wmo', dewAnswers)
 checkPublished('dew-decisions', dewAnswers)
 checkPublished('dew-point-grid', dewAnswers)
+const moist = (given: Given) => ({ ...air(given), pressurePa: standardPa })
+checkPublished('wet-bulb', {
+  wetBulb: (given) => wetBulb(moist(given)),
+  mixingRatio: (given) => mixingRatio(moist(given)),
+})
 checkPublished('sun-positions', {
   zenithDeg: (given) => 90 - sun(given).altitude / degree,
   azimuthDeg: (given) => sun(given).azimuth / degree,

@@ -29,6 +29,15 @@ export function saturationVapourPressure(airC: number): number {
 }
 
 /**
+ * Pressure of saturated water vapour over ice.
+ * @param airC temperature, °C, under 0. @returns Pa.
+ * Equation: e = 611.2 exp(22.46 t / (272.62 + t)). Source: WMO-No. 8, Annex 4.B, ice curve.
+ */
+export function saturationOverIce(airC: number): number {
+  return 100 * ice.pressureHpa * Math.exp((ice.slope * airC) / (ice.offsetC + airC))
+}
+
+/**
  * Temperature at which the air's water begins to condense on a surface.
  * @param air.airC air temperature, °C (-45..60).
  * @param air.humidityShare relative humidity 0..1. Over 1 the result stands above the air; at 0 or less it

@@ -6,6 +6,7 @@ export {
   frostPoint,
   humidityFromWetBulb,
   relativeHumidity,
+  saturationOverIce,
   saturationVapourPressure,
 } from './dew-point.ts'
 export { dewPoints } from './dew-points.ts'
@@ -31,3 +32,5 @@ export { litSides, sunPosition, sunTimes } from './sun.ts'
 export { surfaceTemperature } from './surface-temperature.ts'
 export type { ToldRain } from './told-rain.ts'
 export { withToldRain } from './told-rain.ts'
+export type { MoistAir } from './wet-bulb.ts'
+export { mixingRatio, standardPressurePa, wetBulb } from './wet-bulb.ts'
