@@ -4,15 +4,8 @@
  */
 import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList } from '../problem.ts'
-import { type EpwRow, readEpwRow } from './epw-row.ts'
-import {
-  type ColumnKey,
-  putAt,
-  refuseWeather,
-  seriesOfGrid,
-  type WeatherGrid,
-  weatherGrid,
-} from './weather-grid.ts'
+import { type EpwRow, epwFields, readEpwRow } from './epw-row.ts'
+import { gridColumn, refuseWeather, seriesOfGrid, type WeatherGrid, weatherGrid } from './weather-grid.ts'
 import { mostRemark } from './weather-header.ts'
 import type { WeatherRead } from './weather-read.ts'
 import { linesOf, mostLineLength } from './weather-rows.ts'
@@ -23,34 +16,6 @@ const hoursOfYear = 8760
 const nominalYear = 2001
 const mostRowsRead = 10 * hoursOfYear
 
-type Field = {
-  readonly at: number
-  readonly key: ColumnKey
-  /** From here on the figure is missing. */
-  readonly missing: number
-  readonly perUnit: number
-  readonly most?: number
-}
-
-/** SOURCE: data dictionary of the EPW format: place in the row, and from which code on the figure is missing. */
-const instants: readonly Field[] = [
-  { at: 6, key: 'airC', missing: 99.9, perUnit: 1 },
-  { at: 7, key: 'dewC', missing: 99.9, perUnit: 1 },
-  // Up to 110 % is valid; over 100 % the air is saturated all the same.
-  { at: 8, key: 'humidityShare', missing: 999, perUnit: 100, most: 1 },
-  { at: 21, key: 'windMps', missing: 999, perUnit: 1 },
-  { at: 22, key: 'cloudShare', missing: 99, perUnit: 10 },
-]
-/** Totals for the hour that ends at the stamp. */
-const totals: readonly Field[] = [
-  { at: 12, key: 'skyHeatWm2', missing: 9999, perUnit: 1 },
-  { at: 13, key: 'sunWm2', missing: 9999, perUnit: 1 },
-  { at: 14, key: 'sunBeamWm2', missing: 9999, perUnit: 1 },
-  { at: 15, key: 'sunDiffuseWm2', missing: 9999, perUnit: 1 },
-]
-const windFrom = { at: 20, missing: 999 } as const
-const observed = { at: 26, codes: 27 } as const
-const rain = { at: 33, missing: 999, periodAt: 34, longestHours: 24 } as const
 /** What rain that was seen and not measured counts for, mm in the hour; assumed: the least a gauge shows. */
 const seenRainMm = 0.2
 
@@ -128,7 +93,7 @@ function typicalYear(rows: readonly EpwRow[], { offsetHours, source }: Station):
   const years = new Set(rows.map(({ year }) => year))
   const data = { count: years.size, firstYear: Math.min(...years), lastYear: Math.max(...years) }
   addProblem(notes, { code: 'intake.typicalYear', severity: 'note', data })
-  fill(grid, stamped, { ring: true, notes, errors })
+  fill(grid, stamped, { ring: true, notes })
   return seriesOfGrid(grid, { source, licence: '', typicalYear: true, errors, notes })
 }
 
@@ -153,7 +118,7 @@ function partYear(rows: readonly EpwRow[], { offsetHours, source }: Station): We
     noteTwice(row, { first: seen.get(hour)!, atMs: moments[index]!, errors })
     return []
   })
-  fill(grid, stamped, { ring: false, notes, errors })
+  fill(grid, stamped, { ring: false, notes })
   return seriesOfGrid(grid, { source, licence: '', errors, notes })
 }
 
@@ -166,32 +131,49 @@ function noteTwice(
 }
 
 type Stamped = { readonly row: EpwRow; readonly hour: number }
-type Filling = { readonly ring: boolean; readonly notes: ProblemList; readonly errors: ProblemList }
+
+type Filling = { readonly ring: boolean; readonly notes: ProblemList }
+
+/** Of `epwFields` the first are measured at the stamp, the others fell in the hour before it; the last is the rain. */
+const firstTotal = epwFields.findIndex(({ key }) => key === 'skyHeatWm2')
+const rainAt = epwFields.findIndex(({ key }) => key === 'rainMm')
 
 /** An hour of the grid begins at the stamp of its row: totals, which end there, belong to the hour before. */
-function fill(grid: WeatherGrid, rows: readonly Stamped[], { ring, notes, errors }: Filling): void {
-  const { startMs, hours } = grid
+function fill(grid: WeatherGrid, rows: readonly Stamped[], { ring, notes }: Filling): void {
+  const { hours } = grid
   const before = (hour: number, by: number) => (ring ? (hour - by + hours) % hours : hour - by)
-  const figure = figureOf(errors)
+  for (const { hour } of rows) grid.told[hour] = 1
+  epwFields.forEach(({ key }, index) => {
+    if (index === rainAt || rows.every(({ row }) => Number.isNaN(row.figures[index]!))) return
+    const column = gridColumn(grid, key)
+    for (const { row, hour } of rows) {
+      const at = index < firstTotal ? hour : before(hour, 1)
+      const value = row.figures[index]!
+      // Nought is calm; from the north is 360.
+      if (at >= 0 && !(key === 'windFromRad' && value === 0)) column[at] = value
+    }
+  })
+  fillRain(grid, rows, { before, notes })
+}
+
+function fillRain(
+  grid: WeatherGrid,
+  rows: readonly Stamped[],
+  { before, notes }: { readonly before: (hour: number, by: number) => number; readonly notes: ProblemList },
+): void {
   let seen = 0
   for (const { row, hour } of rows) {
-    grid.told[hour] = 1
-    const atMs = startMs + hour * hourMs
-    for (const field of instants) putAt(grid, field.key, atMs, figure(row, field))
-    const from = figure(row, { ...windFrom, key: 'windFromRad', perUnit: 180 / Math.PI })
-    // Nought is calm; from the north is 360.
-    if (from > 0) putAt(grid, 'windFromRad', atMs, from)
-    for (const field of totals) putAt(grid, field.key, startMs + before(hour, 1) * hourMs, figure(row, field))
-  }
-  for (const { row, hour } of rows) {
-    const fell = rainOf(row, figure)
-    if (fell === undefined) continue
-    if (fell.seen) seen++
-    for (let by = fell.hours; by >= 1; by--) {
+    const mm = row.figures[rainAt]!
+    const measured = !Number.isNaN(mm)
+    if (!measured && row.sawRain === undefined) continue
+    if (!measured && row.sawRain) seen++
+    const column = gridColumn(grid, 'rainMm')
+    const over = measured ? row.rainHours : 1
+    for (let by = over; by >= 1; by--) {
       const at = before(hour, by)
       // A total over many hours does not unsay what single hours know.
-      if (fell.hours === 1 || Number.isNaN(grid.columns.rainMm?.[at] ?? Number.NaN))
-        putAt(grid, 'rainMm', startMs + at * hourMs, fell.mm / fell.hours)
+      if (at < 0 || (over > 1 && !Number.isNaN(column[at]!))) continue
+      column[at] = (measured ? mm : row.sawRain ? seenRainMm : 0) / over
     }
   }
   if (seen > 0)
@@ -200,39 +182,4 @@ function fill(grid: WeatherGrid, rows: readonly Stamped[], { ring, notes, errors
       severity: 'note',
       data: { count: seen, rainMm: seenRainMm },
     })
-}
-
-type FigureOf = (row: EpwRow, field: Field) => number
-
-/** A figure in the unit of the series; NaN when it is missing. */
-const figureOf =
-  (errors: ProblemList): FigureOf =>
-  ({ fields, line }, { at, missing, perUnit, most, key }) => {
-    const written = fields[at]
-    if (written === undefined || written.trim() === '') return Number.NaN
-    const value = Number(written)
-    if (Number.isNaN(value)) {
-      const data = { found: oneLine(written, 40), name: key }
-      addProblem(errors, { code: 'intake.numberNotRead', severity: 'error', line, column: at + 1, data })
-    }
-    if (value >= missing) return Number.NaN
-    return Math.min(value / perUnit, most ?? Number.POSITIVE_INFINITY)
-  }
-
-/** Rain that ended at the stamp of a row; undefined when nobody measured or watched. */
-function rainOf(
-  row: EpwRow,
-  figure: FigureOf,
-): { readonly mm: number; readonly hours: number; readonly seen: boolean } | undefined {
-  const mm = figure(row, { at: rain.at, key: 'rainMm', missing: rain.missing, perUnit: 1 })
-  if (!Number.isNaN(mm)) {
-    const period = Number(row.fields[rain.periodAt])
-    const hours = Number.isInteger(period) && period >= 1 && period <= rain.longestHours ? period : 1
-    return { mm, hours, seen: false }
-  }
-  const codes = row.fields[observed.codes]?.trim().padStart(9, '0') ?? ''
-  if (Number(row.fields[observed.at]) !== 0 || !/^\d{9}$/.test(codes)) return undefined
-  // SOURCE: the same: of nine digits the second tells of rain, the third of drizzle; 9 is none.
-  const falls = codes[1] !== '9' || codes[2] !== '9'
-  return { mm: falls ? seenRainMm : 0, hours: 1, seen: falls }
 }

@@ -187,8 +187,9 @@ describe('JSON that is no forecast', () => {
     expect(codes(new TextEncoder().encode(text))[0]).toBe(code)
   })
 
-  it('nested ten million deep is refused and breaks nothing', () => {
-    expect(codes(new Uint8Array(10_000_000).fill(0x5b))).toEqual(['intake.jsonBroken'])
+  it('nested millions deep is refused and breaks nothing, and what is far too long is not parsed', () => {
+    expect(codes(new Uint8Array(3_000_000).fill(0x5b))).toEqual(['intake.jsonBroken'])
+    expect(codes(new Uint8Array(10_000_000).fill(0x5b))).toEqual(['intake.fileTooLarge'])
   })
 
   it('a few figures centuries apart are not spread over centuries of hours', () => {

@@ -38,8 +38,14 @@ export function isForecast(bytes: Uint8Array): boolean {
   return isMap(file) && forecasts.some(({ looksLike }) => looksLike(file))
 }
 
-/** Undefined when it is no JSON. */
+/** Longest JSON that is parsed, letters: ten times a long forecast. What is parsed takes many times its length. */
+const mostJson = 4_000_000
+/** Deepest nesting of any answer is a tenth of it. */
+const deepestJson = 100
+
+/** Undefined when it is no JSON, or none that a service would send. */
 function parsed(text: string): unknown {
+  if (text.length > mostJson || nestsDeep(text)) return undefined
   try {
     return JSON.parse(text)
   } catch {
@@ -47,7 +53,21 @@ function parsed(text: string): unknown {
   }
 }
 
+/** Whether brackets nest too deep, as far as one can tell without parsing: those within strings count too. */
+function nestsDeep(text: string): boolean {
+  let depth = 0
+  for (let at = 0; at < text.length; at++) {
+    const unit = text.charCodeAt(at)
+    if (unit === 0x5b || unit === 0x7b) depth++
+    else if (unit === 0x5d || unit === 0x7d) depth--
+    if (depth > deepestJson) return true
+  }
+  return false
+}
+
 function readJson(text: string): WeatherRead {
+  if (text.length > mostJson)
+    return refuseWeather('intake.fileTooLarge', { sizeBytes: text.length, mostBytes: mostJson })
   const file = parsed(text)
   if (file === undefined) return refuseWeather('intake.jsonBroken')
   const reader = isMap(file) ? forecasts.find(({ looksLike }) => looksLike(file)) : undefined

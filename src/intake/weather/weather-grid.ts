@@ -128,8 +128,10 @@ function judgeColumn(
   { column, values, errors }: Column & { readonly errors: ProblemList },
 ): void {
   const { name, perUnit, least, most } = column
-  const known = values.filter((value) => !Number.isNaN(value)).map((value) => value * perUnit)
-  const wholly = wrongColumn(column, known)
+  const known = new Float64Array(values.length)
+  let count = 0
+  for (const value of values) if (!Number.isNaN(value)) known[count++] = value * perUnit
+  const wholly = wrongColumn(column, known.subarray(0, count))
   // Where rows could not be read, the columns are not empty, and the rows are told.
   if (wholly?.code === 'intake.columnEmpty' && errors.count > 0) return
   if (wholly !== undefined) {
@@ -137,8 +139,10 @@ function judgeColumn(
     return
   }
   values.forEach((value, hour) => {
-    const found = Math.round(value * perUnit * 1e6) / 1e6
-    if (Number.isNaN(value) || (found >= least && found <= most)) return
+    const exact = value * perUnit
+    if (Number.isNaN(value) || (exact >= least && exact <= most)) return
+    const found = Math.round(exact * 1e6) / 1e6
+    if (found >= least && found <= most) return
     const data = { name, found, least, most, foundAtMs: startMs + hour * hourMs }
     addProblem(errors, { code: 'intake.hourOutOfRange', severity: 'error', data })
   })
