@@ -224,7 +224,19 @@ export const bondsOnOld = {
       reason: 'weakSolvent',
       key: 'always',
     }),
-    assumed({ gritCoarsest: 'P180', gritFinest: 'P400' }),
+    assumed({ gritCoarsest: 'P180', gritFinest: 'P320' }),
+  ),
+  onePartFresh: row(
+    from(oneParts, {
+      aspect: 'bond',
+      under: 'one-part',
+      age: 'fresh',
+      over: 'one-part',
+      verdict: 'yes',
+      reason: 'weakSolvent',
+      key: 'always',
+    }),
+    assumed({ gritCoarsest: 'P220', gritFinest: 'P400' }),
   ),
   onePartGrip: row(
     assumed({

@@ -177,6 +177,17 @@ describe('answers', () => {
     },
   )
 
+  it('build-ups are suggested in figures, with the shortcuts that fail', () => {
+    const args = ['buildup', sample('open-powerboat.yaml'), '--now', '2027-04-10', '--suggest']
+    const text = run([...args, '--finish', 'two-part polyurethane']).out
+    expect(text).toMatch(/1 × Epoxy undercoat, white, [\d.]+\sL, on P120/)
+    expect(text).toMatch(/Tempting, and it fails: Two-part gloss, pale teal\./)
+    const json = JSON.parse(run([...args, '--json']).out)
+    expect(json.suggestions[0].builds[0]).toMatchObject({ best: expect.arrayContaining(['cost']) })
+    expect(json.suggestions[0].builds[0].costCoins).toBeGreaterThan(1000)
+    expect(run([...args, '--finish', 'gelcoat']).out).toMatch(/None of the sheets is such a finish/)
+  })
+
   it('a zone is measured by its corners, and pads are listed and left out', () => {
     const corner = (at: number, x: string, y: string) =>
       `    sole-${at}: {zone: sole, fromStern: ${x}, offCentre: ${y}}\n`

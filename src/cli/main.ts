@@ -2,11 +2,12 @@
 /** The command line: wires the commands, prints answers, and turns faults into sentences and exit codes. */
 import { CommanderError, Command as Program } from 'commander'
 import type { Command } from './command.ts'
+import { buildup } from './commands/buildup.ts'
 import { check } from './commands/check.ts'
 import { doctor } from './commands/doctor.ts'
 import { create } from './commands/new.ts'
 import { papers } from './commands/papers.ts'
-import { boat, buildup, days, hours, marks, money, repairs, stores } from './commands/parts.ts'
+import { boat, days, hours, marks, money, repairs, stores } from './commands/parts.ts'
 import { planCommand } from './commands/plan.ts'
 import { serve } from './commands/serve.ts'
 import { sumCommands } from './commands/sum.ts'

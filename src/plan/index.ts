@@ -5,6 +5,7 @@ export {
   type SuggestInput,
   type Suggestions,
   suggestBuildUps,
+  type ToldMiss,
   type ZoneSuggestions,
 } from './bonds/suggest-for.ts'
 export { weakest } from './certainty.ts'

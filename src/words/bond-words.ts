@@ -54,6 +54,7 @@ export const bondLabels: Readonly<Record<string, string>> = {
   'oldSurface.acrylic': 'the old acrylic paint',
   'oldSurface.lacquer': 'the old lacquer',
   'oldSurface.antifouling': 'the antifouling',
+  'oldSurface.fresh paint': 'fresh paint',
   'oldSurface.unknown': 'a coating that nobody knows',
   'oldCoat.one-part': 'one-part paint',
   'oldCoat.lacquer': 'lacquer',
@@ -69,6 +70,12 @@ export const bondLabels: Readonly<Record<string, string>> = {
   'buildUp.bonds': 'What holds on what',
   'buildUp.faults': 'What does not hold',
   'buildUp.minded': 'What to mind',
+  'best.cost': 'cheapest',
+  'best.life': 'lasts longest',
+  'best.days': 'quickest',
+  'best.layers': 'fewest layers',
+  'best.all': 'best in everything',
+  'best.none': 'another way',
   'buildUp.holds': 'Every layer holds on the one below, by the rules that are known.',
 }
 
@@ -93,4 +100,16 @@ export const bondWords: Readonly<Record<string, string>> = {
   'buildup.bondOnly': `{name} holds on ${below} (${where}) {bondOnly}.`,
   'buildup.rubContradicts':
     '{zone}: solvent {rub, select, softens {softens the film, which {oldSurface} would not do} other {does nothing to it, though {oldSurface} would soften}}. Test again, or change what is on it.',
+  'suggest.heading': '{zones}, {areaM2} of {oldSurface}:',
+  'suggest.build':
+    '{priced, select, true {{costCoins}} other {Price not known}}, {days, plural, one {# day} other {# days}}, {lifeYears, plural, one {about # year} other {about # years}}{priced, select, true {, {yearCoins} a year} other {}}: {best}.',
+  'suggest.strip': 'Strip the old paint first, about {stripPersonHours}.',
+  'suggest.layer':
+    '{coats, number} × {name}, {mixedL}{sanded, select, true {, on {grit}} other {}}{between, select, none {} other {, {between} between coats}}.',
+  'suggest.noFinish': 'None of the sheets is such a finish. Add the sheet of one.',
+  'suggest.noWay': 'With these sheets no way leads to such a finish. The nearest is {names}, and it fails:',
+  'suggest.nothing': 'With these sheets no way leads to such a finish.',
+  'suggest.shortcut': 'Tempting, and it fails: {names}.',
+  'suggest.unpriced': 'No pack has a price for {names}: they are weighed by amount, not by money.',
+  'suggest.unspread': 'Left out, since nobody says how far they go: {names}.',
 }

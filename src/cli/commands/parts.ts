@@ -1,6 +1,5 @@
 /** The rooms of the road, each as a command of its own. */
 import { boatJson, boatLines } from '../views/boat-view.ts'
-import { bondLines, buildUpJson, buildUpLines } from '../views/buildup-view.ts'
 import { daysJson, daysLines } from '../views/days-view.ts'
 import { hoursJson, hoursLines } from '../views/hours-view.ts'
 import { marksJson, marksLines } from '../views/marks-view.ts'
@@ -28,13 +27,6 @@ export const repairs = planPart({
   summary: 'findings and hardware; recipes are not worked out yet',
   lines: (plan, _work, words) => repairsLines(plan, words),
   json: (plan) => ({ ...repairsJson(plan), notes: plan.repairs.notes }),
-})
-
-export const buildup = planPart({
-  name: 'buildup',
-  summary: 'layers with film, spread and litres, and whether each holds on the one below',
-  lines: (plan, _work, words) => [...buildUpLines(plan, words), ...bondLines(plan, words)],
-  json: (plan) => ({ ...buildUpJson(plan), notes: [...plan.buildUps.notes, ...plan.bonds.notes] }),
 })
 
 export const hours = planPart({

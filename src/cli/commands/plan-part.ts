@@ -23,11 +23,15 @@ export const planPart = (view: PartView): Command => ({
     const { plan, job } = made
     const lines = view.lines(plan, job.projected.work, job.words)
     return {
-      lines: lines.length === 0 ? [job.words.sentence('cli.nothingToShow')] : trimmed(lines),
+      lines: shownLines(lines, job.words),
       json: { ...view.json(plan), stamp: stampJson(plan) },
       faults: faultLines(made),
     }
   },
 })
+
+/** Without the empty line before the first heading; a sentence where there is nothing. */
+export const shownLines = (lines: readonly string[], words: Words): readonly string[] =>
+  lines.length === 0 ? [words.sentence('cli.nothingToShow')] : trimmed(lines)
 
 const trimmed = (lines: readonly string[]): readonly string[] => (lines[0] === '' ? lines.slice(1) : lines)

@@ -23,14 +23,15 @@ function pad(text: string, width: number, align: Align): string {
 export const section = (heading: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ['', heading.toUpperCase(), ...lines.map((line) => `  ${line}`)]
 
-const WIDTH = 100
+/** Characters that a line of text holds. */
+export const WIDTH = 100
 
-/** Breaks a sentence over lines of at most a hundred characters, the later ones indented. */
-export function wrap(text: string, indent = ''): readonly string[] {
+/** Breaks a sentence over lines of at most a hundred characters, or `width`, the later ones indented. */
+export function wrap(text: string, indent = '', width = WIDTH): readonly string[] {
   const lines: string[] = []
   let line = ''
   for (const word of text.split(' ')) {
-    if (line !== '' && widthOf(line) + widthOf(word) + 1 > WIDTH) {
+    if (line !== '' && widthOf(line) + widthOf(word) + 1 > width) {
       lines.push(line)
       line = `${indent}${word}`
     } else {

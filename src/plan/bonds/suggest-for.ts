@@ -1,11 +1,13 @@
 /** Suggested build-ups for a job: zones that stand alike, the sheets of the job, what their packs cost. */
 import type { Catalogue } from '#catalogue'
-import { type Offer, type Suggested, suggest, type Wish } from '#core/coating'
+import { type Miss, type Offer, type Suggestion, suggest, type Wish } from '#core/coating'
+import type { Note } from '#core/note'
 import type { MoneyTerms, Work } from '#job'
 import { usualSpread } from '../build-ups.ts'
 import type { Known } from '../known.ts'
 import { readCatalogue } from '../read-catalogue.ts'
 import type { Plan, ResolvedSheet, ZoneArea } from '../types.ts'
+import { bondNotes, type Names } from './bond-notes.ts'
 import { type Around, clocksOf, coatOf, groundOf } from './ground.ts'
 import { liesBelowWater } from './stack-of.ts'
 
@@ -14,11 +16,17 @@ export type SuggestInput = {
   readonly work: Pick<Work, 'zones' | 'packs'>
   readonly prices: MoneyTerms['prices'] | undefined
   readonly catalogue: Catalogue
-  /** Only a finish of this family, or this sheet; of any when left out. */
+  /** Only a finish of this family, or this sheet; of any when left out. Non-skid is never narrowed. */
   readonly wish: Pick<Wish, 'family' | 'sheet'>
 }
 
-export type ZoneSuggestions = Suggested & {
+/** A build-up that does not hold, with its faults as notes. */
+export type ToldMiss = Miss & { readonly notes: readonly Note[] }
+
+export type ZoneSuggestions = {
+  readonly suggestions: readonly Suggestion[]
+  readonly none?: { readonly why: 'no finish' | 'no way'; readonly miss?: ToldMiss }
+  readonly shortcuts: readonly ToldMiss[]
   readonly zones: readonly string[]
   readonly existing: string
   readonly areaM2: number
@@ -47,11 +55,25 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
   const known = readCatalogue.run({ catalogue: input.catalogue })
   const sheets = input.plan.buildUps.sheets.filter(({ role }) => coating.has(role))
   const offers = sheets.flatMap((sheet) => offerOf(sheet, input, known))
+  const names = namesIn(input)
   const groups = groupsOf(input, known).map(({ zones, ground, where, role }): ZoneSuggestions => {
     const areaM2 = zones.reduce((sum, zone) => sum + zone.areaM2, 0)
-    const wish: Wish = { role, ...input.wish }
+    const wish: Wish = { role, ...(role === 'finish' ? input.wish : {}) }
     const found = suggest(known.bonds, { ground, where, areaM2, offers, wish, mostLayers: MOST_LAYERS })
-    return { ...found, zones: zones.map(({ id }) => id), existing: zones[0]!.existing, areaM2, wish }
+    const about = { zones: zones.map(({ id }) => id), existing: surfaceOf(zones[0]!, ground) }
+    const told = (miss: Miss): ToldMiss => ({
+      ...miss,
+      notes: bondNotes([{ ...about, faults: miss.faults }], names),
+    })
+    const { suggestions, shortcuts, none } = found
+    return {
+      ...about,
+      areaM2,
+      wish,
+      suggestions,
+      shortcuts: shortcuts.map(told),
+      ...(none ? { none: { why: none.why, ...(none.miss ? { miss: told(none.miss) } : {}) } } : {}),
+    }
   })
   const offered = new Set(offers.map(({ id }) => id))
   return {
@@ -60,6 +82,22 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
     unpriced: offers.filter(({ coinsPerL }) => coinsPerL === undefined).map(({ id }) => id),
   }
 }
+
+/** Layers of suggestions go by their sheets. */
+function namesIn({ plan }: SuggestInput): Names {
+  const sheetName = (id: string | undefined) => plan.buildUps.sheets.find((sheet) => sheet.id === id)?.name
+  const zones = [...plan.surfaces.zones, ...plan.marks.zones]
+  return {
+    zone: (id) => zones.find((zone) => zone.id === id)?.name ?? id,
+    coat: (id) =>
+      sheetName(id) ??
+      sheetName(plan.buildUps.layers.find((layer) => layer.layer === id)?.sheet) ??
+      sheetName(plan.repairs.repairs.find((repair) => repair.finding === id)?.sheet),
+  }
+}
+
+const surfaceOf = (zone: ZoneArea, ground: Group['ground']): string =>
+  ground[0]?.material.age === 'fresh' ? 'fresh paint' : zone.existing
 
 type Group = {
   readonly zones: ZoneArea[]

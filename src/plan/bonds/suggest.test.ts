@@ -206,9 +206,33 @@ function agree(book: BondBook, search: Search): 'found' | 'none' {
     else expect(suggestions).toHaveLength(3)
   }
   expect(suggestions[0]?.best).toContain('cost')
+  for (const [at, extra] of suggestions.entries()) {
+    if (extra.best.length > 0 || suggestions.slice(0, at + 1).every(({ best }) => best.length > 0)) continue
+    const before = suggestions.slice(0, at)
+    expectNext(extra, { all, before })
+  }
   const seen = suggestions.map(({ stack }) => JSON.stringify(stack.layers.map(({ id }) => id)))
   expect(new Set(seen.map((one, at) => `${one}${suggestions[at]?.strip?.id ?? ''}`)).size).toBe(seen.length)
   return 'found'
+}
+
+const sheetsOf = ({ stack }: Suggestion): readonly string[] => stack.layers.map(({ id }) => id)
+
+/** One that is best by nothing is still not beaten, or the cheapest with another finish, or by another way. */
+function expectNext(
+  extra: Suggestion,
+  { all, before }: { readonly all: readonly Tried[]; readonly before: readonly Suggestion[] },
+): void {
+  const ends = new Set(before.map((one) => sheetsOf(one).at(-1)))
+  const unders = new Set(before.flatMap((one) => sheetsOf(one).slice(0, -1)))
+  const others = all.filter(({ sheets }) => !sheets.some((sheet) => ends.has(sheet)))
+  const ways = all.filter(({ sheets }) => !sheets.some((sheet) => unders.has(sheet)))
+  const own = figures.cost(asTried(extra))
+  const beaten = all.some((one) => {
+    const other = figures.cost(one)
+    return other.every((value, at) => value <= own[at]!) && other.some((value, at) => value < own[at]!)
+  })
+  if (beaten) expect(own).toEqual(least(others.length > 0 ? others : ways, figures.cost))
 }
 
 describe('suggestions', () => {

@@ -3,17 +3,22 @@ import { noteText } from '#papers'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { PartBlock } from '../../parts/index.ts'
+import './bond-faults.css'
 
-export type BondFaultsProps = { readonly view: JobView; readonly zone: string }
+/** `zones`: those that are drawn as one build-up; their grounds may differ. */
+export type BondFaultsProps = { readonly view: JobView; readonly zones: readonly string[] }
 
 const breaking = new Set(['fault', 'missing'])
 
-export const BondFaults = ({ view, zone }: BondFaultsProps) => {
+export const BondFaults = ({ view, zones }: BondFaultsProps) => {
   const { plan } = view
-  const found = plan?.bonds.stacks.find(({ zones }) => zones.includes(zone))
-  if (!plan || !found) return null
-  const faults = found.notes.filter(({ severity }) => breaking.has(severity))
-  const minded = found.notes.filter(({ severity }) => !breaking.has(severity))
+  const stacks = plan?.bonds.stacks.filter((stack) => stack.zones.some((zone) => zones.includes(zone))) ?? []
+  if (!plan || stacks.length === 0) return null
+  // The notes of the whole plan name every zone that has the fault, so each stands once.
+  const own = new Set(stacks.flatMap(({ notes }) => notes.map(aboutWhat)))
+  const found = plan.bonds.notes.filter((note) => own.has(aboutWhat(note)))
+  const faults = found.filter(({ severity }) => breaking.has(severity))
+  const minded = found.filter(({ severity }) => !breaking.has(severity))
   return (
     <>
       <PartBlock title={labelOf('buildUp.faults')}>
@@ -30,6 +35,10 @@ export const BondFaults = ({ view, zone }: BondFaultsProps) => {
 
 type Note = NonNullable<JobView['plan']>['bonds']['notes'][number]
 
+/** The note without the zones it names. */
+const aboutWhat = ({ code, data: { zones: _zones, more: _more, ...rest } }: Note): string =>
+  JSON.stringify([code, rest])
+
 const List = ({ notes, view }: { readonly notes: readonly Note[]; readonly view: JobView }) => (
   <ul className="bond-faults">
     {notes.map((note) => {
@@ -38,8 +47,7 @@ const List = ({ notes, view }: { readonly notes: readonly Note[]; readonly view:
         <li key={text}>
           {text}
           {note.source === undefined ? null : (
-            <span className="shortcuts-source">
-              {' '}
+            <span className="bond-faults-source">
               {view.words.sentence('shortcut.source', { source: note.source })}
             </span>
           )}

@@ -53,7 +53,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           ) : null}
           <SectionDrawing stack={stack} view={view} scale={scale} />
           <Key stack={stack} />
-          <BondFaults view={view} zone={stack.zones[0]?.id ?? ''} />
+          <BondFaults view={view} zones={stack.zones.map(({ id }) => id)} />
         </Part>
       ) : (
         <Part label={labelOf('room.build-up')}>

@@ -67,22 +67,39 @@ export function graphOf(book: BondBook, search: Search): Graph {
   }
 }
 
-/** Many sheets are of few kinds: each pair of kinds is judged once. */
+/** Many sheets are of few kinds: each pair of kinds is judged once, all of them at the one place of the search. */
 function remembering(book: BondBook): Judging {
-  const known = new Map<string, Bond>()
+  const under = numbering<Material>((one) => `${kindOf(one)}/${one.age}/${one.states.join('+')}`)
+  const over = numbering<Coat>(kindOf)
+  const known: Bond[][] = []
   const bondOf = (pair: Pair): Bond => {
-    const key = keyOf(pair)
-    const found = known.get(key) ?? judgeBond(book.rules, pair)
-    known.set(key, found)
-    return found
+    if (pair.cleared && pair.cleared.length > 0) return judgeBond(book.rules, pair)
+    const [below, at] = [under(pair.under), over(pair.over)]
+    const row = known[below] ?? []
+    const bond = row[at] ?? judgeBond(book.rules, pair)
+    row[at] = bond
+    known[below] = row
+    return bond
   }
   return { book, bondOf }
 }
 
-const keyOf = ({ under, over, where, cleared = [] }: Pair): string =>
-  [kindOf(under), under.age, under.states.join('+'), kindOf(over), where, cleared.join('+')].join('|')
-
 const kindOf = ({ family, role, shade = '' }: Coat): string => `${family}/${role}/${shade}`
+
+/** A small number for each kind; a thing that was asked for before is not spelled out again. */
+function numbering<T extends object>(kind: (one: T) => string): (one: T) => number {
+  const numbers = new Map<string, number>()
+  const asked = new WeakMap<T, number>()
+  return (one) => {
+    const before = asked.get(one)
+    if (before !== undefined) return before
+    const text = kind(one)
+    const number = numbers.get(text) ?? numbers.size
+    numbers.set(text, number)
+    asked.set(one, number)
+    return number
+  }
+}
 
 function startsOf(book: BondBook, { ground, areaM2 }: Search): readonly Start[] {
   const free: Cost = { misses: 0, unpricedMl: 0, coins: 0, days: 0, layers: 0 }

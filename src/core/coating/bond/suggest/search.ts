@@ -14,8 +14,12 @@ export type Label = {
  * Label-correcting search for all ways to every film that no other way there covers. What a layer takes depends only
  * on what it meets, and no figure gets better by going on, so a covered way is never worth going on from; a way that
  * comes back to a film it has been at is covered by the one that stopped there.
+ * @param limits.without offers that are left out, by their place.
  */
-export function waysThatHold(graph: Graph, mostLayers: number): readonly Label[] {
+export function waysThatHold(
+  graph: Graph,
+  { mostLayers, without }: { readonly mostLayers: number; readonly without: ReadonlySet<number> },
+): readonly Label[] {
   const best: Label[][] = graph.offers.map(() => [])
   let frontier: readonly Label[] = beginnings(graph)
   for (let layer = 1; layer <= mostLayers && frontier.length > 0; layer++) {
@@ -24,9 +28,9 @@ export function waysThatHold(graph: Graph, mostLayers: number): readonly Label[]
       // Covered since it was found: whatever goes on from it is covered too.
       if (label.at >= 0 && !best[label.at]!.includes(label)) continue
       for (let to = 0; to < graph.offers.length; to++) {
-        if (to === label.at) continue
+        if (to === label.at || without.has(to)) continue
         const step = graph.step(label.at, to)
-        if (step.faults.length > 0) continue
+        if (!step.holds) continue
         const made: Label = { at: to, cost: add(label.cost, step.cost), from: label }
         if (keep(best[to]!, made)) next.push(made)
       }
@@ -54,8 +58,8 @@ export function nearestWay(graph: Graph, mostLayers: number): Label | undefined 
     for (const label of sources) {
       for (let to = 0; to < graph.offers.length; to++) {
         if (to === label.at) continue
-        const { cost, faults } = graph.step(label.at, to)
-        const paid = faults.length > 0 ? { ...cost, misses: 1 } : cost
+        const { cost, holds } = graph.step(label.at, to)
+        const paid = holds ? cost : { ...cost, misses: 1 }
         const made: Label = { at: to, cost: add(label.cost, paid), from: label }
         const known = next[to]
         if (!known || compareMisses(made.cost, known.cost) < 0) next[to] = made

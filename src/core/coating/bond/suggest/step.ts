@@ -4,7 +4,7 @@ import type { Bond } from '../joint.ts'
 import { type Judging, judgeInItself, judgeOnSurfaces } from '../judge.ts'
 import type { Grit } from '../rule.ts'
 import type { Exposed, Sanding, Stack, StackLayer } from '../stack.ts'
-import { materialOf } from '../stack.ts'
+import { isGrit, materialOf } from '../stack.ts'
 import { add, type Cost } from './cost.ts'
 import { coatsOf, type Offer } from './offer.ts'
 
@@ -12,14 +12,17 @@ export type Step = {
   readonly offer: Offer
   readonly layer: StackLayer
   readonly cost: Cost
-  /** What keeps it from holding, or leaves it in doubt; empty where it may be suggested. */
-  readonly faults: readonly Fault[]
+  /** It may be suggested: nothing keeps it from holding or leaves it in doubt. */
+  readonly holds: boolean
+  /** What does, where it may not; looked for only when somebody wants to know. */
+  readonly faults: () => readonly Fault[]
 }
 
 /** What is the same for an offer wherever it goes. */
 export type Plain = {
   readonly offer: Offer
-  readonly layer: StackLayer
+  /** Put on after this sanding; the same object for the same paper. */
+  readonly after: (sanding: Sanding) => StackLayer
   readonly refused: readonly Fault[]
 }
 
@@ -50,7 +53,17 @@ export function plainOf(judging: Judging, offer: Offer, where: Stack['where']): 
     clocks: offer.clocks,
     colour: offer.colour,
   }
-  return { offer, layer, refused: judgeInItself(judging, layer, where).faults.filter(isRefused) }
+  const layers = new Map<string, StackLayer>()
+  return {
+    offer,
+    after: (sanding) => {
+      const key = isGrit(sanding) ? sanding.name : 'none'
+      const made = layers.get(key) ?? { ...layer, before: sanding ?? 'none' }
+      layers.set(key, made)
+      return made
+    },
+    refused: judgeInItself(judging, layer, where).faults.filter(isRefused),
+  }
 }
 
 /** The offer on what lies below, prepared as it asks for. */
@@ -62,14 +75,23 @@ export function stepOn(judging: Judging, at: At): Step {
       bond: judging.bondOf({ under, over: plain.offer, where, cleared: exposed.cleared }),
     })),
   )
-  const layer: StackLayer = { ...plain.layer, before: sandingFor(bonds) ?? 'none' }
+  const layer = plain.after(sandingFor(bonds))
+  const faults = () => [
+    ...judgeOnSurfaces(judging, { below, layer, where }).faults.filter(isRefused),
+    ...plain.refused,
+  ]
   return {
     offer: plain.offer,
     layer,
     cost: costOf(at, layer, bonds),
-    faults: [...judgeOnSurfaces(judging, { below, layer, where }).faults.filter(isRefused), ...plain.refused],
+    holds: plain.refused.length === 0 && bonds.every(({ bond }) => isSure(bond)),
+    faults,
   }
 }
+
+/** Sanding is planned where it is needed, so all that can be refused is the bond itself. */
+const isSure = ({ verdict, disputed }: Bond): boolean =>
+  (verdict === 'yes' || verdict === 'care') && !disputed
 
 type Met = { readonly exposed: Exposed; readonly bond: Bond }
 

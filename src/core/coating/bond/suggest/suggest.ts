@@ -28,11 +28,11 @@ export type Miss = {
 }
 
 export type Suggested = {
-  /** At most three, the cheapest first. */
+  /** At most three, the cheapest first; those that are best by nothing come last. */
   readonly suggestions: readonly Suggestion[]
   /** Why there is none: no sheet is such a finish, or no way to it holds; then the nearest miss. */
   readonly none?: { readonly why: 'no finish' | 'no way'; readonly miss?: Miss }
-  /** Shorter or other ways to the finish of the first suggestion that do not hold. */
+  /** Shorter or other ways to the finish of the first suggestion of several layers that do not hold. */
   readonly shortcuts: readonly Miss[]
 }
 
@@ -42,16 +42,13 @@ const SUGGESTIONS = 3
  * Finds build-ups.
  * @param book rules. @param search ground, sheets and what is wanted. @returns of all build-ups of at most
  * `mostLayers` layers without a fault those that no other outdoes in cost, life, days and layers; of these the best
- * by each, up to three.
+ * by each, up to three, filled up with the cheapest that ends in another finish or goes another way.
  */
 export function suggest(book: BondBook, search: Search): Suggested {
   if (!search.offers.some((offer) => grants(search.wish, offer)))
     return { suggestions: [], none: { why: 'no finish' }, shortcuts: [] }
   const graph = graphOf(book, search)
-  const found = waysThatHold(graph, search.mostLayers).map((label) =>
-    suggestionOf(label, { book, graph, search }),
-  )
-  const front = undone(found)
+  const front = frontOf({ book, graph, search }, new Set())
   if (front.length === 0) {
     const nearest = nearestWay(graph, search.mostLayers)
     return {
@@ -60,9 +57,42 @@ export function suggest(book: BondBook, search: Search): Suggested {
       shortcuts: [],
     }
   }
-  const picked = pick(front)
-  return { suggestions: picked, shortcuts: shortcutsTo(picked[0]!, { book, graph, search }) }
+  const picked = filledUp(pick(front), { book, graph, search })
+  const built = picked.find(({ steps }) => steps.length > 1)
+  return { suggestions: picked, shortcuts: built ? shortcutsTo(built, { book, graph, search }) : [] }
 }
+
+/** Those that hold and that no other outdoes. */
+const frontOf = (all: In, without: ReadonlySet<number>): readonly Suggestion[] =>
+  undone(
+    waysThatHold(all.graph, { mostLayers: all.search.mostLayers, without }).map((label) =>
+      suggestionOf(label, all),
+    ),
+  )
+
+/** With fewer than three that nothing outdoes, the cheapest with another finish, then by another way to the same. */
+function filledUp(picked: readonly Suggestion[], all: In): readonly Suggestion[] {
+  const { offers } = all.graph
+  const placesOf = (steps: readonly Step[]) => steps.map(({ offer }) => offers.indexOf(offer))
+  let chosen = picked
+  while (chosen.length < SUGGESTIONS) {
+    const finishes = new Set(chosen.flatMap(({ steps }) => placesOf(steps.slice(-1))))
+    const under = new Set(chosen.flatMap(({ steps }) => placesOf(steps.slice(0, -1))))
+    const other =
+      cheapest(frontOf(all, finishes)) ?? (under.size > 0 ? cheapest(frontOf(all, under)) : undefined)
+    if (!other || chosen.some((one) => samePath(one, other))) break
+    chosen = [...chosen, other]
+  }
+  return chosen
+}
+
+const cheapest = (front: readonly Suggestion[]): Suggestion | undefined =>
+  [...front].sort((a, b) => compareBy('cost', a.worth, b.worth))[0]
+
+const samePath = (one: Suggestion, other: Suggestion): boolean =>
+  one.strip === other.strip &&
+  one.steps.length === other.steps.length &&
+  one.steps.every(({ offer }, at) => offer === other.steps[at]?.offer)
 
 type In = { readonly book: BondBook; readonly graph: Graph; readonly search: Search }
 
@@ -125,7 +155,7 @@ function missOf(label: Label, { book, graph, search }: In): Miss {
   return {
     stack: stackOf(graph, path, search),
     worth: worthOf(book, label, graph),
-    faults: stepsAlong(graph, path).flatMap(({ faults }) => faults),
+    faults: stepsAlong(graph, path).flatMap(({ holds, faults }) => (holds ? [] : faults())),
   }
 }
 
@@ -138,8 +168,8 @@ function shortcutsTo({ stack, worth, steps }: Suggestion, { book, graph, search 
     .map((offers) => {
       const label = offers.reduce<Label>(
         (from, to) => {
-          const { cost, faults } = graph.step(from.at, to)
-          return { at: to, cost: add(from.cost, { ...cost, misses: faults.length > 0 ? 1 : 0 }), from }
+          const { cost, holds } = graph.step(from.at, to)
+          return { at: to, cost: add(from.cost, { ...cost, misses: holds ? 0 : 1 }), from }
         },
         { at: -1, cost: graph.starts[0]!.cost },
       )
