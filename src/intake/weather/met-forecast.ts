@@ -6,15 +6,7 @@ import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList, shown } from '../problem.ts'
 import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
 import { columnOf } from './weather-columns.ts'
-import {
-  type ColumnKey,
-  mostHours,
-  putAt,
-  refuseWeather,
-  seriesOfGrid,
-  type WeatherGrid,
-  weatherGrid,
-} from './weather-grid.ts'
+import { type ColumnKey, gridOver, mostHours, putAt, seriesOfGrid, type WeatherGrid } from './weather-grid.ts'
 import { mostRemark } from './weather-header.ts'
 import type { WeatherRead } from './weather-read.ts'
 import { readTime } from './weather-time.ts'
@@ -44,16 +36,11 @@ export function readMet(file: JsonMap): WeatherRead {
   const properties = mapIn(file, 'properties')
   const meta = mapIn(properties, 'meta')
   const moments = momentsOf(properties, errors)
-  if (moments.length === 0 && errors.count === 0) return refuseWeather('intake.noRows')
-  const fromMs = moments[0]?.atMs ?? 0
-  const hours = moments.length === 0 ? 0 : (moments.at(-1)!.atMs - fromMs) / hourMs + 1
-  if (hours > mostHours)
-    return refuseWeather('intake.spanTooLong', {
-      fromAtMs: fromMs,
-      toAtMs: fromMs + hours * hourMs,
-      mostHours,
-    })
-  const grid = weatherGrid(fromMs, hours)
+  const grid = gridOver(
+    moments.map(({ atMs }) => atMs),
+    errors,
+  )
+  if ('ok' in grid) return grid
   const units = unitsOf(mapIn(meta, 'units'), errors)
   tellHours(grid, moments, notes)
   for (const moment of moments) fillInstant(grid, moment, { units, errors })

@@ -6,7 +6,7 @@ import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList, shown } from '../problem.ts'
 import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
 import { columnOf } from './weather-columns.ts'
-import { type ColumnKey, mostHours, putAt, refuseWeather, seriesOfGrid, weatherGrid } from './weather-grid.ts'
+import { type ColumnKey, gridOver, putAt, seriesOfGrid } from './weather-grid.ts'
 import { mostRemark } from './weather-header.ts'
 import type { WeatherRead } from './weather-read.ts'
 import { mostRows } from './weather-rows.ts'
@@ -39,21 +39,21 @@ export function readNwsGrid(file: JsonMap): WeatherRead {
   const properties = mapIn(file, 'properties')
   const read = layers.map((layer) => ({ ...layer, intervals: intervalsOf(properties, layer, errors) }))
   const air = read[0]!.intervals
-  if (air.length === 0 && errors.count === 0) return refuseWeather('intake.noRows')
-  const fromMs = air.reduce((least, one) => Math.min(least, one.fromMs), Number.POSITIVE_INFINITY)
-  const toMs = air.reduce((most, one) => Math.max(most, one.fromMs + one.hours * hourMs), 0)
-  const hours = air.length === 0 ? 0 : (toMs - fromMs) / hourMs
-  if (hours > mostHours)
-    return refuseWeather('intake.spanTooLong', { fromAtMs: fromMs, toAtMs: toMs, mostHours })
-  const grid = weatherGrid(air.length === 0 ? 0 : fromMs, hours)
+  const grid = gridOver(
+    air.flatMap(({ fromMs, hours }) => [fromMs, fromMs + (hours - 1) * hourMs]),
+    errors,
+  )
+  if ('ok' in grid) return grid
+  const { startMs, hours } = grid
   for (const { key, total, intervals } of read) {
     for (const interval of intervals) {
       const share = total ? interval.hours : 1
-      const first = Math.max(0, (interval.fromMs - fromMs) / hourMs)
-      const end = Math.min(hours, (interval.fromMs - fromMs) / hourMs + interval.hours)
+      const begins = (interval.fromMs - startMs) / hourMs
+      const first = Math.max(0, begins)
+      const end = Math.min(hours, begins + interval.hours)
       for (let hour = first; hour < end; hour++) {
         grid.told[hour] = 1
-        putAt(grid, key, fromMs + hour * hourMs, interval.value / share)
+        putAt(grid, key, startMs + hour * hourMs, interval.value / share)
       }
     }
   }

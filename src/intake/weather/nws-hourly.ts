@@ -4,7 +4,7 @@ import { addProblem, oneLine, type ProblemList, problemList, shown } from '../pr
 import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
 import { nwsLicence } from './nws-grid.ts'
 import { columnOf } from './weather-columns.ts'
-import { type ColumnKey, mostHours, putAt, refuseWeather, seriesOfGrid, weatherGrid } from './weather-grid.ts'
+import { type ColumnKey, gridOver, mostHours, putAt, seriesOfGrid } from './weather-grid.ts'
 import { mostRemark } from './weather-header.ts'
 import type { WeatherRead } from './weather-read.ts'
 import { readTime } from './weather-time.ts'
@@ -27,18 +27,13 @@ export function readNwsHourly(file: JsonMap): WeatherRead {
     addProblem(errors, { code: 'intake.jsonTime', severity: 'error', data })
     return []
   })
-  const moments = timed.map(({ atMs }) => atMs)
-  const fromMs = moments.reduce((a, b) => Math.min(a, b), moments[0] ?? 0)
-  const hours = timed.length === 0 ? 0 : (moments.reduce((a, b) => Math.max(a, b)) - fromMs) / hourMs + 1
-  if (hours > mostHours)
-    return refuseWeather('intake.spanTooLong', {
-      fromAtMs: fromMs,
-      toAtMs: fromMs + hours * hourMs,
-      mostHours,
-    })
-  const grid = weatherGrid(fromMs, hours)
+  const grid = gridOver(
+    timed.map(({ atMs }) => atMs),
+    errors,
+  )
+  if ('ok' in grid) return grid
   for (const { period, at, atMs } of timed) {
-    grid.told[(atMs - fromMs) / hourMs] = 1
+    grid.told[(atMs - grid.startMs) / hourMs] = 1
     for (const { key, value } of figuresOf(period, at, errors)) putAt(grid, key, atMs, value)
   }
   return seriesOfGrid(grid, {

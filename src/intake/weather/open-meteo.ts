@@ -3,15 +3,7 @@ import { hourMs } from '#core/climate'
 import { addProblem, type ProblemList, problemList, shown } from '../problem.ts'
 import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
 import { columnOf } from './weather-columns.ts'
-import {
-  type ColumnKey,
-  gridColumn,
-  mostHours,
-  putAt,
-  refuseWeather,
-  seriesOfGrid,
-  weatherGrid,
-} from './weather-grid.ts'
+import { type ColumnKey, gridColumn, gridOver, mostHours, putAt, seriesOfGrid } from './weather-grid.ts'
 import type { WeatherRead } from './weather-read.ts'
 import { readTime } from './weather-time.ts'
 import { unitStep } from './weather-units.ts'
@@ -41,17 +33,9 @@ export function readOpenMeteo(file: JsonMap): WeatherRead {
   const units = mapIn(file, 'hourly_units')
   const moments = momentsOf(file, listIn(hourly, 'time'), errors)
   const known = moments.filter((atMs) => !Number.isNaN(atMs))
-  if (known.length === 0 && errors.count === 0) return refuseWeather('intake.noRows')
-  const fromMs = known.reduce((a, b) => Math.min(a, b), known[0] ?? 0)
-  const hours = known.length === 0 ? 0 : (known.reduce((a, b) => Math.max(a, b)) - fromMs) / hourMs + 1
-  if (hours > mostHours)
-    return refuseWeather('intake.spanTooLong', {
-      fromAtMs: fromMs,
-      toAtMs: fromMs + hours * hourMs,
-      mostHours,
-    })
-  const grid = weatherGrid(fromMs, Number.isInteger(hours) ? hours : 0)
-  for (const atMs of known) grid.told[(atMs - fromMs) / hourMs] = 1
+  const grid = gridOver(known, errors)
+  if ('ok' in grid) return grid
+  for (const atMs of known) grid.told[(atMs - grid.startMs) / hourMs] = 1
   for (const [key, names] of variables) {
     const name = names.find((one) => Array.isArray(hourly[one]))
     if (name === undefined) continue

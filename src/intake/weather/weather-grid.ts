@@ -24,6 +24,20 @@ export function weatherGrid(startMs: number, hours: number): WeatherGrid {
   return { startMs, hours, columns: {}, told: new Uint8Array(hours) }
 }
 
+/**
+ * An empty grid from the first of the moments to the hour that begins at the last. What is refused instead: no moment at
+ * all, unless there are errors to tell, and a span that is longer than any series.
+ */
+export function gridOver(momentsMs: readonly number[], errors: ProblemList): WeatherGrid | WeatherRead {
+  if (momentsMs.length === 0) return errors.count > 0 ? weatherGrid(0, 0) : refuseWeather('intake.noRows')
+  const fromMs = momentsMs.reduce((a, b) => Math.min(a, b))
+  const toMs = momentsMs.reduce((a, b) => Math.max(a, b)) + hourMs
+  const hours = (toMs - fromMs) / hourMs
+  if (hours > mostHours)
+    return refuseWeather('intake.spanTooLong', { fromAtMs: fromMs, toAtMs: toMs, mostHours })
+  return weatherGrid(fromMs, hours)
+}
+
 /** Column of a grid, made when it is first asked for. */
 export function gridColumn(grid: WeatherGrid, key: ColumnKey): Float64Array {
   const made = grid.columns[key] ?? new Float64Array(grid.hours).fill(Number.NaN)

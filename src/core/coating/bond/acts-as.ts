@@ -1,6 +1,7 @@
 /** What is done before one coat, in order: what the joint asks for, and what the rules of order ask for besides. */
 import type { Preparation } from './joint.ts'
-import { fit, type Material } from './material.ts'
+import type { Material } from './material.ts'
+import { holdingOn } from './order.ts'
 import type { Act, OrderRule } from './rule.ts'
 import { isGrit, type Sanding } from './stack.ts'
 
@@ -28,7 +29,7 @@ export function actsAs(
     ['tack', true],
     ['coat', true],
   ]
-  const holding = rules.filter((rule) => fit(rule.on, on) >= 0 && (rule.age ?? on.age) === on.age)
+  const holding = holdingOn(rules, on)
   return asked.reduce<readonly Act[]>(
     (acts, [act, wanted]) => (wanted ? withAct(acts, act, holding) : acts),
     [],

@@ -8,6 +8,10 @@ export type OutOfOrder = {
   readonly at: number
 }
 
+/** The rules of order that hold on a surface. */
+export const holdingOn = (rules: readonly OrderRule[], on: Material): readonly OrderRule[] =>
+  rules.filter((rule) => fit(rule.on, on) >= 0 && (rule.age === undefined || rule.age === on.age))
+
 /**
  * What is done in the wrong order.
  * @param acts one after the other, on one surface. @param on what that surface is.
@@ -17,9 +21,7 @@ export function outOfOrder(
   acts: readonly Act[],
   { on, rules }: { readonly on: Material; readonly rules: readonly OrderRule[] },
 ): readonly OutOfOrder[] {
-  const holding = rules.filter(
-    (rule) => fit(rule.on, on) >= 0 && (rule.age === undefined || rule.age === on.age),
-  )
+  const holding = holdingOn(rules, on)
   return acts.flatMap((act, at) => {
     const before = acts.slice(0, at)
     return holding
