@@ -9,10 +9,19 @@ type Cells = Readonly<Record<string, string>>
 const raw = sampleRaw('open-powerboat')
 
 /** The sample with zones and marks of its hull as asked; its own stripe stays. */
-const planWith = (zones: Readonly<Record<string, Cells>>, marks: Readonly<Record<string, Cells>> = {}) => {
+const planWith = (
+  zones: Readonly<Record<string, Cells>>,
+  marks: Readonly<Record<string, Cells>> = {},
+  girths: Readonly<Record<string, Cells>> = {},
+) => {
   const document: RawDocument = {
     ...raw,
-    work: { ...raw.work, zones: { ...raw.work.zones, ...zones }, marks: { ...raw.work.marks, ...marks } },
+    work: {
+      ...raw.work,
+      zones: { ...raw.work.zones, ...zones },
+      marks: { ...raw.work.marks, ...marks },
+      girths,
+    },
   }
   return plan(planInput(projectRaw(document), undefined))
 }
@@ -50,6 +59,24 @@ describe('the bottom', () => {
     const strip = areaBetween(hull!, { zLow: 0, zHigh: 0.1 })
     expect(area(higher, 'bottom') - area(level, 'bottom')).toBeCloseTo(strip.total, 6)
     expect(higher.marks.lines[0]!.table.rows.length).toBeGreaterThan(10)
+  })
+
+  it('takes from taped sides what their cut takes from the drawn ones', () => {
+    const girths = Object.fromEntries(
+      [0.5, 2, 3.5, 5, 6.5].map((x, k) => [
+        `girth-${k}`,
+        { fromStern: `${x} m`, sheerToWater: '1.10 m', waterToChine: '0.10 m' },
+      ]),
+    )
+    const taped = (zones: Parameters<typeof planWith>[0]) => planWith(zones, {}, girths)
+    const [whole, cut] = [taped(bottom()), taped({ ...bottom({ upTo: 'waterline' }), ...bootTop() })]
+    const [drawnWhole, drawnCut] = [
+      planWith(bottom()),
+      planWith({ ...bottom({ upTo: 'waterline' }), ...bootTop() }),
+    ]
+    expect(sides(whole)).not.toBeCloseTo(sides(drawnWhole), 1)
+    expect(sides(cut) / sides(whole)).toBeCloseTo(sides(drawnCut) / sides(drawnWhole), 9)
+    expect(sides(cut)).toBeLessThan(0.99 * sides(whole))
   })
 
   it('says so when the stripe it should end at is not there', () => {

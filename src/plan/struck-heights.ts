@@ -1,10 +1,11 @@
 /** Struck edges as heights along the boat. The rows of a table stand close: straight between them is under a millimetre off. */
-import type { Height } from '#core/boat'
-
 type Row = { readonly xM: number }
 
 /** The height of an edge at any place; level beyond the first and the last row. */
-export function heightAlong<R extends Row>(rows: readonly R[], heightOf: (row: R) => number): Height {
+export function heightAlong<R extends Row>(
+  rows: readonly R[],
+  heightOf: (row: R) => number,
+): (x: number) => number {
   const first = rows[0]!
   return (x) => {
     const after = rows.findIndex(({ xM }) => xM >= x)

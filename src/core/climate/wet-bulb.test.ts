@@ -2,7 +2,7 @@ import fc from 'fast-check'
 // @ts-expect-error The package has no types.
 import psychrolib from 'psychrolib'
 import { describe, expect, it } from 'vitest'
-import { dewPoint } from './dew-point.ts'
+import { dewPoint, saturationVapourPressure } from './dew-point.ts'
 import { mixingRatio, standardPressurePa, wetBulb } from './wet-bulb.ts'
 
 const pressurePa = standardPressurePa
@@ -46,6 +46,14 @@ describe('the psychrolib package, at the pressure of sea level', () => {
           `${t} ${h}`,
         ).toBeLessThan(0.05)
       }
+    }
+  })
+
+  it('has the same mixing ratio from the same vapour pressure', () => {
+    for (let t = 0; t <= 45; t += 5) {
+      const theirs = psychrolib.GetHumRatioFromVapPres(0.6 * saturationVapourPressure(t), pressurePa)
+      // Their ratio of molar masses has six figures, as ours.
+      expect(mixingRatio({ airC: t, humidityShare: 0.6, pressurePa }) / theirs).toBeCloseTo(1, 6)
     }
   })
 

@@ -44,6 +44,16 @@ describe('two days at an invented southern station', () => {
     expect(series.windFromRad?.[0]).toBeCloseTo(2 * Math.PI, 12)
   })
 
+  it('have their units: tenths of the sky, hundredths of humidity, metres a second, watts a square metre', () => {
+    // Data dictionary of the EPW format: fields 8, 21, 22 from 0 at the stamp; 12 for the hour that ends there.
+    const [first, next] = [lines[8]!.split(',').map(Number), lines[9]!.split(',').map(Number)]
+    expect(first[22]).toBeGreaterThan(0)
+    expect(series.cloudShare?.[0]).toBeCloseTo(first[22]! / 10, 12)
+    expect(series.humidityShare[0]).toBeCloseTo(first[8]! / 100, 12)
+    expect(series.windMps?.[0]).toBe(first[21])
+    expect(series.skyHeatWm2?.[0]).toBe(next[12])
+  })
+
   it('know what is missing: air, humidity, and where a calm comes from', () => {
     expect([series.airC[10], series.windFromRad?.[3]]).toEqual([Number.NaN, Number.NaN])
     expect(series.windMps?.[3]).toBe(0)
