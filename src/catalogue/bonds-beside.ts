@@ -71,6 +71,7 @@ export const bondsBeside = {
       over: 'two-part polyurethane',
       verdict: 'no',
       reason: 'notAThinner',
+      clear: 'its own thinner',
     }),
   ),
   finishBelowWater: row(
@@ -81,6 +82,7 @@ export const bondsBeside = {
       where: 'below water',
       verdict: 'no',
       reason: 'blisters',
+      clear: 'clear of the water',
     }),
   ),
   gelcoatBelowWater: row(
@@ -101,6 +103,7 @@ export const bondsBeside = {
       where: 'below water',
       verdict: 'no',
       reason: 'drinksWater',
+      clear: 'use epoxy',
     }),
   ),
   vinylesterBelowWater: row(

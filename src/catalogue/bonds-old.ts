@@ -213,6 +213,7 @@ export const bondsOnOld = {
       over: 'epoxy',
       verdict: 'no',
       reason: 'lifts',
+      clear: 'epoxy first',
     }),
   ),
   onePartOnePart: row(
@@ -406,6 +407,7 @@ export const bondsOnOld = {
       over: 'epoxy',
       verdict: 'no',
       reason: 'binderStays',
+      clear: 'stitched or woven',
     }),
   ),
 }

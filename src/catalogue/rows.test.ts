@@ -154,3 +154,14 @@ describe('the catalogue', () => {
     expect(catalogueIds.solvents).toContain('styrene')
   })
 })
+
+describe('a rule of bonding', () => {
+  it('that refuses says what makes it right, unless it only speaks against the others', () => {
+    const refusing: readonly Any[] = Object.values(catalogue.bonds).filter(
+      (row: Any) => row.cells.verdict === 'no',
+    )
+    const decide = refusing.filter(({ cells }) => cells.dissent !== 'yes')
+    expect(decide.length).toBeGreaterThan(10)
+    expect(decide.filter(({ cells }) => cells.tie === undefined && cells.clear === undefined)).toEqual([])
+  })
+})

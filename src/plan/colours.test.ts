@@ -109,6 +109,25 @@ describe('a boot-top', () => {
     expect(made.surfaces.zones.find(({ id }) => id === 'band')!.perimeterM).toBeGreaterThan(2 * girth * 0.9)
   })
 
+  it('is wet at rest unless its lower edge stands clear of the water', () => {
+    const gloss = { gloss: { name: 'Gloss', zones: 'band', sheet: 'hull-gloss', coats: '2' } }
+    const blisters = (height: string) => {
+      const document: RawDocument = {
+        ...raw,
+        work: {
+          ...raw.work,
+          zones: { ...raw.work.zones, ...bottom(), ...bootTop({ existing: 'two-part' }) },
+          marks: { ...raw.work.marks, ...line('bottom', height) },
+          layers: gloss,
+        },
+      }
+      const { stacks } = plan(planInput(projectRaw(document), undefined)).bonds
+      const { faults } = stacks.find(({ zones }) => zones.includes('band'))!
+      return faults.some((fault) => fault.kind === 'fails' && fault.reason === 'blisters')
+    }
+    expect(['0 m', '0.03 m', '0.05 m', '0.055 m'].map(blisters)).toEqual([true, true, false, false])
+  })
+
   it('over a chine begins at the chine', () => {
     const before = planWith(bottom({ upTo: 'chine' }))
     const made = planWith({ ...bottom({ upTo: 'chine' }), ...bootTop() }, line('band', '0.3 m'))

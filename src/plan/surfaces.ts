@@ -230,7 +230,7 @@ export function describe(zone: ZoneItem) {
   }
 }
 
-type Size = Pick<ZoneArea, 'areaM2' | 'perimeterM' | 'certainty' | 'how'>
+type Size = Pick<ZoneArea, 'areaM2' | 'perimeterM' | 'certainty' | 'how' | 'lowestM'>
 
 function shapedArea(zone: ZoneItem, { shapes }: Deck): Size | undefined {
   const shape = shapes.find((one) => one.zone === zone.id)
@@ -283,8 +283,14 @@ function surfaceArea(zone: ZoneItem, { of, colours, taped: { areas } }: CutSurfa
     perimeterM: zone.perimeter?.value ?? parts.reduce((sum, part) => sum + part.perimeter, 0),
     certainty: weakest(...sizes.map(({ certainty }) => certainty)),
     how: byTape ? 'girths' : 'surface',
+    ...(zone.kind === 'boot-top' ? { lowestM: lowestOf(parts) } : {}),
   }
 }
+
+const lowestOf = (parts: readonly HullZone[]): number =>
+  parts
+    .flatMap(({ edges }) => edges.filter(({ kind }) => kind === 'lower').flatMap(({ lines }) => lines.flat()))
+    .reduce((lowest, { z }) => Math.min(lowest, z), Number.POSITIVE_INFINITY)
 
 /** What the size of the boat says of a deck zone that nobody has measured. */
 export function sharedArea(zone: ZoneItem, of: MeasuredHull): Size | undefined {

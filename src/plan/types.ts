@@ -23,6 +23,8 @@ export type ZoneArea = {
   readonly how: 'surface' | 'girths' | 'shape' | 'given' | 'length and width' | 'marks' | 'share'
   /** Hidden by pads and taken off already. */
   readonly padsM2?: number
+  /** Of a boot-top on the surface: its lowest place over the floating waterline. */
+  readonly lowestM?: number
   readonly existing: string
   readonly texture: string
   /** A loose part is done indoors, whatever the sky does. */

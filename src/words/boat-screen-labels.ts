@@ -116,5 +116,5 @@ export const boatScreenLabels: Readonly<Record<string, string>> = {
   'scanZone.topsides-starboard': 'Topsides, starboard',
   'scanZone.bottom': 'Bottom',
   'scanZone.transom': 'Transom',
-  'scanZone.boot-top': 'Boot stripe',
+  'scanZone.boot-top': 'Boot-top',
 }

@@ -39,6 +39,11 @@ export const bondLabels: Readonly<Record<string, string>> = {
   'bondFix.remove to a line': 'take it off to a line, and seal the edge',
   'bondFix.flash off': 'wait until all of it is gone',
   'bondFix.use epoxy': 'take an epoxy product instead',
+  'bondFix.epoxy first': 'put the epoxy on first and the one-part paint over it',
+  'bondFix.stitched or woven': 'take stitched or woven cloth',
+  'bondFix.its own thinner': 'take the thinner that its sheet names',
+  'bondFix.clear of the water':
+    'end it 50 mm or more above the water, or take what its sheet gives for below the waterline',
   'bondOnly.looks only': 'for looks only, never where it carries load',
   'bondOnly.small areas': 'on small areas above the water, fully cured',
   'bondOnly.test patch': 'when a test patch has held',

@@ -6,6 +6,7 @@ export { panel } from './panel.ts'
 
 // The boot stripe.
 export type { StripeInput } from './settle-stripe.ts'
+export { leastHeightM } from './settle-stripe.ts'
 export type { StripeResult, StripeTable } from './stripe.ts'
 export { bootStripe } from './stripe.ts'
 export type { StripeRow } from './stripe-rows.ts'

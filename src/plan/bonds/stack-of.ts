@@ -1,12 +1,18 @@
 /** A zone's layers as the judge takes them. */
 import type { Grit, Sanding, Stack, StackLayer } from '#core/coating'
+import { leastHeightM } from '#core/marking'
 import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { type Around, clocksOf, coatOf, groundOf } from './ground.ts'
 
 /** Under half the zone is filling, not covering. */
 const SPOT_SHARE = 0.5
 
-export const liesBelowWater = (zone: ZoneArea): boolean => zone.kind === 'bottom' || zone.kind === 'boot-top'
+/** Wet at rest; a boot-top that nobody has placed counts as wet. */
+export const liesBelowWater = ({ kind, lowestM }: ZoneArea): boolean =>
+  kind === 'bottom' ||
+  (kind === 'boot-top' && !(lowestM !== undefined && lowestM >= leastHeightM - ROUNDED_M))
+
+const ROUNDED_M = 1e-4
 
 export function stackOf(zone: ZoneArea, around: Around, grits: readonly Grit[]): Stack {
   const layers = around.buildUps.layers.filter((layer) => layer.zone === zone.id)

@@ -7,7 +7,7 @@ import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import { notesOf } from '../../job/notes-of.ts'
-import { Figure, Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
+import { Ghost, Ledger, Part, PartBlock, Sheet } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import './marks.css'
@@ -15,6 +15,7 @@ import { OverFloor } from './over-floor.tsx'
 import { PanelDrawing } from './panel-drawing.tsx'
 import { PanelFigures } from './panel-figures.tsx'
 import { StripeDrawing } from './stripe-drawing.tsx'
+import { TapeLinePart } from './tape-line-part.tsx'
 
 const marks = { part: 'work', section: 'marks' } as const
 
@@ -70,34 +71,7 @@ export const MarksScreen = ({ view, head, block }: ScreenProps) => {
         </Part>
       ))}
       {plan?.marks.lines.map((line) => (
-        <Part
-          key={line.id}
-          title={line.name}
-          aside={words.sentence('marks.line', {
-            tapeM: line.table.tapeM,
-            zone: plan.surfaces.zones.find(({ id }) => id === line.zone)?.name ?? line.zone,
-          })}
-        >
-          <Ledger
-            caption={line.name}
-            columns={(['fromStern', 'heightOver', 'halfBreadth'] as const).map((key) => ({
-              key,
-              label: labelOf(`column.${key}`),
-              align: 'right',
-              phone: key === 'fromStern' ? 'first' : 'second',
-            }))}
-            rows={line.table.rows.map((row, at) => ({
-              id: String(at),
-              cells: {
-                fromStern: words.figure('xM', row.xM),
-                heightOver: (
-                  <Figure text={words.figure('heightByTapeM', row.heightM)} certainty={line.certainty} />
-                ),
-                halfBreadth: words.figure('halfBreadthByTapeM', row.halfBreadthM),
-              },
-            }))}
-          />
-        </Part>
+        <TapeLinePart key={line.id} view={view} plan={plan} line={line} />
       ))}
       {plan?.marks.panels.map((panel) => (
         <Part key={panel.id} title={panel.name}>
