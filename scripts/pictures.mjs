@@ -1,4 +1,5 @@
-// Takes the pictures of the guide from the running program: docs/guide/<sheet>-<width>.png, at a fixed hour.
+// Takes the pictures of the guide and of the front page from the running program: docs/guide/<sheet>-<width>.png and
+// docs/pictures/boat.png, at a fixed hour.
 
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'

@@ -35,11 +35,25 @@ const SHEETS = [
  * @property {string} [drawn] what stands there once it is drawn
  * @property {string} [part] to scroll to
  * @property {string} [zone] to choose there
+ * @property {string} [row] of a table, to choose it
+ * @property {string} [file] where it is written, if not beside the guide
  * @property {{ width: number, height: number }} size
  */
 
 /** @type {readonly Picture[]} */
-export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...sheet, size })))
+export const pictures = [
+  ...SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...sheet, size }))),
+  // The first picture of the front page.
+  {
+    name: 'boat',
+    path: `${JOB}/boat`,
+    kept: { boat: 'solid', 'boat-finish': 'painted' },
+    drawn: '[data-drawn=space]',
+    row: 'Topsides starboard',
+    file: 'docs/pictures/boat.png',
+    size: SIZES[0],
+  },
+]
 
 /**
  * @param {object} wish
@@ -50,7 +64,8 @@ export const pictures = SHEETS.flatMap((sheet) => SIZES.map((size) => ({ ...shee
  * @returns {Promise<string>} where it was written
  */
 export async function takePicture({ browser, program, picture, root }) {
-  const { name, path, kept = {}, drawn = 'main h1', size, part, zone } = picture
+  const { name, path, kept = {}, drawn = 'main h1', size, part, zone, row } = picture
+  const { file = join('docs', 'guide', `${name}-${size.width}.png`) } = picture
   const context = await browser.newContext({
     baseURL: program.origin,
     viewport: size,
@@ -78,7 +93,7 @@ export async function takePicture({ browser, program, picture, root }) {
     await page.locator(`${part} .deck-handle`).first().waitFor()
     await page.locator(part).evaluate((element) => element.scrollIntoView({ block: 'start' }))
   }
-  const file = join('docs', 'guide', `${name}-${size.width}.png`)
+  if (row !== undefined) await page.locator('main tr', { hasText: row }).first().click()
   await page.screenshot({ path: join(root, file), animations: 'disabled', caret: 'hide' })
   await context.close()
   return file
