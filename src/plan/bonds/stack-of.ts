@@ -7,12 +7,13 @@ import { type Around, clocksOf, coatOf, groundOf } from './ground.ts'
 /** Under half the zone is filling, not covering. */
 const SPOT_SHARE = 0.5
 
-/** Wet at rest; a boot-top that nobody has placed counts as wet. */
-export const liesBelowWater = ({ kind, lowestM }: ZoneArea): boolean =>
-  kind === 'bottom' ||
-  (kind === 'boot-top' && !(lowestM !== undefined && lowestM >= leastHeightM - ROUNDED_M))
-
 const ROUNDED_M = 1e-4
+
+/** Where a zone lies when she floats; a boot-top that nobody has placed, or that stands too low, counts as wet. */
+export function whereOf({ kind, lowestM }: ZoneArea): Stack['where'] {
+  const clear = lowestM !== undefined && lowestM >= leastHeightM - ROUNDED_M
+  return kind === 'bottom' || (kind === 'boot-top' && !clear) ? 'below water' : 'above water'
+}
 
 export function stackOf(zone: ZoneArea, around: Around, grits: readonly Grit[]): Stack {
   const layers = around.buildUps.layers.filter((layer) => layer.zone === zone.id)
@@ -22,7 +23,7 @@ export function stackOf(zone: ZoneArea, around: Around, grits: readonly Grit[]):
       const sheet = around.buildUps.sheets.find((one) => one.id === layer.sheet)
       return sheet ? [layerOf({ layer, sheet, zone, grits })] : []
     }),
-    where: liesBelowWater(zone) ? 'below water' : 'above water',
+    where: whereOf(zone),
     weathers: true,
   }
 }

@@ -8,8 +8,9 @@ import type { Known } from '../known.ts'
 import { readCatalogue } from '../read-catalogue.ts'
 import type { Plan, ResolvedSheet, ZoneArea } from '../types.ts'
 import { bondNotes, type Names } from './bond-notes.ts'
-import { type Around, clocksOf, coatOf, groundOf } from './ground.ts'
-import { liesBelowWater } from './stack-of.ts'
+import { aroundOf } from './bonds.ts'
+import { clocksOf, coatOf, groundOf } from './ground.ts'
+import { whereOf } from './stack-of.ts'
 
 export type SuggestInput = {
   readonly plan: Pick<Plan, 'surfaces' | 'marks' | 'buildUps' | 'repairs'>
@@ -107,17 +108,11 @@ type Group = {
 }
 
 function groupsOf({ plan, work }: SuggestInput, known: Known): readonly Group[] {
-  const around: Around = {
-    zones: [...plan.surfaces.zones, ...plan.marks.zones],
-    given: work.zones,
-    buildUps: plan.buildUps,
-    repairs: plan.repairs,
-    guesses: known.bonds.guesses,
-  }
+  const around = aroundOf({ ...plan, zones: work.zones, known })
   const groups = new Map<string, Group>()
   for (const zone of around.zones) {
     const ground = groundOf(zone, around)
-    const where = liesBelowWater(zone) ? 'below water' : 'above water'
+    const where = whereOf(zone)
     const role = zone.kind === 'non-skid' ? 'non-skid' : 'finish'
     // Which finding it was matters to nobody here, what it was mended with does.
     const key = JSON.stringify([ground.map(({ id: _id, ...exposed }) => exposed), where, role])
