@@ -4,7 +4,10 @@ import { labelOf } from '#words'
 import { Figure, Ledger, Part } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 
-export type TapeLineProps = Pick<ScreenProps, 'view'> & { readonly plan: Plan; readonly line: LineMark }
+export type TapeLineProps = Pick<ScreenProps, 'view'> & {
+  readonly plan: Pick<Plan, 'surfaces'>
+  readonly line: LineMark
+}
 
 const columns = ['fromStern', 'heightOver', 'halfBreadth'] as const
 
