@@ -28,12 +28,13 @@ export function amountText(amount: number, unit: MoneyLine['unit'], words: Said)
   return unit === 'sum' ? '' : `${amount} ${words.label(`unit.${unit}`)}`
 }
 
-/** Packs to buy and from the shelf: `2 × 2.5 L, 1 × 1 L from the shelf`. */
+/** Packs to buy, bought and from the shelf: `2 × 2.5 L, 1 × 1 L bought, 1 × 1 L from the shelf`. */
 export function packsText(item: StoreItem, words: Said): string {
   const pack = (one: { readonly count: number; readonly volumeM3: number }) =>
     `${one.count} × ${words.figure('volumeM3', one.volumeM3)}`
   const stock = item.fromStock.map((one) => words.sentence('stores.fromShelf', { packs: pack(one) }))
-  const all = [...item.buy.map(pack), ...stock]
+  const bought = item.bought.map((one) => words.sentence('stores.packsBought', { packs: pack(one) }))
+  const all = [...item.buy.map(pack), ...bought, ...stock]
   return all.length === 0 ? words.label('stores.noPack') : all.join(', ')
 }
 

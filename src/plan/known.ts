@@ -50,6 +50,8 @@ export type Known = {
   readonly runAloneMostM2: Sure<number>
   readonly reserveByRole: Readonly<Record<string, Sure<number>>>
   readonly touchUpM3: Sure<number>
+  /** How long an opened hardener still goes on what is seen. */
+  readonly hardenerOpenHours: Sure<number>
   readonly consumableRates: readonly ConsumableRate[]
   readonly consumableUnits: Readonly<Record<string, 'piece' | 'pair' | 'm' | 'L'>>
   /** `disc` stands for the disc of the step's grit. */

@@ -5,7 +5,7 @@ import type { MoneyTerms, Work } from '#job'
 import type { CalendarDays } from './calendar.ts'
 import { labourMinutes, minutesInAll } from './labour-minutes.ts'
 import type { Stage } from './remember.ts'
-import type { ChangeOrder, Days, Estimate, MoneyLine, Steps, Stores } from './types.ts'
+import type { ChangeOrder, Days, Estimate, MoneyLine, Steps, StorePack, Stores } from './types.ts'
 
 export type MoneyInput = {
   readonly money: MoneyTerms
@@ -142,7 +142,7 @@ const quarterHours = (minutes: number): number => Math.ceil(minutes / 15) / 4
 
 function materialLines(input: MoneyInput): readonly Described[] {
   return input.stores.items.flatMap((item) =>
-    item.buy.map(
+    together([...item.buy, ...item.bought]).map(
       (bought): Described => ({
         line: {
           id: `${item.sheet}:${bought.pack}`,
@@ -154,6 +154,15 @@ function materialLines(input: MoneyInput): readonly Described[] {
       }),
     ),
   )
+}
+
+/** What is still to be bought and what was bought for this job is one line a pack. */
+function together(packs: readonly StorePack[]): readonly StorePack[] {
+  const ids = [...new Set(packs.map(({ pack }) => pack))]
+  return ids.flatMap((id) => {
+    const own = packs.filter(({ pack }) => pack === id)
+    return own.slice(0, 1).map((one) => ({ ...one, count: own.reduce((sum, { count }) => sum + count, 0) }))
+  })
 }
 
 /** One sum for all of them goes before prices one by one. */

@@ -21,6 +21,7 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     runAloneMostM2: limit(catalogue, 'runOneMost'),
     reserveByRole: reservesOf(catalogue),
     touchUpM3: limit(catalogue, 'touchUp'),
+    hardenerOpenHours: limit(catalogue, 'hardenerOpen'),
     consumableRates: consumableRates(catalogue),
     consumableUnits: Object.fromEntries(
       Object.entries(catalogue.consumables).map(([id, row]) => [

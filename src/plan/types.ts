@@ -429,22 +429,31 @@ export type Pour = {
 }
 export type Pours = { readonly pours: readonly Pour[]; readonly notes: readonly Note[] }
 
+export type StorePack = {
+  readonly pack: string
+  readonly volumeM3: number
+  readonly count: number
+  /** Empty where nobody said. */
+  readonly shop: string
+  readonly priceCoins?: number
+}
 export type StoreItem = {
   readonly sheet: string
   readonly name: string
   readonly colour: string
   readonly needM3: number
   readonly reserveM3: number
-  readonly fromStock: readonly { readonly pack: string; readonly volumeM3: number; readonly count: number }[]
-  readonly buy: readonly {
-    readonly pack: string
-    readonly volumeM3: number
-    readonly count: number
-    readonly priceCoins?: number
-  }[]
+  /** Still to be bought, bought for this job already, and taken from what was there before. */
+  readonly buy: readonly StorePack[]
+  readonly bought: readonly StorePack[]
+  readonly fromStock: readonly StorePack[]
   /** Not covered, since no pack is known. */
   readonly shortM3: number
   readonly leftoverM3: number
+  /** The same of each part: a kit that does not hold the ratio leaves more of one. */
+  readonly leftoverPartsM3: readonly number[]
+  /** Person-hours that running short on the largest zone would cost. */
+  readonly shortSide?: { readonly zone: string; readonly hours: number }
   readonly certainty: Certainty
 }
 export type ConsumableItem = {

@@ -60,8 +60,18 @@ export const paintFields: FieldWords = {
   },
   packs: {
     sheet: ['Product', 'What is in the pack.'],
-    volume: ['In one pack', 'All parts together, base and hardener.'],
-    inStock: ['On the shelf', 'Unopened packs; they are used before any are bought.'],
+    volume: ['In one pack', 'All parts together, base and hardener; of an opened one what is left.'],
+    partA: ['Part A in it', 'When it is not as the mix ratio, or part A is sold by itself.'],
+    partB: ['Part B in it', 'When it is not as the mix ratio, or part B is sold by itself.'],
+    shop: ['Shop', 'Where it is bought: the list is sorted by it.'],
+    bought: ['Bought', 'Packs bought for this job, in one purchase.'],
+    inStock: [
+      'On the shelf',
+      'Packs from before; where the colour is seen only a batch that does for all of it.',
+    ],
+    batch: ['Batch', 'As printed on the pack.'],
+    opened: ['Opened on', 'An opened pack is used as long as it keeps.'],
+    bestBefore: ['Use before', 'Last day on which it may be opened.'],
   },
   layers: {
     name: ['Name', 'In your own words, as it stands in the days and on the mix card.'],

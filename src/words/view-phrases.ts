@@ -40,6 +40,7 @@ const views: Readonly<Record<string, string>> = {
   'buildup.dryTogether': '{filmM} dry',
   'stores.goesWith': '{name} for {sheet}',
   'stores.fromShelf': '{packs} from the shelf',
+  'stores.packsBought': '{packs} bought',
   'open.movesEnd': 'the end by up to {days}',
   'open.movesPaint': 'the paint by up to {litres}',
   'open.movesSum': 'the sum by up to {sum}',

@@ -92,6 +92,7 @@ const shelf: Readonly<Record<string, string>> = {
   'wayPart.touchUp': 'Kept for touch-up',
   'wayPart.left': 'Left over',
   'wayPart.packsShelf': 'Packs from the shelf',
+  'wayPart.packsHere': 'Packs bought already',
   'wayPart.packsBought': 'Packs to buy',
   'wayPart.packVolume': 'In one pack',
   'wayPart.packPrice': 'Price of the smallest pack',

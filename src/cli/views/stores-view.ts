@@ -1,6 +1,6 @@
 /** What to buy and what the work eats up. */
 import { amountText, consumableName, packsText, productName } from '#papers'
-import type { Plan } from '#plan'
+import type { Plan, StorePack } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
 
@@ -28,20 +28,26 @@ export function storesLines(plan: Plan, words: Words): readonly string[] {
   ]
 }
 
+const packJson = ({ pack, count, volumeM3, shop }: StorePack) => ({
+  pack,
+  count,
+  packL: volumeM3 * 1000,
+  ...(shop === '' ? {} : { shop }),
+})
+
 export const storesJson = (plan: Plan) => ({
   items: plan.stores.items.map((item) => ({
     sheet: item.sheet,
     name: item.name,
     needL: item.needM3 * 1000,
     reserveL: item.reserveM3 * 1000,
-    buy: item.buy.map((one) => ({ pack: one.pack, count: one.count, packL: one.volumeM3 * 1000 })),
-    fromStock: item.fromStock.map((one) => ({
-      pack: one.pack,
-      count: one.count,
-      packL: one.volumeM3 * 1000,
-    })),
+    buy: item.buy.map(packJson),
+    bought: item.bought.map(packJson),
+    fromStock: item.fromStock.map(packJson),
     shortL: item.shortM3 * 1000,
     leftoverL: item.leftoverM3 * 1000,
+    leftoverPartsL: item.leftoverPartsM3.map((part) => part * 1000),
+    ...(item.shortSide === undefined ? {} : { shortSide: item.shortSide }),
     certainty: item.certainty,
   })),
   consumables: plan.stores.consumables.map(({ id, sheet, amount, unit }) => ({

@@ -4,5 +4,6 @@ export type { ConsumableNeed, ConsumableRate, Consumables, ConsumableUse, Driver
 export { consumables } from './consumables.ts'
 export type { Cover, Pack, PackCount } from './cover.ts'
 export { cover } from './cover.ts'
-
+export type { Purchase, PurchaseInput, Refused, ShelfPack, SoldPack, StoreUse } from './purchase.ts'
+export { purchase } from './purchase.ts'
 export { reserve } from './reserve.ts'

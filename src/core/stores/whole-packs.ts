@@ -1,96 +1,156 @@
 /**
- * Exact integer programme for covering a need with whole packs: the least cost, then the least volume over,
- * then the fewest packs, then the packs that come first in the list. Memory and time grow with the need, so
- * the caller keeps it inside `workLimit`.
+ * Exact integer programme for covering two parts with whole packs, some of them kits of both: the least cost, then
+ * the least volume, then the fewest packs, then the packs that come first in the list.
  */
-
-export type PackKind = {
-  /** Whole number of any one unit, above 0. */
-  readonly volume: number
-  /** Whole coins; 0 for all kinds leaves the choice to volume and count. */
-  readonly cost: number
-  /** How many there are; Infinity in a shop. */
-  readonly most: number
-}
-
-/** Counts in the order of the kinds, or undefined when all of them together are not enough. */
-export type PackCounts = readonly number[] | undefined
-
-type Best = { readonly cost: number; readonly volume: number; readonly packs: number; readonly take: number }
-type Memo = readonly Map<number, Best | undefined>[]
+import { brokenPacks, type LeastCost, leastCost, type PackKind, type Rest } from './least-cost.ts'
 
 /**
- * Finds the counts that cover `need` (same unit as the volumes, whole).
- * Bellman's recursion over the kinds in their order and what is still to be covered (R. Bellman, Dynamic
- * Programming, 1957); exact, because every quantity is an integer.
+ * Counts in the order of the kinds; `none` when all of them together are not enough, `tooMany` when the search was
+ * given up.
  */
-export function coverWithPacks(need: number, kinds: readonly PackKind[]): PackCounts {
-  const memo: Memo = kinds.map(() => new Map())
-  if (bestFrom({ kinds, memo }, 0, need) === undefined) return need > 0 ? undefined : kinds.map(() => 0)
-  const counts: number[] = []
-  let rest = need
-  for (const [at, kind] of kinds.entries()) {
-    const take = rest > 0 ? (memo[at]?.get(rest)?.take ?? 0) : 0
-    counts.push(take)
-    rest -= take * kind.volume
-  }
-  return counts
-}
+export type Covered =
+  | { readonly kind: 'counts'; readonly counts: readonly number[] }
+  | { readonly kind: 'none' | 'tooMany' }
 
-/** How many combinations `coverWithPacks` looks at, at most. */
-export function packWork(need: number, kinds: readonly PackKind[]): number {
-  const step = kinds.reduce((all, kind) => commonDivisor(all, kind.volume), 0)
-  const states = Math.ceil(need / Math.max(1, step)) + 1
-  let reachable = 1
+/** So many packs of the kinds up to one of them, and what they leave to cover. */
+type Taken = {
+  readonly restA: number
+  readonly restB: number
+  readonly cost: number
+  readonly volume: number
+  readonly packs: number
+  readonly count: number
+  readonly before: Taken | undefined
+}
+type Worth = { readonly cost: number; readonly volume: number }
+
+/**
+ * Finds the counts that cover `need` (whole numbers, same unit as the kinds) in at most `workLimit` tries.
+ *
+ * Kinds are taken one after the other, and of all ways to leave the same rest the best is kept (R. Bellman, Dynamic
+ * Programming, 1957); a way whose linear bound is over the best known cover is left (A. H. Land, A. G. Doig, An
+ * automatic method of solving discrete programming problems, 1960). Exact, because every quantity is an integer.
+ * Kinds of which there is an end belong first in the list: the bound takes them for free.
+ */
+export function coverWithPacks(
+  need: Rest,
+  { kinds, workLimit }: { readonly kinds: readonly PackKind[]; readonly workLimit: number },
+): Covered {
+  const start: Taken = {
+    restA: Math.max(0, need.a),
+    restB: Math.max(0, need.b),
+    ...{ cost: 0, volume: 0, packs: 0, count: 0 },
+    before: undefined,
+  }
+  if (isCovered(start)) return { kind: 'counts', counts: kinds.map(() => 0) }
+  let best: Taken | undefined
+  let known: Worth | undefined = quickCover(start, kinds)
+  let open: readonly Taken[] = [start]
   let work = 0
-  for (const kind of kinds) {
-    const options = kind === kinds.at(-1) ? 1 : Math.min(kind.most, Math.ceil(need / kind.volume)) + 1
-    work += Math.min(reachable, states) * options
-    reachable *= options
-  }
-  return work
-}
-
-/** Greatest common divisor. */
-export function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b)
-}
-
-type Table = { readonly kinds: readonly PackKind[]; readonly memo: Memo }
-
-function bestFrom(table: Table, at: number, rest: number): Best | undefined {
-  if (rest <= 0) return { cost: 0, volume: 0, packs: 0, take: 0 }
-  const known = table.memo[at]
-  if (known === undefined) return undefined
-  if (known.has(rest)) return known.get(rest)
-  const best = chooseCount(table, at, rest)
-  known.set(rest, best)
-  return best
-}
-
-// Counts run from high to low and a draw keeps the first, so that earlier kinds win draws.
-function chooseCount(table: Table, at: number, rest: number): Best | undefined {
-  const kind = table.kinds[at]
-  if (kind === undefined) return undefined
-  let best: Best | undefined
-  const most = Math.min(kind.most, Math.ceil(rest / kind.volume))
-  const least = at === table.kinds.length - 1 ? most : 0
-  for (let take = most; take >= least; take--) {
-    const after = bestFrom(table, at + 1, rest - take * kind.volume)
-    if (after === undefined) continue
-    const here = {
-      cost: after.cost + take * kind.cost,
-      volume: after.volume + take * kind.volume,
-      packs: after.packs + take,
-      take,
+  for (const [at, kind] of kinds.entries()) {
+    const bound = at + 1 < kinds.length ? boundAfter(kinds.slice(at + 1)) : undefined
+    const next: ByRest = new Map()
+    for (const before of open) {
+      const most = mostOf(kind, before)
+      for (let count = most; count >= (bound ? 0 : most); count--) {
+        work += 1
+        if (work > workLimit) return { kind: 'tooMany' }
+        const way = withPacks(before, kind, count)
+        if (isCovered(way)) {
+          if (best === undefined || comesBefore(way, best)) best = way
+          if (known === undefined || isLess(way, known)) known = way
+        } else if (bound && !isHopeless(way, bound(way), known)) keep(next, way)
+      }
     }
-    if (best === undefined || comesBefore(here, best)) best = here
+    open = allOf(next)
   }
-  return best
+  return best === undefined ? { kind: 'none' } : { kind: 'counts', counts: countsOf(best, kinds.length) }
 }
 
-function comesBefore(a: Best, b: Best): boolean {
-  if (a.cost !== b.cost) return a.cost < b.cost
-  if (a.volume !== b.volume) return a.volume < b.volume
-  return a.packs < b.packs
+const isCovered = ({ restA, restB }: Taken): boolean => restA <= 0 && restB <= 0
+
+/** As many as could be of use; the last kind alone decides for itself. */
+function mostOf(kind: PackKind, { restA, restB }: Taken): number {
+  const forA = kind.a > 0 ? Math.ceil(Math.max(0, restA) / kind.a) : 0
+  const forB = kind.b > 0 ? Math.ceil(Math.max(0, restB) / kind.b) : 0
+  return Math.min(kind.most, Math.max(forA, forB))
+}
+
+const withPacks = (before: Taken, kind: PackKind, count: number): Taken => ({
+  restA: Math.max(0, before.restA - count * kind.a),
+  restB: Math.max(0, before.restB - count * kind.b),
+  cost: before.cost + count * kind.cost,
+  volume: before.volume + count * (kind.a + kind.b),
+  packs: before.packs + count,
+  count,
+  before,
+})
+
+/** Of all ways to one rest the best is kept. */
+type ByRest = Map<number, Map<number, Taken>>
+
+function keep(ways: ByRest, way: Taken): void {
+  const row = ways.get(way.restA) ?? new Map<number, Taken>()
+  const other = row.get(way.restB)
+  if (other === undefined || comesBefore(way, other)) row.set(way.restB, way)
+  ways.set(way.restA, row)
+}
+
+const allOf = (ways: ByRest): readonly Taken[] => [...ways.values()].flatMap((row) => [...row.values()])
+
+const isLess = (one: Worth, other: Worth): boolean =>
+  one.cost < other.cost || (one.cost === other.cost && one.volume < other.volume)
+
+function comesBefore(one: Taken, other: Taken): boolean {
+  if (one.cost !== other.cost) return one.cost < other.cost
+  if (one.volume !== other.volume) return one.volume < other.volume
+  if (one.packs !== other.packs) return one.packs < other.packs
+  return isEarlier(chainOf(one), chainOf(other))
+}
+
+/** More of the kind that stands first. */
+function isEarlier(one: readonly number[], other: readonly number[]): boolean {
+  const length = Math.max(one.length, other.length)
+  for (let at = 0; at < length; at++) {
+    const difference = (one[at] ?? 0) - (other[at] ?? 0)
+    if (difference !== 0) return difference > 0
+  }
+  return false
+}
+
+function chainOf(way: Taken): readonly number[] {
+  const counts: number[] = []
+  for (let one = way; one.before !== undefined; one = one.before) counts.push(one.count)
+  return counts.reverse()
+}
+
+const countsOf = (way: Taken, length: number): readonly number[] => {
+  const counts = chainOf(way)
+  return Array.from({ length }, (_, at) => counts[at] ?? 0)
+}
+
+/** The linear bound over the kinds to come; what there is an end of is taken off first, for nothing. */
+function boundAfter(kinds: readonly PackKind[]): (way: Taken) => number {
+  const ended = kinds.filter(({ most }) => Number.isFinite(most))
+  const freeA = ended.reduce((sum, { a, most }) => sum + a * most, 0)
+  const freeB = ended.reduce((sum, { b, most }) => sum + b * most, 0)
+  const least: LeastCost = leastCost(kinds.filter(({ most }) => !Number.isFinite(most)))
+  return ({ restA, restB }) => least(restA - freeA, restB - freeB)
+}
+
+/** Costs are whole: a bound of 10.2 is 11, but for the rounding of its own division. */
+function isHopeless(way: Taken, bound: number, known: Worth | undefined): boolean {
+  if (bound === Number.POSITIVE_INFINITY) return true
+  if (known === undefined) return false
+  const least = way.cost + Math.ceil(bound - 1e-6 - bound * 1e-9)
+  return isLess(known, { cost: least, volume: way.volume + way.restA + way.restB })
+}
+
+/** Some cover that is soon found: what the linear programme takes, each count rounded up. */
+function quickCover(start: Taken, kinds: readonly PackKind[]): Worth | undefined {
+  const counts = brokenPacks({ a: start.restA, b: start.restB }, kinds)
+  if (counts === undefined) return undefined
+  let way = start
+  for (const [at, kind] of kinds.entries()) way = withPacks(way, kind, Math.ceil((counts[at] ?? 0) - 1e-9))
+  return isCovered(way) ? way : undefined
 }

@@ -59,7 +59,7 @@ function itemCells(kit: Kit, item: Item): readonly Cell[] {
     figureCell(say.sure('volumeM3', item.needM3, item.certainty)),
     figureCell({ text: say.figure('volumeM3', item.reserveM3), certainty: 'worked' }),
     cell([...item.buy.map((pack) => packs(kit, pack)), ...short].join('\n')),
-    cell(item.fromStock.map((pack) => packs(kit, pack)).join('\n')),
+    cell([...item.bought, ...item.fromStock].map((pack) => packs(kit, pack)).join('\n')),
   ]
 }
 

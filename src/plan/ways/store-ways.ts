@@ -1,6 +1,6 @@
 /** How the shopping list came about: what zones and repairs take, the reserve, whole packs, and what the work eats up. */
 import type { ConsumableId } from '#catalogue'
-import { usesOf } from '../stores.ts'
+import { usesOf } from '../stores/stores.ts'
 import type { StoreItem } from '../types.ts'
 import { layerLitres, weakestOf } from './paint-ways.ts'
 import { limitPart, sheetOf, type Told, workCell, written } from './told.ts'
@@ -76,6 +76,7 @@ function leftWay(told: Told, item: StoreItem): Way {
   const base = { name: 'left', of: item.name, key: 'volumeM3', certainty: item.certainty }
   const packs = [
     ...item.fromStock.map((pack) => ({ ...pack, name: 'packsShelf', key: 'inStock' })),
+    ...item.bought.map((pack) => ({ ...pack, name: 'packsHere', key: 'bought' })),
     ...item.buy.map((pack) => ({ ...pack, name: 'packsBought', key: 'volume' })),
   ].map(({ pack, count, volumeM3, name, key }) => {
     const volume = told.work.packs.find(({ id }) => id === pack)?.volume

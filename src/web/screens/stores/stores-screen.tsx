@@ -61,7 +61,18 @@ export const StoresScreen = ({ view, head, block }: ScreenProps) => {
         <Collection
           view={view}
           place={packs}
-          keys={['sheet', 'volume', 'inStock']}
+          keys={[
+            'sheet',
+            'volume',
+            'partA',
+            'partB',
+            'shop',
+            'bought',
+            'inStock',
+            'batch',
+            'opened',
+            'bestBefore',
+          ]}
           fresh={{ sheet: plan?.buildUps.sheets[0]?.id ?? '', volume: '1 L' }}
           add={labelOf('stores.addPack')}
           name={({ cells }) => packName(view, cells) || labelOf('stores.newPack')}
@@ -128,7 +139,9 @@ const columnOf = { need: 'column.needed', reserve: 'column.reserve', left: 'colu
 /** What no known pack covers is said behind the packs. */
 const buyText = (item: StoreItem, { words }: JobView): string =>
   [
-    ...(item.shortM3 > 0 && item.buy.length + item.fromStock.length === 0 ? [] : [packsText(item, words)]),
+    ...(item.shortM3 > 0 && item.buy.length + item.bought.length + item.fromStock.length === 0
+      ? []
+      : [packsText(item, words)]),
     ...(item.shortM3 > 0 ? [words.sentence('paper.shortOf', { shortM3: item.shortM3 })] : []),
   ].join(', ')
 

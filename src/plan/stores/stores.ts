@@ -1,10 +1,9 @@
 /** What to buy: whole packs over need and reserve, and what the work eats up. */
 
-import type { Note } from '#core/note'
-import { type ConsumableUse, consumables, cover, reserve } from '#core/stores'
+import { type ConsumableUse, consumables } from '#core/stores'
 import type { MoneyTerms, Work } from '#job'
-import type { Known } from './known.ts'
-import type { Stage } from './remember.ts'
+import type { Known } from '../known.ts'
+import type { Stage } from '../remember.ts'
 import type {
   BuildUps,
   ConsumableItem,
@@ -12,12 +11,11 @@ import type {
   Marks,
   Pours,
   Quantities,
-  ResolvedSheet,
   SheetQuantity,
   Steps,
-  StoreItem,
   Stores,
-} from './types.ts'
+} from '../types.ts'
+import { storeItem } from './store-item.ts'
 
 export type StoresInput = {
   readonly quantities: Quantities
@@ -37,7 +35,7 @@ export const stores: Stage<StoresInput, Stores> = { name: 'stores', run: fillShe
 function fillShelves(input: StoresInput): Stores {
   const bought = input.quantities.sheets.flatMap((quantity) => {
     const sheet = input.buildUps.sheets.find((one) => one.id === quantity.sheet)
-    return sheet ? [itemOf(input, sheet, quantity)] : []
+    return sheet ? [storeItem(input, sheet, quantity)] : []
   })
   const used = consumables({ rates: input.known.consumableRates, uses: usesOf(input) })
   return {
@@ -45,58 +43,6 @@ function fillShelves(input: StoresInput): Stores {
     consumables: [...used.needs.map((need) => consumableItem(need, input.known)), ...liquids(input)],
     notes: [...bought.flatMap((one) => one.notes), ...used.notes],
   }
-}
-
-/** Reserve by what it is for; a finish keeps some back for touch-up. */
-function itemOf(
-  input: StoresInput,
-  sheet: ResolvedSheet,
-  quantity: SheetQuantity,
-): { readonly item: StoreItem; readonly notes: readonly Note[] } {
-  const share = input.known.reserveByRole[sheet.role]?.value ?? 0
-  const extraM3 = sheet.role === 'finish' ? input.known.touchUpM3.value : 0
-  const { withReserveM3, reserveM3 } = reserve({ needM3: quantity.mixedM3, share, extraM3 })
-  const packs = input.packs.filter((pack) => pack.sheet === sheet.id)
-  const found = cover({
-    needM3: withReserveM3,
-    packs: packs.map((pack) => ({
-      id: pack.id,
-      volumeM3: pack.volume.value,
-      inStock: pack.inStock ?? 0,
-      ...priceOf(input, pack.id),
-    })),
-  })
-  const named = (counts: typeof found.buy) =>
-    counts.map(({ pack, count }) => ({
-      pack,
-      count,
-      volumeM3: packs.find((one) => one.id === pack)?.volume.value ?? 0,
-      ...priceOf(input, pack),
-    }))
-  const item: StoreItem = {
-    sheet: sheet.id,
-    name: sheet.name,
-    colour: sheet.colour,
-    needM3: quantity.mixedM3,
-    reserveM3,
-    fromStock: named(found.fromStock),
-    buy: named(found.buy),
-    shortM3: found.shortM3,
-    leftoverM3: found.leftoverM3,
-    certainty: quantity.certainty,
-  }
-  return {
-    item,
-    notes: found.notes.map((note) => ({
-      ...note,
-      data: { ...note.data, sheet: sheet.id, name: sheet.name },
-    })),
-  }
-}
-
-function priceOf(input: StoresInput, pack: string): { readonly priceCoins?: number } {
-  const price = input.prices?.find((one) => one.pack === pack)?.price.coins
-  return price === undefined ? {} : { priceCoins: price }
 }
 
 /** What each step uses up, by area, edge, pour and person-day. */
