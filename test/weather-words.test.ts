@@ -42,6 +42,16 @@ const files: readonly string[] = [
   kept('two-days.epw').replace('2019,1,2,5,0', '2019,1,2,5,30'),
   kept('two-days.epw').replaceAll('2019,1,2,', '1987,1,2,'),
   wholeYear(kept('two-days.epw')),
+  'Time,Temp,Second\n01/02/2027 06:00,15,80\n',
+]
+
+/** Tables of other makes, by the clock of a place. */
+const tables: readonly string[] = [
+  'Time,No,Temp(°C),RH(%),Rain\n2027-04-14 06:00,1,5,80,0\n2027-04-14 06:20,1,5,80,0\n',
+  'Time,Temp(°C),RH(%)\n2027-03-28 01:00,5,80\n2027-03-28 02:00,5,80\n',
+  'Time,Temp(°C),RH(%)\n2027-04-14 06:00,5,80\n2027-04-14 06:00,6,80\n2027-04-14,5,5,5\n2027-04-31 01:00,5,5\n',
+  'Time,Temp(°C),RH(%)\n2027-04-14 06:00,90,14\n',
+  'Time,Temp(°C),RH(%)\n2027-04-14 06:00,40,80\n',
 ]
 
 function kept(name: string): string {
@@ -63,7 +73,13 @@ function wholeYear(epw: string): string {
 }
 
 describe('every problem of a weather file', () => {
-  const problems = files.flatMap((file) => readWeather(new TextEncoder().encode(file)).problems)
+  const read = (file: string, hints = {}) => readWeather(new TextEncoder().encode(file), hints).problems
+  const problems = [
+    ...files.flatMap((file) => read(file)),
+    ...tables.flatMap((file) => read(file, { zone: 'Europe/Stockholm' })),
+    ...read(tables[0]!, { zone: 'Nowhere' }),
+    ...read(tables[0]!, { zone: '+01:00', columns: { No: { to: 'windMps', unit: '°F' } } }),
+  ]
 
   it('is said with all its figures', () => {
     for (const { code, data } of problems) {

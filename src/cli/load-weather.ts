@@ -1,6 +1,6 @@
 /** Hourly weather from a file, refused with every problem in it when it has any. */
 import { dirname, resolve } from 'node:path'
-import { type Problem, readWeather, seriesHash, type WeatherRead } from '#intake'
+import { type Problem, readWeather, seriesHash, type TableHints, type WeatherRead } from '#intake'
 import { problemLine } from '#words'
 import { CliFault } from './fault.ts'
 import type { LoadedJob } from './load-job.ts'
@@ -16,8 +16,9 @@ export type LoadedWeather = {
   readonly problems: readonly Problem[]
 }
 
-export async function loadWeather(path: string): Promise<LoadedWeather> {
-  const result = readWeather(await readBytes(path))
+/** @param hints what is said of a table that is not in our own form. */
+export async function loadWeather(path: string, hints: TableHints = {}): Promise<LoadedWeather> {
+  const result = readWeather(await readBytes(path), hints)
   if (!result.ok) throw new CliFault(weatherProblemLines(path, result.problems))
   return { path, series: result.series, hash: seriesHash(result.series), problems: result.problems }
 }
@@ -31,11 +32,13 @@ export type WeatherWish = {
 
 /** The file named on the command line, else the one the job names, beside the job. */
 export async function weatherFor(job: LoadedJob, wish: WeatherWish): Promise<LoadedWeather | undefined> {
-  const { file: named, hash } = job.projected.work.weather
+  const { place, weather } = job.projected.work
+  const { file: named, hash } = weather
   const file =
     wish.path ?? (named === undefined || job.path === '-' ? undefined : resolve(dirname(job.path), named))
   if (file === undefined) return undefined
-  const loaded = await loadWeather(file)
+  // A logger in the shed goes by the clock of the place.
+  const loaded = await loadWeather(file, { zone: place.timeZone })
   if (wish.path === undefined && hash !== undefined && hash !== loaded.hash) {
     throw new CliFault([
       plainWords.sentence('cli.weatherChanged', { file, wanted: hash, found: loaded.hash }),

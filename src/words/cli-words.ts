@@ -23,6 +23,10 @@ const weather: Readonly<Record<string, string>> = {
 }
 
 const argumentWords: Readonly<Record<string, string>> = {
+  'cli.badDates':
+    '“{text}” is no order of a date. Say dmy for day before month, mdy for month before day, or ymd.',
+  'cli.badColumn':
+    '“{text}” does not say what a column is. Write its name, an equals sign, what it is and its unit, as in Temp = airC °F.',
   'cli.badMoment': '“{text}” is not a moment. Write it like 2027-04-10T08:00, with an offset if you like.',
   'cli.answersMissing': 'To start a job, {flags} must be given. Add them; see --help for what each means.',
   'cli.badSeed': '“{text}” is not a seed. Give a whole number of up to nine digits.',

@@ -31,6 +31,33 @@ export const weatherProblems: Readonly<Record<string, string>> = {
     'From {fromAtMs} on the forecast speaks only every {stepHours}. The hours between are unknown; their rain is spread evenly.',
   'intake.humidityFromDew':
     'In {count, plural, one {# hour} other {# hours}} the humidity was worked out from air and dew point.',
+  'intake.columnsSwapped':
+    'Humidity stands in {name} and the temperature of the air in {other}, by their figures: the two columns are swapped.',
+  'intake.airTooDamp':
+    'With {name} in degrees Celsius the dew point would be over {dewC} in {count, plural, one {# hour} other {# hours}}, as it is nowhere on earth. They look like degrees Fahrenheit.',
+  'intake.zoneAsked':
+    'The times do not say how far their clock is from UTC. Name the time zone, for example Europe/Paris, or the offset of the clock, for example +01:00.',
+  'intake.zoneUnknown': 'No time zone is called “{found}”. Write it like Europe/Paris or like +01:00.',
+  'intake.datesAsked': 'In “{found}” either the day or the month may stand first. Say which.',
+  'intake.unitAsked': 'The column “{name}” does not say its unit. Say in which unit it is.',
+  'intake.unitNotOfColumn':
+    'The unit “{found}” of the column “{name}” does not go with {as}. Say in which unit it is.',
+  'intake.columnAsked':
+    'No column is known to be {as, select, airC {the temperature of the air} humidityPct {the humidity} other {the time}}. Say which one it is.',
+  'intake.dateNotRead': '“{found}” is not a date with a time of day like those of the other lines.',
+  'intake.commasClash':
+    'The line has {found, plural, one {# field} other {# fields}} where the head has {expected}: a comma parts the fields and stands in the figures too. Save the table with semicolons.',
+  'intake.clockSkips':
+    'The clock of {zone} skips {found}, and yet a line has that time: the logger was not put forward. Give the offset of its clock, for example +01:00, instead of the zone.',
+  'intake.readingTwice':
+    'The moment {foundAtMs} stands there twice with different figures, first in line {firstLine}. Take one of them out; where clocks go back, give the offset of the clock.',
+  'intake.columnsTaken':
+    'Taken as: {found}{zone, select, none {} other {; clock of {zone}}}{dates, select, none {} dmy {; day before month} mdy {; month before day} other {; year first}}.',
+  'intake.columnsIgnored': 'Left out: {found}.',
+  'intake.totalsBefore':
+    'Rain and sun are taken to be of the time before their reading, as loggers count them.',
+  'intake.thinned':
+    '{count, plural, one {# reading} other {# readings}} in {hours, plural, one {# hour} other {# hours}}: the one nearest to each full hour counts.',
   'intake.hourOutOfRange':
     'The figure {found} in {name} at {foundAtMs} cannot be right: it must be from {least} to {most}.',
   'intake.noHeader':

@@ -1,16 +1,26 @@
 /** `hardstand weather`: reads a weather file and says what is in it. */
-import type { Command } from '../command.ts'
+import { type Command, textFlag } from '../command.ts'
 import { gapLines, loadWeather, type WeatherSeries, weatherProblemLines } from '../load-weather.ts'
 import { plainWords } from '../plain-words.ts'
+import { hintsOf, tableFlags } from '../table-hints.ts'
 import { section, table } from '../views/table.ts'
+import { writeWeather } from '../write-weather.ts'
 
 export const weather: Command = {
   name: 'weather',
   summary: 'read a weather file and say what is in it',
   argument: { name: '<file>', doc: 'hourly weather, or - for standard input' },
-  flags: [],
-  run: async ({ argument }) => {
-    const loaded = await loadWeather(argument)
+  flags: [
+    ...tableFlags,
+    {
+      flags: '--out <file>',
+      doc: 'write the hours as CSV, to stand beside a job; an older file of that form gives way',
+    },
+  ],
+  run: async ({ argument, flags }) => {
+    const loaded = await loadWeather(argument, hintsOf(flags))
+    const out = textFlag(flags, 'out')
+    if (out !== undefined) await writeWeather(out, loaded.series)
     const { series, hash, problems } = loaded
     const columns = summary(series)
     const fromAtMs = series.startMs

@@ -6,22 +6,32 @@ import { looksLikeMet, readMet } from './met-forecast.ts'
 import { looksLikeNwsGrid, readNwsGrid } from './nws-grid.ts'
 import { looksLikeNwsHourly, readNwsHourly } from './nws-hourly.ts'
 import { looksLikeOpenMeteo, readOpenMeteo } from './open-meteo.ts'
-import { readWeatherText } from './weather-csv.ts'
+import { lookAt } from './table/look-at-table.ts'
+import { readTable } from './table/read-table.ts'
+import type { TableHints } from './table/table-mapping.ts'
+import { isOwnForm, readWeatherText } from './weather-csv.ts'
 import { refuseWeather } from './weather-grid.ts'
 import { mostWeatherBytes, type WeatherRead } from './weather-read.ts'
 
 /**
  * Reads hourly weather from EPW, from the answers of three forecast services (JSON), or from CSV with a header.
- * @param bytes the file as it came, at most 20 MB.
+ * @param bytes the file as it came, at most 20 MB. @param hints what a person says of a table that is not in our own form:
+ * its time zone, the order of day and month, its columns and their units.
  * @returns the series with notes, or errors; with an error there is no series.
  */
-export function readWeather(bytes: Uint8Array): WeatherRead {
+export function readWeather(bytes: Uint8Array, hints: TableHints = {}): WeatherRead {
   const decoded = decodeText({ bytes, mostBytes: mostWeatherBytes })
   if (!decoded.ok) return { ok: false, problems: [decoded.problem] }
   const { text } = decoded
   if (looksLikeEpw(text)) return readEpw(text)
   const first = /^\s*(\S)/.exec(text.slice(0, 1000))?.[1]
-  return first === '{' || first === '[' ? readJson(text) : readWeatherText(text)
+  return first === '{' || first === '[' ? readJson(text) : readTableOr(text, hints)
+}
+
+/** Our own form by its own strict reader; any other table by what it says of itself. */
+function readTableOr(text: string, hints: TableHints): WeatherRead {
+  const looked = isOwnForm(text) ? undefined : lookAt(text, hints)
+  return looked === undefined ? readWeatherText(text) : readTable(text, looked, hints)
 }
 
 const forecasts = [

@@ -209,7 +209,7 @@ describe('a bad file', () => {
     expect(problemsIn(header + rows(100, (hour) => `${50 + (hour % 30)},80`))).toEqual([
       'airInFahrenheit - 2',
     ])
-    expect(problemsIn(header + rows(100, (hour) => `${15 + (hour % 30)},80`))).toEqual([])
+    expect(problemsIn(header + rows(100, (hour) => `${15 + (hour % 30)},30`))).toEqual([])
   })
 
   it('that ends in the middle of a line says so', () => {
@@ -349,7 +349,8 @@ describe('writing', () => {
         kind: fc.constant('hourlySeries' as const),
         startMs: fc.integer({ min: 0, max: 1e6 }).map((hour) => hour * 3_600_000),
         hours: fc.constant(hours),
-        airC: column(-60, 44),
+        // Warmer air could not be as damp as some of what is made here.
+        airC: column(-60, 32),
         humidityShare: column(0.02, 1),
         windMps: column(0, 40),
         rainMm: column(0, 50),

@@ -3,6 +3,7 @@ import { type HourlySeries, hourMs, type OptionalColumn } from '#core/climate'
 import { decodeText } from '../decode-text.ts'
 import type { Problem, ProblemList } from '../problem.ts'
 import { addProblem, problemList, tellProblems } from '../problem.ts'
+import { timeColumn } from './weather-columns.ts'
 import type { Remarks, WeatherHeader } from './weather-header.ts'
 import { delimiterOf, readHeader, readRemark } from './weather-header.ts'
 import type { WeatherHours } from './weather-hours.ts'
@@ -25,6 +26,20 @@ import { linesOf, mostLineLength, readRows, splitLine } from './weather-rows.ts'
 export function readWeatherCsv(bytes: Uint8Array): WeatherRead {
   const decoded = decodeText({ bytes, mostBytes: mostWeatherBytes })
   return decoded.ok ? readWeatherText(decoded.text) : { ok: false, problems: [decoded.problem] }
+}
+
+/** Whether the head of a table has at least two of the three names that our own form must have. */
+export function isOwnForm(text: string): boolean {
+  for (const { line, text: row } of linesOf(text)) {
+    if (line > mostLinesBefore || row.length > mostLineLength) return false
+    if (row.trim() === '' || row.startsWith('#')) continue
+    const names = row
+      .toLowerCase()
+      .split(/[,;\t]/)
+      .map((name) => name.replace(/["\ufeff]/g, '').trim())
+    return [timeColumn, 'airc', 'humiditypct'].filter((name) => names.includes(name)).length >= 2
+  }
+  return false
 }
 
 /** The same from text that is decoded. */

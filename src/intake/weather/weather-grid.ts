@@ -2,7 +2,7 @@
 import { type Gap, type HourlySeries, hourMs, type OptionalColumn, relativeHumidity } from '#core/climate'
 import { addProblem, type Problem, type ProblemList, problemList, tellProblems } from '../problem.ts'
 import { type WeatherColumn, weatherColumns } from './weather-columns.ts'
-import { wrongColumn } from './weather-plausible.ts'
+import { swapped, tooDamp, wrongColumn } from './weather-plausible.ts'
 import type { WeatherRead } from './weather-read.ts'
 
 /** Longest series, h: eleven years. */
@@ -75,7 +75,7 @@ export function seriesOfGrid(grid: WeatherGrid, origin: GridOrigin): WeatherRead
     return values === undefined && !column.required ? [] : [{ column, values: values ?? new Float64Array(0) }]
   })
   const gaps = gapsOf(grid, notes)
-  for (const column of there) judgeColumn(grid, { ...column, errors })
+  judgeColumns(grid, there, errors)
   noteUnknown(grid, there, notes)
   const told = tellProblems([notes], { code: 'intake.moreNotes', severity: 'note' })
   if (errors.count > 0) {
@@ -134,6 +134,15 @@ function gapsOf({ told, startMs, hours }: WeatherGrid, notes: ProblemList): read
     from = to
   }
   return gaps
+}
+
+function judgeColumns(grid: WeatherGrid, there: readonly Column[], errors: ProblemList): void {
+  const { airC = [], humidityShare = [] } = grid.columns
+  const pair = { airC, humidityPct: Float64Array.from(humidityShare, (share) => 100 * share) }
+  const crossed = swapped(pair)
+  if (crossed === undefined) for (const column of there) judgeColumn(grid, { ...column, errors })
+  const wrong = crossed ?? (errors.count === 0 ? tooDamp(pair) : undefined)
+  if (wrong !== undefined) addProblem(errors, { ...wrong, severity: 'error' })
 }
 
 /** Columns that are wrong as a whole, else their figures that cannot be. */

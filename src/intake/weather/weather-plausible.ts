@@ -1,4 +1,5 @@
 /** Whether figures can be what their column says: range by range, and whole columns in the wrong unit. */
+import { dewPoint } from '#core/climate'
 import type { Problem, ProblemList } from '../problem.ts'
 import { addProblem, problemList } from '../problem.ts'
 import type { WeatherColumn } from './weather-columns.ts'
@@ -16,13 +17,31 @@ const warmestMedianC = 45
  * A column that holds no figure at all is an error when it is required.
  */
 export function wrongColumns(header: WeatherHeader, { rows, problems }: WeatherRows): readonly Problem[] {
-  return header.columns.flatMap(({ column, at }, index) => {
+  const pair = pairOf(header, rows)
+  const place = { severity: 'error', column: (pair?.at ?? 0) + 1 } as const
+  const crossed = pair && swapped(pair)
+  if (crossed !== undefined) return [{ ...crossed, ...place }]
+  const single = header.columns.flatMap(({ column, at }, index) => {
     const figures = rows.map((row) => row.figures[index]!).filter((figure) => !Number.isNaN(figure))
     const wrong = wrongColumn(column, figures)
     // Where fields could not be read, the column is not empty, and the fields are told.
     const unread = wrong?.code === 'intake.columnEmpty' && problems.count > 0
     return wrong === undefined || unread ? [] : [{ ...wrong, severity: 'error' as const, column: at + 1 }]
   })
+  const damp = pair && tooDamp(pair)
+  return single.length > 0 || damp === undefined ? single : [{ ...damp, ...place }]
+}
+
+/** Air and humidity of the rows, and the field of the air. */
+function pairOf(
+  header: WeatherHeader,
+  rows: readonly WeatherRow[],
+): (Pair & { readonly at: number }) | undefined {
+  const indexOf = (key: string) => header.columns.findIndex(({ column }) => column.key === key)
+  const [air, humidity] = [indexOf('airC'), indexOf('humidityShare')]
+  if (air < 0 || humidity < 0) return undefined
+  const figures = (index: number) => rows.map((row) => row.figures[index]!)
+  return { airC: figures(air), humidityPct: figures(humidity), at: header.columns[air]!.at }
 }
 
 export function wrongColumn(
@@ -65,6 +84,57 @@ function median(figures: Figures): number {
   return Float64Array.from(figures).sort()[Math.floor(figures.length / 2)]!
 }
 
+/** Highest dew point that is taken for real, °C; the highest on record is 35 °C (from memory). */
+const dampestDewC = 33
+/** A share of the hours that a broken reading or two does not reach. */
+const fewHours = 0.02
+
+type Pair = {
+  readonly airC: Figures
+  /** Per cent, of the same hours. */
+  readonly humidityPct: Figures
+}
+
+/** Air and humidity under each other's name. */
+export function swapped(pair: Pair): Pick<Problem, 'code' | 'data'> | undefined {
+  const airC = known(pair.airC)
+  const humidityPct = known(pair.humidityPct)
+  const bothThere = airC.length > 0 && humidityPct.length > 0
+  if (!bothThere || !areSwapped(airC, humidityPct)) return undefined
+  return { code: 'intake.columnsSwapped', data: { name: 'airC', other: 'humidityPct' } }
+}
+
+/** Air that holds more water than any does must be in degrees Fahrenheit. */
+export function tooDamp({ airC, humidityPct }: Pair): Pick<Problem, 'code' | 'data'> | undefined {
+  let [count, hours] = [0, 0]
+  for (let hour = 0; hour < airC.length; hour++) {
+    const air = { airC: airC[hour]!, humidityShare: humidityPct[hour]! / 100 }
+    if (!(air.airC <= 60 && air.humidityShare > 0 && air.humidityShare <= 1)) continue
+    hours++
+    if (dewPoint(air) > dampestDewC) count++
+  }
+  if (count === 0 || count <= fewHours * hours) return undefined
+  return { code: 'intake.airTooDamp', data: { name: 'airC', count, dewC: dampestDewC } }
+}
+
+/** What stands under air runs through the range of humidity, and what stands under humidity is a temperature. */
+function areSwapped(airC: Figures, humidityPct: Figures): boolean {
+  const likeHumidity = least(airC) >= 0 && greatest(airC) <= 100.5 && median(airC) > 40
+  const likeAir = greatest(humidityPct) <= warmestMedianC && least(humidityPct) >= -60
+  if (!likeHumidity || !likeAir) return false
+  // In °F with dry air both would be likely; frost under humidity, a saturated hour under air, or no drier desert decide.
+  return least(humidityPct) < 0 || greatest(airC) >= 90 || median(humidityPct) < 15
+}
+
+const known = (figures: Figures): Float64Array =>
+  Float64Array.from(figures).filter((figure) => !Number.isNaN(figure))
+
+function least(figures: Figures): number {
+  let found = Number.POSITIVE_INFINITY
+  for (const figure of figures) found = Math.min(found, figure)
+  return found
+}
+
 /** Every figure out of its plausible range, columns apart that are wrong as a whole. */
 export function outOfRange(
   header: WeatherHeader,
@@ -72,6 +142,7 @@ export function outOfRange(
   wrong: readonly Problem[],
 ): ProblemList {
   const problems = problemList()
+  if (wrong.some(({ code }) => code === 'intake.columnsSwapped')) return problems
   const wholly = new Set(wrong.map((problem) => problem.column))
   for (const { line, figures } of rows) {
     header.columns.forEach(({ column, at }, index) => {
