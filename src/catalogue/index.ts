@@ -5,7 +5,6 @@
  * `catalogueFields` says how cells are read (sheets: `sheetFields` of the job). Nothing here is a maker's product.
  */
 export { type AbrasiveFields, type AbrasiveId, abrasiveFields } from './abrasives.ts'
-export { bondReasons } from './bond-fields.ts'
 export { type Catalogue, catalogue } from './catalogue.ts'
 export { catalogueFields } from './catalogue-fields.ts'
 export { type CatalogueIds, catalogueIds } from './catalogue-ids.ts'

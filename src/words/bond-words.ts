@@ -98,7 +98,7 @@ export const bondWords: Readonly<Record<string, string>> = {
   'buildup.windowNeverOpen': `{name} cannot go on {under} unsanded (${where}): it must wait {leastHours} and may wait no longer than {mostHours}. Sand between them.`,
   'buildup.filmOver': `{name} is laid {dryFilmUm} thick at once (${where}), more than the {mostUm} it stands. Lay it in more, thinner coats.`,
   'buildup.buildOver': `{name} comes to {dryFilmUm} in all (${where}), more than the {mostUm} it stands without cracking. Take a coat off, or sand it back.`,
-  'buildup.colourShows': `{name} is planned in {coats, number} coats (${where}); its colour takes about {wanted, number} to hide what is below.`,
+  'buildup.colourShows': `{name} is planned in {coats, number} coats (${where}); its colour takes about {wanted, number} over {colour} to hide what is below.`,
   'buildup.outOfOrder': `{name} comes at the wrong moment on ${below} (${where}): {bondReason}. Wipe before grinding; afterwards only dust off.`,
   'buildup.bondUntold': `Whether {name} holds on ${below} (${where}) is not known here. Ask the maker of the upper layer, and test a patch first.`,
   'buildup.bondDisputed': `Whether {name} holds on ${below} (${where}) is disputed. For it: {for}. Against it: {against}. Test a patch first.`,

@@ -132,7 +132,7 @@ function about(fault: Fault): About {
       return {
         code: 'buildup.colourShows',
         severity: 'notice',
-        own: { coats: fault.coats, wanted: fault.wanted },
+        own: { coats: fault.coats, wanted: fault.wanted, colour: fault.over[0] ?? '' },
       }
     case 'out of order':
       return { code: 'buildup.outOfOrder', severity: 'fault', own: { bondReason: fault.reason } }

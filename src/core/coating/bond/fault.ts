@@ -60,6 +60,8 @@ export type Fault =
       readonly kind: 'colour shows'
       readonly coats: number
       readonly wanted: number
+      /** Colours over which that many are enough. */
+      readonly over: readonly string[]
       readonly source: string
     })
   | (At & { readonly kind: 'out of order'; readonly reason: string; readonly source: string })

@@ -41,6 +41,7 @@ export function hidingFaults(rows: readonly HidingRule[], layer: StackLayer): re
       under: layer.id,
       coats: layer.coats,
       wanted: rule.coats,
+      over: rule.over,
       source: rule.source,
     },
   ]
