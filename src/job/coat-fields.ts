@@ -1,13 +1,69 @@
 /** What goes on the boat, and where its edges run. */
-import { amount, film, percent, size, spread } from './bounds.ts'
+import { air, amount, film, percent, size, spread } from './bounds.ts'
 import type { Sections } from './field.ts'
-import { sheetFields } from './sheet-fields.ts'
+import { families, sheetFields } from './sheet-fields.ts'
 
 export const coatFields = {
   sheets: {
     shape: 'many',
     doc: 'Product data sheets: what you copied from the can. What is missing is taken from the generic sheet.',
     fields: sheetFields,
+  },
+  windows: {
+    shape: 'many',
+    doc: 'Recoat windows of a sheet, a row each, where one stretch is not enough: wet on wet for hours, then nothing for days. They take the place of its shortest and longest wait.',
+    fields: {
+      sheet: { kind: 'ref', to: 'sheets', need: 'required', doc: 'Of which product.' },
+      at: {
+        kind: 'quantity',
+        dimension: 'temperature',
+        ...air,
+        doc: 'At which temperature; 20 °C when left out.',
+      },
+      from: {
+        kind: 'quantity',
+        dimension: 'time',
+        least: 0,
+        most: 9000,
+        doc: 'It opens so long after the coat.',
+      },
+      until: {
+        kind: 'quantity',
+        dimension: 'time',
+        sign: 'positive',
+        most: 90_000,
+        doc: 'It shuts so long after the coat; left out, it stays open.',
+      },
+      next: {
+        kind: 'choice',
+        choices: ['anything', 'itself', ...families],
+        doc: 'What may go on it then.',
+      },
+      sanded: { kind: 'yesno', doc: 'Only after sanding.' },
+    },
+  },
+  thinners: {
+    shape: 'many',
+    doc: 'Thinners of a sheet by grade: for which air and method, from how much to how much.',
+    fields: {
+      sheet: { kind: 'ref', to: 'sheets', need: 'required', doc: 'Of which product.' },
+      name: { kind: 'text', doc: 'The grade as on its can, for example slow.' },
+      method: {
+        kind: 'choice',
+        choices: ['any', 'roll and tip', 'roller', 'brush', 'spray'],
+        doc: 'For which way of putting it on.',
+      },
+      airFrom: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'From this air.' },
+      airUntil: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'Up to this air.' },
+      least: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Least of it, as a share of A and B.' },
+      most: {
+        kind: 'quantity',
+        dimension: 'share',
+        ...percent,
+        need: 'required',
+        doc: 'Most of it, as a share of A and B.',
+      },
+    },
   },
   packs: {
     shape: 'many',

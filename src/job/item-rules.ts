@@ -33,6 +33,37 @@ const inOrder =
     return { code, cell: last, drops, data: { found: until, from } }
   }
 
+const figureOf = (value: unknown): number | undefined =>
+  typeof value === 'object' && value !== null && 'value' in value ? Number(value.value) : undefined
+
+/** A pair of figures of which the second may not be the smaller; what cannot be meant is left out whole. */
+const rising =
+  ({ first, last, equal, code }: Omit<Order, 'drops'>): Rule =>
+  (cells) => {
+    const from = figureOf(cells[first])
+    const until = figureOf(cells[last])
+    if (from === undefined || until === undefined || until > from || (equal && until === from))
+      return undefined
+    return {
+      code,
+      cell: last,
+      drops: 'item',
+      data: { found: textOf(cells[last]), from: textOf(cells[first]) },
+    }
+  }
+
+const textOf = (value: unknown): string => (value as { readonly text: string }).text
+
+const firstFault =
+  (...rules: readonly Rule[]): Rule =>
+  (cells) => {
+    for (const rule of rules) {
+      const fault = rule(cells)
+      if (fault) return fault
+    }
+    return undefined
+  }
+
 /** By section. A shift over midnight is refused: it is two shifts. */
 export const itemRules: Readonly<Record<string, Rule>> = {
   job: inOrder({
@@ -43,5 +74,10 @@ export const itemRules: Readonly<Record<string, Rule>> = {
     drops: 'cell',
   }),
   shifts: inOrder({ first: 'from', last: 'until', equal: false, code: 'job.shiftEnds', drops: 'item' }),
+  windows: rising({ first: 'from', last: 'until', equal: false, code: 'job.windowEnds' }),
+  thinners: firstFault(
+    rising({ first: 'least', last: 'most', equal: true, code: 'job.thinnerRange' }),
+    rising({ first: 'airFrom', last: 'airUntil', equal: true, code: 'job.thinnerAir' }),
+  ),
   closures: inOrder({ first: 'from', last: 'until', equal: true, code: 'job.closureEnds', drops: 'item' }),
 }

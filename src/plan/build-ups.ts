@@ -1,15 +1,18 @@
 /** The layers each zone gets, as the person chose them, with film and spread. */
 import { practicalSpread, spreadingRate, wetFilm } from '#core/coating'
 import type { Note } from '#core/note'
-import type { Work } from '#job'
+import { planningC, type Work } from '#job'
 import type { Known } from './known.ts'
 import type { Stage } from './remember.ts'
-import { resolveSheet } from './resolve-sheet.ts'
+import { resolveSheet } from './sheets/resolve-sheet.ts'
+import { thinnerFor, usualShare } from './sheets/thinners.ts'
 import type { BuildUps, Marks, ResolvedSheet, Sure, Surfaces, ZoneArea, ZoneLayer } from './types.ts'
 
 export type BuildUpsInput = {
   readonly layers: Work['layers']
   readonly sheets: Work['sheets']
+  readonly windows: Work['windows']
+  readonly thinners: Work['thinners']
   readonly surfaces: Surfaces
   readonly marks: Marks
   readonly known: Known
@@ -20,7 +23,9 @@ export const buildUps: Stage<BuildUpsInput, BuildUps> = { name: 'buildUps', run:
 type LayerItem = Work['layers'][number]
 
 function stackLayers(input: BuildUpsInput): BuildUps {
-  const resolved = input.sheets.map((sheet) => resolveSheet(sheet, input.known.sheets.get(sheet.like ?? '')))
+  const resolved = input.sheets.map((sheet) =>
+    resolveSheet(sheet, input.known.sheets.get(sheet.like ?? ''), input),
+  )
   const sheets = resolved.map((one) => one.sheet)
   const layers = [...input.surfaces.zones, ...input.marks.zones].flatMap((zone) =>
     input.layers
@@ -44,7 +49,12 @@ function stackLayers(input: BuildUpsInput): BuildUps {
   return {
     sheets,
     layers,
-    notes: [...layers.flatMap((layer) => layerNotes(layer, sheets)), ...contradicting, ...assumed],
+    notes: [
+      ...layers.flatMap((layer) => layerNotes(layer, sheets)),
+      ...resolved.flatMap(({ sheet, notes }) => (used.has(sheet.id) ? notes : [])),
+      ...contradicting,
+      ...assumed,
+    ],
   }
 }
 
@@ -54,7 +64,8 @@ function layerOn(zone: ZoneArea, layer: LayerItem, shelf: Shelf): readonly ZoneL
   const sheet = shelf.sheets.find((one) => one.id === layer.sheet)
   if (!sheet) return []
   const method = layer.method ?? defaultMethod(sheet)
-  const thinnerShare = given(layer.thinnerShare) ?? sheet.thinnerShare
+  const thinner = thinnerFor(sheet, { method })
+  const thinnerShare = given(layer.thinnerShare) ?? (thinner ? usualShare(thinner) : sheet.thinnerShare)
   const dryFilmM = given(layer.dryFilm) ?? sheet.dryFilmM
   const spread = spreadOf({ layer, sheet, dryFilmM, lossShare: lossOf(layer, method, shelf.known) })
   return [
@@ -173,16 +184,41 @@ function layerNotes(layer: ZoneLayer, sheets: readonly ResolvedSheet[]): readonl
   const about = { zone: layer.zone, layer: layer.layer, name: layer.name }
   const noSpread: readonly Note[] =
     layer.spreadFrom === 'nothing' ? [{ code: 'buildup.noSpread', severity: 'fault', data: about }] : []
-  const most = sheet?.thinnerMost?.value
-  const overThinned: readonly Note[] =
-    most !== undefined && layer.thinnerShare.value > most + 1e-9
-      ? [
-          {
-            code: 'buildup.thinnerOver',
-            severity: 'warning',
-            data: { ...about, thinnerShare: layer.thinnerShare.value, mostShare: most },
-          },
-        ]
-      : []
-  return [...noSpread, ...overThinned]
+  return [...noSpread, ...(sheet ? thinnerNotes(layer, sheet) : [])]
 }
+
+/** Over the most or under the least of the grade that suits, or no grade that suits at all. */
+function thinnerNotes(layer: ZoneLayer, sheet: ResolvedSheet): readonly Note[] {
+  const about = { zone: layer.zone, layer: layer.layer, name: layer.name }
+  const share = layer.thinnerShare.value
+  const suits = thinnerFor(sheet, layer)
+  if (!suits && sheet.thinners.length > 0 && share > 0)
+    return [
+      {
+        code: 'buildup.thinnerNone',
+        severity: 'warning',
+        data: { ...about, method: layer.method, airC: planningC },
+      },
+    ]
+  const most = suits?.most ?? sheet.thinnerMost?.value
+  const grade = suits?.name ? { grade: suits.name } : {}
+  if (most !== undefined && share > most + ROUNDED_SHARE)
+    return [
+      {
+        code: 'buildup.thinnerOver',
+        severity: 'warning',
+        data: { ...about, ...grade, thinnerShare: share, mostShare: most },
+      },
+    ]
+  if (suits && share < suits.least - ROUNDED_SHARE)
+    return [
+      {
+        code: 'buildup.thinnerUnder',
+        severity: 'caution',
+        data: { ...about, ...grade, thinnerShare: share, leastShare: suits.least },
+      },
+    ]
+  return []
+}
+
+const ROUNDED_SHARE = 1e-9

@@ -1,7 +1,7 @@
 /** The catalogue's figures as plain numbers, each with how sure it is: what the stages reckon with. */
 import type { BondBook, Grit } from '#core/coating'
 import type { ConsumableRate } from '#core/stores'
-import type { GenericSheet } from './resolve-sheet.ts'
+import type { GenericSheet } from './sheets/resolve-sheet.ts'
 import type { Sure } from './types.ts'
 
 /** Sanding, by the number of the grit. */

@@ -109,6 +109,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const buildUp = run(buildUps, {
     layers: work.layers,
     sheets: work.sheets,
+    windows: work.windows,
+    thinners: work.thinners,
     surfaces: surface,
     marks: mark,
     known,

@@ -6,7 +6,7 @@ import { type AnyRow, cell, figureIn } from './catalogue-cell.ts'
 import type { Known, Rates } from './known.ts'
 import { bondBook, gritsIn } from './read-bonds.ts'
 import type { Stage } from './remember.ts'
-import type { GenericSheet } from './resolve-sheet.ts'
+import type { GenericSheet } from './sheets/resolve-sheet.ts'
 import type { Sure } from './types.ts'
 
 export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {

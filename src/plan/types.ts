@@ -3,7 +3,7 @@
 import type { DeckTerms, Hull, HullOutline, RuleComparison } from '#core/boat'
 import type { FailingLimit } from '#core/climate'
 import type { Judged } from '#core/coating'
-import type { CureTable } from '#core/cure'
+import type { CureTable, RecoatWindows } from '#core/cure'
 import type { StripeTable, TapeLineTable } from '#core/marking'
 import type { Certainty, Note } from '#core/note'
 import type { Placed, Step, Unplaced, Verdict } from '#core/schedule'
@@ -203,7 +203,21 @@ export type ClockName =
   | 'dryToTread'
   | 'dryToFit'
   | 'dryToSling'
+  | 'dryToCover'
   | 'fullCure'
+
+/** Recoat windows for what goes on: `anything`, `itself`, or a family. */
+export type Recoat = { readonly next: string; readonly windows: RecoatWindows }
+
+/** A thinner by grade: shares of the mixed paint, for an air and a way of putting it on. */
+export type Thinner = {
+  readonly name: string
+  readonly method: string
+  readonly airFromC: number
+  readonly airUntilC: number
+  readonly least: number
+  readonly most: number
+}
 
 /** A product with every figure the plan needs, each as sure as where it came from. */
 export type ResolvedSheet = {
@@ -229,6 +243,11 @@ export type ResolvedSheet = {
   readonly humidityMost: Sure<number>
   readonly dewMarginK: Sure<number>
   readonly flashPointC?: Sure<number>
+  readonly vocKgPerM3?: Sure<number>
+  readonly openedLifeH?: Sure<number>
+  readonly shelfLifeH?: Sure<number>
+  readonly recoat: readonly Recoat[]
+  readonly thinners: readonly Thinner[]
   readonly isocyanate: boolean
 }
 

@@ -119,6 +119,8 @@ const masses = unitsOfKind('mass', [
 ])
 
 const times = unitsOfKind('time', [
+  ['yr', 365.2425 * 24, 1, 'yrs,year,years'],
+  ['month', 365.2425 * 2, 1, 'months'],
   ['wk', 168, 1, 'wks,week,weeks'],
   ['d', 24, 1, 'day,days'],
   ['h', 1, 1, 'hr,hrs,hour,hours'],

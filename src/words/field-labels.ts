@@ -38,6 +38,8 @@ export const sectionLabels: Readonly<Record<string, string>> = {
   'section.findings': 'the findings',
   'section.fittings': 'the hardware',
   'section.sheets': 'the products',
+  'section.windows': 'the recoat windows',
+  'section.thinners': 'the thinners',
   'section.packs': 'the packs',
   'section.layers': 'the layers',
   'section.marks': 'the marks',

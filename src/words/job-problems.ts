@@ -80,6 +80,12 @@ export const jobProblems: Readonly<Record<string, string>> = {
   'job.launchBeforeStart': 'The launch on {found} comes before the start on {from}. Change one of the two.',
   'job.shiftEnds':
     'The shift ends at {found} but begins at {from}. The end must be later on the same day; a shift over midnight is written as two.',
+  'job.windowEnds':
+    'The window shuts {found} after the coat but opens only {from} after it. The row is left out until one of the two is changed.',
+  'job.thinnerRange':
+    'The most of a thinner, {found}, is less than its least, {from}. The row is left out until one of the two is changed.',
+  'job.thinnerAir':
+    'The thinner is for air up to {found} but only from {from} on. The row is left out until one of the two is changed.',
   'job.closureEnds': 'The last day {found} comes before the first day {from}. Change one of the two.',
   'job.stationCount':
     'There are {count, plural, one {# usable station} other {# usable stations}}; a hull needs {least} to {most}. The sizes of the boat are used until there are enough.',

@@ -33,7 +33,25 @@ const buildUps: Readonly<Record<string, string>> = {
   'buildup.sheetContradicts':
     'The sheet of {name} contradicts itself: {dryFilmUm} dry from its solids goes {theoreticalM2PerL}, yet it promises {spreadM2PerL}, which leaves {reachedUm}. Look at the label again; the plan buys by its coverage.',
   'buildup.thinnerOver':
-    '{name} is thinned by {thinnerShare}, more than the {mostShare} its sheet allows. Film and gloss suffer and it may run; thin less.',
+    '{name} is thinned by {thinnerShare}, more than the {mostShare} {grade, select, undefined {its sheet allows} other {of “{grade}” its sheet allows}}. Film and gloss suffer and it may run; thin less.',
+  'buildup.thinnerUnder':
+    '{name} is thinned by {thinnerShare}; {grade, select, undefined {its thinner} other {“{grade}”}} wants at least {leastShare} of it. It may drag and show the brush.',
+  'buildup.thinnerNone':
+    'The sheet of {name} lists no thinner for {method} at {airC}. The share of the layer is taken; add the grade, or choose another way of putting it on.',
+  'buildup.windowsOverlap':
+    'Two recoat windows of {name} at {airC} lie over each other: one opens {fromH} after the coat, the one before is still open then. The shortest and longest wait of the sheet count until this is mended.',
+  'buildup.windowsUneven':
+    'The recoat windows of {name} at {airC} are not those at {otherC}: each temperature needs the same stretches, sanded alike. The shortest and longest wait of the sheet count until this is mended.',
+  'buildup.windowsSanded':
+    '{name} has a recoat window without sanding after one that asks for it, at {airC}. The shortest and longest wait of the sheet count until this is mended.',
+  'buildup.windowsOdd':
+    'A recoat window of {name} comes later at {airC} than at {colderC}, though it is warmer. It is taken as written; check it against the sheet.',
+  'buildup.sheetNeverOpen':
+    'The longest wait of {name} is over before its shortest at {airC}: no coat can go on unsanded there. Look at the sheet again; sanding is planned.',
+  'buildup.ratioByWeightAlone':
+    '{name} is mixed {byWeight} by weight, and its densities are missing, so parts by volume cannot be worked out. Add both densities, or the ratio by volume.',
+  'buildup.ratiosDisagree':
+    'The sheet of {name} contradicts itself: {mix} by volume is not {byWeight} by weight with its densities, which would be 1 to {worked, number} by volume. The ratio by volume counts; look at the label again.',
   'quantities.repairsWithoutMaterial':
     '{count, plural, one {One repair has} other {# repairs have}} no filler or amount given, so none is bought for {count, plural, one {it} other {them}}. Add product and volume to the findings.',
 }

@@ -13,6 +13,7 @@ export const storesWords: Readonly<Record<string, string>> = {
   'stores.openTooLong': `The pack {pack}${product} has stood open for too long when its last coat goes on, so it is not counted on.`,
   'stores.otherBatch': `The pack {pack} on the shelf${product} is of another batch, or nobody knows of which: beside the new paint it would show. Keep it for what is not seen, or write its batch on the pack.`,
   'stores.openedAgain': `Between the first and the last coat${product} lie {days, plural, one {# day} other {# days}}; hardener open for more than {mostDays, plural, one {# day} other {# days}} does not go on what is seen. The packs are counted for {count, plural, other {# openings}}, each with packs of its own.`,
+  'stores.boughtTooSoon': `Bought when the job begins, it waits {days, plural, one {# day} other {# days}}${product} for its last coat, and keeps {keepsDays, plural, one {# day} other {# days}}. Buy it later, nearer to its day.`,
   'stores.packParts': `The parts of the pack {pack}${product} do not make its volume; the parts are what is reckoned with. Check what is printed on it.`,
   'stores.consumableUnknown':
     'There is no rate for {consumable}, so none is planned. Add how much of it you use.',

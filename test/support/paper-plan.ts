@@ -30,6 +30,8 @@ const sheet = (
   airMostC: { value: 30, certainty: 'typical' },
   humidityMost: { value: 0.8, certainty: 'sheet' },
   dewMarginK: { value: 3, certainty: 'typical' },
+  recoat: [],
+  thinners: [],
   isocyanate: false,
   ...rest,
 })

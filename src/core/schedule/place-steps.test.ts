@@ -137,6 +137,37 @@ describe('placeSteps', () => {
     expect(placed[1]?.startMinute).toBe(day + 480)
   })
 
+  it('lays a coat wet on wet, or after the hole in its window, and never in it', () => {
+    // An alkyd: wet on wet inside 4 h, then not for 6 d at 23 °C.
+    const holes = [{ shuts: [{ airC: 20, hours: 4 }], opens: [{ airC: 20, hours: 144 }] }]
+    const first = step('a', { inOneGo: true })
+    const startAfter = (waitHours: number) =>
+      place([first, step('b', { inOneGo: true, needs: [{ ...after('a', waitHours * 60), holes }] })])
+        .placed[1]!.startMinute - 540
+    expect(startAfter(1)).toBe(60)
+    expect(startAfter(4)).toBe(240)
+    // Six days after nine o'clock.
+    expect(startAfter(5)).toBe(144 * 60)
+    expect(startAfter(150)).toBeGreaterThanOrEqual(150 * 60)
+  })
+
+  it('never gets out of a hole that the cold keeps open', () => {
+    const holes = [
+      {
+        shuts: [{ airC: 20, hours: 1 }],
+        opens: [
+          { airC: 20, hours: 144 },
+          { airC: 30, hours: 96 },
+        ],
+      },
+    ]
+    const coat = step('b', { inOneGo: true, needs: [{ ...after('a', 5 * 60), holes }] })
+    const { unplaced } = place([step('a', { inOneGo: true }), coat], {
+      airAt: new Map([['boat', () => 5]]),
+    })
+    expect(unplaced).toEqual([{ step: 'b', reason: 'clock' }])
+  })
+
   it('puts sanding in when the window has shut, and the coat behind it', () => {
     const window = { ...shutsAfterTwoDays, keyMinutes: 90 }
     const coat = step('b', { inOneGo: true, needs: [{ ...after('a', 72 * 60), window }] })

@@ -10,7 +10,7 @@ import { bookFooting, createFootingBook, type FootingBook, footingLimits } from 
 import { type Grid, type Openings, tiers } from './grid.ts'
 import { worse, worstOver } from './hours.ts'
 import { type Stretch, wetMinutes } from './limit.ts'
-import { type AirAt, readyAt, type ShutWindow, shutWindow } from './ready.ts'
+import { type AirAt, outOfHoles, readyAt, type ShutWindow, shutWindow } from './ready.ts'
 import type { HourVerdicts, Interval, Person, Piece, Placed, Step, Unplaced, Verdict } from './step.ts'
 import { SLOT, shut, slotFrom, type Timeline, wholeSlots } from './timeline.ts'
 
@@ -80,7 +80,8 @@ function placeOne(run: Run, step: Step, keyed: Calendar['keyed'][number][]): Unp
   }
   const ready = readyAt({ step, placed: run.placed, earliestMinute: run.firstMinute, airOf: run.airOf })
   if (!ready.ok) return ready.reason
-  const tried = find(run, step, ready.minute)
+  const tried = findOutOfHoles(run, step, ready.minute)
+  if (tried === 'clock') return 'clock'
   if (!tried) return reasonFor(run, step)
   const shut = shutWindow({
     step,
@@ -100,8 +101,8 @@ function placeOne(run: Run, step: Step, keyed: Calendar['keyed'][number][]): Unp
 function keyThenFind(run: Run, step: Step, shut: ShutWindow, fromMinute: number): Found | undefined {
   const key = keying(step, shut)
   const soonest = find(run, key, fromMinute)
-  const found = soonest && find(run, step, endOf(soonest))
-  if (!found) return undefined
+  const found = soonest && findOutOfHoles(run, step, endOf(soonest))
+  if (!found || found === 'clock') return undefined
   commit(run, key, lastBefore(run, key, { soonest, untilMinute: startOf(found) }), undefined, step.id)
   return found
 }
@@ -136,6 +137,19 @@ function lastBefore(
     if (found && endOf(found) <= untilMinute) return found
   }
   return soonest
+}
+
+/** The first place whose start lies in no hole of a window; `clock` when the cold keeps one open for ever. */
+function findOutOfHoles(run: Run, step: Step, fromMinute: number): Found | 'clock' | undefined {
+  let found = find(run, step, fromMinute)
+  while (found) {
+    const startMinute = startOf(found)
+    const out = outOfHoles({ step, placed: run.placed, startMinute, airOf: run.airOf })
+    if (out === undefined) return 'clock'
+    if (out === startMinute) return found
+    found = find(run, step, out)
+  }
+  return undefined
 }
 
 /** A better hour is worth waiting for, but not for ever: a worse tier wins only by more than the patience. */

@@ -89,3 +89,36 @@ export function shutWindow(input: {
   }
   return undefined
 }
+
+/**
+ * The minute from which a start is out of every hole in the windows of what it needs: the start itself when it is in
+ * none, `undefined` when the cold keeps a hole open for ever.
+ */
+export function outOfHoles(input: {
+  readonly step: Step
+  readonly placed: ReadonlyMap<string, Placed>
+  readonly startMinute: number
+  readonly airOf: (step: string) => AirAt
+}): number | undefined {
+  let minute = input.startMinute
+  // A later hole may reach over the end of an earlier one, and another coat's over both.
+  for (let moved = true; moved; ) {
+    moved = false
+    for (const { step, holes = [] } of input.step.needs) {
+      const after = input.placed.get(step)
+      if (!after) continue
+      const airAt = input.airOf(step)
+      for (const { shuts, opens } of holes) {
+        const clock = { fromMinute: after.endMinute, airAt }
+        const shutMinute = clockMinute({ ...clock, table: shuts, sense: 'most' })
+        if (shutMinute === undefined || minute <= shutMinute) continue
+        const openMinute = clockMinute({ ...clock, table: opens, sense: 'least' })
+        if (openMinute === undefined) return undefined
+        if (minute >= openMinute) continue
+        minute = openMinute
+        moved = true
+      }
+    }
+  }
+  return minute
+}

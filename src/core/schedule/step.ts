@@ -2,7 +2,7 @@
  * One piece of work and what it waits for. Times inside this room are whole minutes since 1970 UTC,
  * so that the calendar is the same on every engine.
  */
-import type { CureTable } from '#core/cure'
+import type { CureTable, WindowHole } from '#core/cure'
 
 /** What must pass between the end of another step and the start of this one. */
 export type Wait =
@@ -15,6 +15,8 @@ export type Need = {
   readonly step: string
   readonly wait: Wait
   readonly window?: Window
+  /** Stretches after the other step in which this one may not begin, sanded or not. */
+  readonly holes?: readonly WindowHole[]
 }
 
 /** How long the next coat may come without sanding; past it the surface is keyed first. */

@@ -1,7 +1,7 @@
 /** What the first layer of a zone meets: the old surface, what mends it, or the fresh paint of its neighbours. */
 import type { CoatClocks, Exposed, GuessRule, Material } from '#core/coating'
 import { hoursAt } from '#core/cure'
-import type { Work } from '#job'
+import { planningC, type Work } from '#job'
 import { hostsOf } from '../steps/context.ts'
 import type { BuildUps, Repairs, ResolvedSheet, ZoneArea } from '../types.ts'
 
@@ -12,9 +12,6 @@ export type Around = {
   readonly repairs: Repairs
   readonly guesses: readonly GuessRule[]
 }
-
-/** Clocks are compared at this temperature. */
-const PLANNING_C = 20
 
 const oldCoats: Readonly<Record<string, readonly [family: string, role: string]>> = {
   gelcoat: ['gelcoat', 'finish'],
@@ -95,7 +92,7 @@ export const coatOf = ({ family, role, shade }: ResolvedSheet) => ({
 export function clocksOf({ clocks }: ResolvedSheet): CoatClocks {
   const hours = (key: keyof typeof clocks, sense: 'least' | 'most'): number | undefined => {
     const table = clocks[key]?.value
-    const found = table && hoursAt(table, PLANNING_C, sense).hours
+    const found = table && hoursAt(table, planningC, sense).hours
     return found !== undefined && Number.isFinite(found) ? found : undefined
   }
   const named = {

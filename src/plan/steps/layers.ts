@@ -1,6 +1,7 @@
 /** The layers of one zone: sand, mask, coat, wait, sand between, coat again. */
 import type { Need } from '#core/schedule'
 import { minutesOf } from '../minutes.ts'
+import { recoatFor } from '../sheets/recoat.ts'
 import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatPaces, handling } from './coat-paces.ts'
 import { coatId, hostsOf, lastCoat, layersOn, phase, placeOf, type StepContext, sheetOf } from './context.ts'
@@ -11,7 +12,7 @@ import { mask, maskId, tapeOff } from './masking.ts'
 import { washId } from './opening.ts'
 import { sandRate } from './sand-rate.ts'
 import { below, group, isFiller, onHosts, type Spot, sandId } from './spot.ts'
-import { dryNeeds, waitFor } from './waits.ts'
+import { dryNeeds } from './waits.ts'
 
 function phaseOf(zone: ZoneArea, layer: ZoneLayer): number {
   if (zone.kind === 'boot stripe') return phase.stripe
@@ -172,12 +173,17 @@ function onto(
   sheet: ResolvedSheet | undefined,
   sanded: boolean,
 ): Need {
-  const need: Need = { step, wait: waitFor(sheet, 'recoatLeast') }
-  const table = sheet?.clocks.recoatMost?.value
-  if (sanded || !table) return need
+  if (!sheet) return { step, wait: { kind: 'none' } }
+  const { least, holes, unsanded } = recoatFor(sheet, spot.sheet)
+  const need: Need = {
+    step,
+    wait: least ? { kind: 'clock', clock: 'recoatLeast', table: least } : { kind: 'none' },
+    ...(holes.length > 0 ? { holes } : {}),
+  }
+  if (sanded || !unsanded) return need
   const keyMinutes = Math.max(15, minutesOf(spot.layer.areaM2 * sandRate(context.rates, 'P320').value))
   const keyAfter = dryNeeds(step, sheet, 'dryToSand').map(({ wait }) => wait)
-  return { ...need, window: { table, keyMinutes, keyAfter, barred: barredFrom(context, [sheet]) } }
+  return { ...need, window: { table: unsanded, keyMinutes, keyAfter, barred: barredFrom(context, [sheet]) } }
 }
 
 function between(context: StepContext, spot: Spot, coat: number): void {

@@ -70,7 +70,7 @@ export function storeItem(
       ...(short === undefined ? {} : { shortSide: short }),
       certainty: quantity.certainty,
     },
-    notes: notesOf({ found, packs, openDays }).map((note) => ({
+    notes: [...notesOf({ found, packs, openDays }), ...shelfNotes(sheet, found, input.days)].map((note) => ({
       ...note,
       data: { ...note.data, sheet: sheet.id, name: sheet.name },
     })),
@@ -94,11 +94,12 @@ const sumOf = (values: readonly number[]): number => values.reduce((sum, value) 
 
 const daysOf = (hours: number): number => hours / 24
 
-/** Hardener that has stood open for too long does not go on what is seen. */
+/** By its own sheet; else hardener that has stood open for too long does not go on what is seen. */
 function openDaysOf(
-  { mix }: ResolvedSheet,
+  { mix, openedLifeH }: ResolvedSheet,
   { isSeen, known }: { readonly isSeen: boolean; readonly known: Known },
 ): number | undefined {
+  if (openedLifeH) return daysOf(openedLifeH.value)
   return isSeen && (mix.value[1] ?? 0) > 0 ? daysOf(known.hardenerOpenHours.value) : undefined
 }
 
@@ -181,3 +182,21 @@ function notesOf({ found, packs, openDays }: Noted): readonly Note[] {
       .map((pack): Note => ({ code: 'stores.packParts', severity: 'caution', data: { pack: pack.id } })),
   ]
 }
+
+/** Bought when the job begins, it has to keep until its last coat. */
+function shelfNotes(
+  { shelfLifeH }: ResolvedSheet,
+  { buy, spans }: Purchase,
+  { placed }: Days,
+): readonly Note[] {
+  const untilDay = spans.at(-1)?.untilDay
+  if (!shelfLifeH || untilDay === undefined || buy.length === 0 || placed.length === 0) return []
+  const fromDay = Math.floor(Math.min(...placed.map(({ startMinute }) => startMinute)) / MINUTES_A_DAY)
+  const keepsDays = daysOf(shelfLifeH.value)
+  if (untilDay - fromDay <= keepsDays) return []
+  return [
+    { code: 'stores.boughtTooSoon', severity: 'caution', data: { days: untilDay - fromDay, keepsDays } },
+  ]
+}
+
+const MINUTES_A_DAY = 24 * 60

@@ -15,6 +15,10 @@ export type CollectionProps = {
   readonly place: CollectionPlace
   /** Set most often; the others stand behind a fold. */
   readonly keys: readonly string[]
+  /** Of those others, the ones that belong together, each group behind a fold of its own. */
+  readonly groups?: readonly { readonly title: string; readonly keys: readonly string[] }[] | undefined
+  /** Never shown: what says to whom the item belongs, where it stands within that. */
+  readonly hidden?: readonly string[] | undefined
   /** Cells of a new item. */
   readonly fresh: RawCells
   /** `Add a zone`. */
@@ -101,17 +105,20 @@ type OpenProps = CollectionProps & {
   readonly first: boolean
 }
 
-const OpenItem = ({ view, place, keys, item, before, next, first, within }: OpenProps) => {
-  const more = Object.keys(sectionOf(place).fields).filter((key) => !keys.includes(key))
+const OpenItem = (props: OpenProps) => {
+  const { view, place, keys, groups = [], hidden = [], item, before, next, first, within } = props
+  const shown = [...keys, ...hidden, ...groups.flatMap((group) => group.keys)]
+  const more = Object.keys(sectionOf(place).fields).filter((key) => !shown.includes(key))
+  const folds = [...groups, ...(more.length === 0 ? [] : [{ title: labelOf('fields.more'), keys: more }])]
   const here = { ...place, item: item.id }
   return (
     <div className="collection-open">
       <Cells view={view} place={here} keys={keys} helped />
-      {more.length === 0 ? null : (
-        <Fold title={labelOf('fields.more')}>
-          <Cells view={view} place={here} keys={more} helped />
+      {folds.map((fold) => (
+        <Fold key={fold.title} title={fold.title}>
+          <Cells view={view} place={here} keys={fold.keys} helped />
         </Fold>
-      )}
+      ))}
       {within?.(item)}
       {view.readOnly ? null : (
         <div className="collection-acts">

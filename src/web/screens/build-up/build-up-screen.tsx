@@ -1,6 +1,6 @@
 /** Build-up: what goes on what, as a section; layers and product sheets to change. */
 import { type BandScale, bandsOf, bondLine, type Stack, stacksOf } from '#papers'
-import { genericSheetNames, labelOf } from '#words'
+import { labelOf } from '#words'
 import { useKeptChoice } from '../../device/kept-choice.ts'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
@@ -10,6 +10,7 @@ import { ChoiceField, Ghost, Part, Progress, ShapesSvg, Sheet, Switch2 } from '.
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { BondFaults } from './bond-faults.tsx'
+import { ProductSheets } from './product-sheets.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
 import { Shortcuts } from './shortcuts.tsx'
 
@@ -75,25 +76,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
         />
       </Part>
       <Part title={labelOf('buildUp.sheets')}>
-        <Collection
-          view={view}
-          place={{ part: 'work', section: 'sheets' }}
-          keys={[
-            'name',
-            'like',
-            'family',
-            'role',
-            'colour',
-            'shade',
-            'volumeSolids',
-            'coverage',
-            'dryFilm',
-            'mix',
-          ]}
-          fresh={{ name: labelOf('buildUp.newSheet'), like: 'one-part-enamel' }}
-          add={labelOf('buildUp.addSheet')}
-          aside={({ cells }) => genericSheetNames.get(String(cells.like ?? '')) ?? String(cells.family ?? '')}
-        />
+        <ProductSheets view={view} />
       </Part>
     </Sheet>
   )

@@ -1,8 +1,11 @@
 /** A person's sheet completed from its generic one, every figure marked with where it came from. */
 import { cureTable } from '#core/cure'
-import type { Certainty } from '#core/note'
-import type { ClockPoint, Figure, Sheet } from '#job'
-import type { ClockName, ResolvedSheet, Sure } from './types.ts'
+import type { Certainty, Note } from '#core/note'
+import type { ClockPoint, Figure, Sheet, Work } from '#job'
+import type { ClockName, ResolvedSheet, Sure } from '../types.ts'
+import { readMixRatio } from './mix-ratio.ts'
+import { readWindows, shutBeforeOpen } from './recoat.ts'
+import { thinnersOf } from './thinners.ts'
 
 /** A generic sheet as the catalogue has it, with the certainty of each of its cells. */
 export type GenericSheet = { readonly sheet: Sheet; readonly certainty: Readonly<Record<string, Certainty>> }
@@ -19,6 +22,7 @@ const clockNames: readonly ClockName[] = [
   'dryToTread',
   'dryToFit',
   'dryToSling',
+  'dryToCover',
   'fullCure',
 ]
 
@@ -36,27 +40,45 @@ type FigureKey =
   | 'humidityMost'
   | 'dewMargin'
   | 'flashPoint'
+  | 'voc'
+  | 'openedLife'
+  | 'shelfLife'
 
-export type Resolution = { readonly sheet: ResolvedSheet; readonly assumed: readonly string[] }
+export type Resolution = {
+  readonly sheet: ResolvedSheet
+  readonly assumed: readonly string[]
+  /** What on the sheet cannot be meant. */
+  readonly notes: readonly Note[]
+}
+
+/** The rows of the document that belong to sheets without standing on them. */
+export type SheetRows = { readonly windows: Work['windows']; readonly thinners: Work['thinners'] }
+
+const noRows: SheetRows = { windows: [], thinners: [] }
 
 /** Own figure first, then the generic sheet's, then the limits that hold for paint in general. */
-export function resolveSheet(own: Sheet, generic: GenericSheet | undefined): Resolution {
+export function resolveSheet(
+  own: Sheet,
+  generic: GenericSheet | undefined,
+  rows: SheetRows = noRows,
+): Resolution {
   const figure = (key: FigureKey): Sure<number> | undefined => figureOf(own, generic, key)
-  const clocks = Object.fromEntries(
-    clockNames.flatMap((name) => {
-      const found = clockOf(own, generic, name)
-      return found ? [[name, found]] : []
-    }),
-  )
+  const name = own.name ?? generic?.sheet.name ?? own.id
+  const { recoat, notes: windowNotes } = readWindows({ id: own.id, name }, rows.windows)
+  const clocks = withWindows(clocksOf(own, generic), recoat)
+  const ratio = readMixRatio(own, {
+    base: figure('densityA')?.value,
+    hardener: figure('densityB')?.value,
+  })
   const sheet: ResolvedSheet = {
     id: own.id,
-    name: own.name ?? generic?.sheet.name ?? own.id,
+    name,
     family: own.family ?? generic?.sheet.family ?? 'unknown',
     role: own.role ?? generic?.sheet.role ?? 'finish',
     colour: own.colour ?? '',
     shade: own.shade ?? '',
     ...(own.like === undefined ? {} : { generic: own.like }),
-    mix: mixOf(own, generic),
+    mix: ratio.mix ?? mixOf(generic),
     ...present('volumeSolids', figure('volumeSolids')),
     ...present('dryFilmM', figure('dryFilm')),
     ...present('coverageM2PerM3', figure('coverage')),
@@ -65,6 +87,11 @@ export function resolveSheet(own: Sheet, generic: GenericSheet | undefined): Res
     ...present('densityB', figure('densityB')),
     ...present('densityThinner', figure('densityThinner')),
     ...present('flashPointC', figure('flashPoint')),
+    ...present('vocKgPerM3', figure('voc')),
+    ...present('openedLifeH', figure('openedLife')),
+    ...present('shelfLifeH', figure('shelfLife')),
+    recoat,
+    thinners: thinnersOf(own.id, rows.thinners),
     thinnerShare: figure('thinnerShare') ?? { value: 0, certainty: 'assumed' },
     airLeastC: figure('airLeast') ?? { value: 10, certainty: 'assumed' },
     airMostC: figure('airMost') ?? { value: 30, certainty: 'assumed' },
@@ -73,7 +100,52 @@ export function resolveSheet(own: Sheet, generic: GenericSheet | undefined): Res
     clocks,
     isocyanate: own.isocyanate ?? generic?.sheet.isocyanate ?? false,
   }
-  return { sheet, assumed: assumedIn(sheet) }
+  return {
+    sheet,
+    assumed: assumedIn(sheet),
+    notes: [...windowNotes, ...ratio.notes, ...neverOpen(sheet)],
+  }
+}
+
+function clocksOf(own: Sheet, generic: GenericSheet | undefined): ResolvedSheet['clocks'] {
+  const found = clockNames.map((name) => [name, clockOf(own, generic, name)] as const)
+  return Object.fromEntries(found.filter(([, clock]) => clock !== undefined))
+}
+
+/**
+ * Windows for anything, or else for itself, take the place of the shortest and longest wait; one that is open at once,
+ * or never shuts, has no such wait, whatever the generic sheet says.
+ */
+function withWindows(
+  clocks: ResolvedSheet['clocks'],
+  recoat: ResolvedSheet['recoat'],
+): ResolvedSheet['clocks'] {
+  const general =
+    recoat.find(({ next }) => next === 'anything') ?? recoat.find(({ next }) => next === 'itself')
+  if (!general) return clocks
+  const { recoatLeast: _least, recoatMost: _most, ...others } = clocks
+  const { least, unsanded } = general.windows
+  return {
+    ...others,
+    ...(least ? { recoatLeast: { value: least, certainty: 'sheet' } } : {}),
+    ...(unsanded ? { recoatMost: { value: unsanded, certainty: 'sheet' } } : {}),
+  }
+}
+
+/** The longest wait of a sheet may not be over before its shortest: told at the temperatures where it is. */
+function neverOpen({ id, name, clocks }: ResolvedSheet): readonly Note[] {
+  const { recoatLeast, recoatMost } = clocks
+  if (!recoatLeast || !recoatMost) return []
+  const at = shutBeforeOpen(recoatLeast.value, recoatMost.value)
+  if (at.length === 0) return []
+  const bothOwn = recoatLeast.certainty === 'sheet' && recoatMost.certainty === 'sheet'
+  return [
+    {
+      code: 'buildup.sheetNeverOpen',
+      severity: bothOwn ? 'fault' : 'caution',
+      data: { sheet: id, name, count: at.length, airC: at[0]! },
+    },
+  ]
 }
 
 function figureOf(own: Sheet, generic: GenericSheet | undefined, key: FigureKey): Sure<number> | undefined {
@@ -96,8 +168,7 @@ function clockOf(
     : undefined
 }
 
-function mixOf(own: Sheet, generic: GenericSheet | undefined): Sure<readonly number[]> {
-  if (own.mix) return { value: own.mix.parts, certainty: 'sheet' }
+function mixOf(generic: GenericSheet | undefined): Sure<readonly number[]> {
   const typical = generic?.sheet.mix
   return typical
     ? { value: typical.parts, certainty: generic?.certainty.mix ?? 'assumed' }
