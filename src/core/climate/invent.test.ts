@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { clearSkySun, throughCloud } from './clear-sky.ts'
 import { dewPoints } from './dew-points.ts'
 import type { InventedWeather } from './invent.ts'
 import { inventWeather } from './invent.ts'
 import type { InventedKind } from './invented-places.ts'
-import { sunPosition } from './sun.ts'
+import { clearSkySun, throughCloud } from './sun/clear-sky.ts'
+import { sunPosition } from './sun/sun-position.ts'
 
 const degree = Math.PI / 180
 const lake: InventedWeather = {

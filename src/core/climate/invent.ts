@@ -1,5 +1,5 @@
 /** Weather of our own invention for the sample jobs: seeded, believable, true of no place. */
-import { clearSkySun, throughCloud } from './clear-sky.ts'
+
 import { relativeHumidity } from './dew-point.ts'
 import type { Chance } from './invented-chance.ts'
 import { chanceFrom, wandering } from './invented-chance.ts'
@@ -8,8 +8,9 @@ import type { InventedKind, InventedPlace } from './invented-places.ts'
 import { inventedPlaces } from './invented-places.ts'
 import type { HourlySeries } from './series.ts'
 import { hourMs } from './series.ts'
-import type { Place } from './sun.ts'
-import { sunPosition } from './sun.ts'
+import { clearSkySun, throughCloud } from './sun/clear-sky.ts'
+import type { Place } from './sun/sun-position.ts'
+import { sunPosition } from './sun/sun-position.ts'
 
 export type InventedWeather = Place & {
   readonly kind: InventedKind

@@ -7,8 +7,8 @@ import type { HourlySeries } from './series.ts'
 import { startOfHour, valueAt } from './series.ts'
 import type { Shelter } from './shelter.ts'
 import { airUnder, shelters } from './shelter.ts'
-import type { Place } from './sun.ts'
-import { sunPosition } from './sun.ts'
+import type { Place } from './sun/sun-position.ts'
+import { sunPosition } from './sun/sun-position.ts'
 
 /** Upper limb on the horizon at standard refraction: the sun's centre as seen is then half its width below it. */
 const sunsetAltitude = (-0.2666 * Math.PI) / 180
