@@ -19,6 +19,7 @@ export { type DeckTerms, type DeckZone, type DeckZoneResult, deckZone } from './
 export { type DeckOffset, edgeOfOffsets } from './deck/offsets.ts'
 export { deckShare } from './deck-share.ts'
 export type { Facing } from './facing.ts'
+export { camberFacings, type FacingShare, meshFacings, type Triangles } from './facings.ts'
 export { areaFromGirths, type Girth, type GirthBand, girthBands } from './girth-area.ts'
 export type { Height } from './height.ts'
 export type { Hull, HullParticulars, Side } from './hull.ts'
