@@ -13,6 +13,7 @@ import { finishFields } from './finish-standards.ts'
 import { ladderFields } from './grit-ladder.ts'
 import { limitFields } from './limit-fields.ts'
 import { rateFields } from './rate-fields.ts'
+import { vocFields } from './voc-limits.ts'
 
 export const catalogueFields = {
   rates: rateFields,
@@ -27,4 +28,5 @@ export const catalogueFields = {
   hidings: hidingFields,
   strips: stripFields,
   oldCoatings: guessFields,
+  vocLimits: vocFields,
 } as const

@@ -27,7 +27,7 @@ export const catalogueIds: CatalogueIds = {
   abrasives: keysOf(catalogue.abrasives),
   gritLadder: keysOf(catalogue.gritLadder),
   consumables: keysOf(catalogue.consumables),
-  priced: [...keysOf(catalogue.consumables), 'thinner', 'bead'],
+  priced: [...keysOf(catalogue.consumables), 'thinner', 'bead', 'strewn-bead'],
   limits: keysOf(catalogue.limits.cells),
   finishStandards: keysOf(catalogue.finishStandards),
   hazards: [...catalogue.hazards, ...catalogue.standingCautions].map((row) => row.id),

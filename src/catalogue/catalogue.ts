@@ -23,6 +23,7 @@ import type { SheetFields } from './sheet-row.ts'
 import { type SheetId, sheets } from './sheets.ts'
 import { type Solvent, solvents } from './solvents.ts'
 import { standingCautions } from './standing-cautions.ts'
+import { type VocFields, vocLimits } from './voc-limits.ts'
 
 export type Catalogue = {
   /** Generic data sheets, keyed and read as the job's own sheets. */
@@ -42,6 +43,8 @@ export type Catalogue = {
   readonly strips: Table<StripFields, string>
   /** What an old coating may be that nobody has identified. */
   readonly oldCoatings: Table<GuessFields, string>
+  /** What rules let a coating hold of solvent. */
+  readonly vocLimits: Table<VocFields, string>
   readonly finishStandards: Table<FinishFields, FinishStandard>
   /** Brought by materials and work. */
   readonly hazards: readonly Hazard[]
@@ -68,6 +71,7 @@ export const catalogue: Catalogue = freeze({
   hidings,
   strips,
   oldCoatings,
+  vocLimits,
   finishStandards,
   hazards,
   standingCautions,

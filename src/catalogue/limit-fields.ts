@@ -43,6 +43,10 @@ const losses = {
   lossRough: share('More, on a rough surface.'),
   lossUneven: share('More, for uneven film.'),
   lossWind: share('More, in wind: drying in the tray.'),
+  textureGrit: number('How many times the paint of a smooth surface goes on bonded grit or bead.'),
+  textureMoulded: number('The same on a moulded pattern.'),
+  sandedPrimer: share('Share of a coat of primer or filler that is sanded off again.'),
+  sandedFinish: share('Share of a coat of finish that is sanded off before the next.'),
 } as const satisfies Fields
 
 const coating = {

@@ -9,6 +9,7 @@ import {
   refitLogs,
   retailHelp,
   spreadTable,
+  spreadTableAndPage,
   yardLogs,
 } from './sources.ts'
 
@@ -39,16 +40,19 @@ const buying = assumed({
   quoteAlarm: '15 %',
 })
 
+const rollerLoss = from(spreadTableAndPage, { lossRoller: '12 %' }, { lossRoller: ['10 %', '20 %'] })
 const losses = from(
   spreadTable,
-  { lossRoller: '12 %', lossRough: '12 %', lossUneven: '8 %', lossWind: '15 %' },
+  { lossRough: '12 %', lossUneven: '8 %', lossWind: '15 %' },
   {
-    lossRoller: ['10 %', '15 %'],
     lossRough: ['5 %', '20 %'],
     lossUneven: ['5 %', '10 %'],
     lossWind: ['5 %', '30 %'],
   },
 )
+/** A can that covers 9.8 m²/L went under 2.5 m²/L over broadcast sand. */
+const grit = from(refitLogs, { textureGrit: '4' })
+const sanded = assumed({ textureMoulded: '1.5', sandedPrimer: '50 %', sandedFinish: '20 %' })
 const knifeLoss = guessedFrom('the least loss of a roller', { lossKnife: '10 %' })
 
 const coating = assumed(
@@ -156,7 +160,10 @@ export const limits: Row<LimitFields> = row(
   wetTest,
   weather,
   buying,
+  rollerLoss,
   losses,
+  grit,
+  sanded,
   knifeLoss,
   coating,
   logged,

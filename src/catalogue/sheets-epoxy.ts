@@ -20,8 +20,9 @@ const primerClocks = from(
     recoatMost: '20C: 7d, 30C: 3d',
     fullCure: '10C: 7d, 20C: 5d, 30C: 3d',
     flashPoint: '25 °C',
+    voc: '400 g/L',
   },
-  { recoatMost: ['20C: 24h', '20C: 14d'], flashPoint: ['25 °C', '35 °C'] },
+  { recoatMost: ['20C: 24h', '20C: 14d'], flashPoint: ['25 °C', '35 °C'], voc: ['326 g/L', '480 g/L'] },
 )
 
 const primerInduction = from(

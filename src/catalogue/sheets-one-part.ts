@@ -22,8 +22,13 @@ export const onePartSheets = {
   'one-part-enamel': row(
     from(
       oneParts,
-      { volumeSolids: '46 %', dryFilm: '40 µm', flashPoint: '36 °C' },
-      { volumeSolids: ['44 %', '48 %'], dryFilm: ['20 µm', '75 µm'], flashPoint: ['36 °C', '38 °C'] },
+      { volumeSolids: '46 %', dryFilm: '40 µm', flashPoint: '36 °C', voc: '410 g/L' },
+      {
+        volumeSolids: ['44 %', '48 %'],
+        dryFilm: ['20 µm', '75 µm'],
+        flashPoint: ['36 °C', '38 °C'],
+        voc: ['387 g/L', '435 g/L'],
+      },
     ),
     onePartRecoat,
     from(refitLogs, { thinnerShare: '5 %', thinnerMost: '10 %' }),

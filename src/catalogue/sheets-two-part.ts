@@ -24,8 +24,9 @@ export const twoPartSheets = {
         airLeast: '12 °C',
         airMost: '25 °C',
         humidityMost: '70 %',
+        voc: '425 g/L',
       },
-      { thinnerShare: ['5 %', '40 %'] },
+      { thinnerShare: ['5 %', '40 %'], voc: ['350 g/L', '500 g/L'] },
     ),
     from(
       refitLogs,

@@ -136,6 +136,13 @@ export const coatFields = {
         ...percent,
         doc: 'Bead stirred in, for example 4 fl oz/qt.',
       },
+      broadcast: {
+        kind: 'quantity',
+        dimension: 'areicMass',
+        sign: 'positive',
+        most: 5,
+        doc: 'Bead or grit strewn on each coat, by weight over the area, for example 300 g/m².',
+      },
       lossShare: {
         kind: 'quantity',
         dimension: 'share',

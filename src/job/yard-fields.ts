@@ -46,6 +46,11 @@ export const yardFields = {
         most: 2 * Math.PI,
         doc: 'Where the bow points, clockwise from north.',
       },
+      vocRules: {
+        kind: 'choice',
+        choices: ['none', 'Hong Kong', 'San Joaquin Valley', 'US guideline', 'Ventura County'],
+        doc: 'Whose limits for solvent in coatings are shown; which hold is for local law to say.',
+      },
       heater: {
         kind: 'choice',
         choices: ['none', 'electric', 'vented', 'unvented flame'],

@@ -1,10 +1,13 @@
 /** The layers each zone gets, as the person chose them, with film and spread. */
-import { practicalSpread, spreadingRate, wetFilm } from '#core/coating'
+import { filmLeft, spreadingRate, wetFilm } from '#core/coating'
 import type { Note } from '#core/note'
 import { planningC, type Work } from '#job'
+import { weakest } from './certainty.ts'
 import type { Known } from './known.ts'
 import type { Stage } from './remember.ts'
 import { resolveSheet } from './sheets/resolve-sheet.ts'
+import { solventIn, solventNotes } from './sheets/solvent-in.ts'
+import { defaultMethod, lossOf, type Roughness, spreadOf, textureOf } from './sheets/spread-of.ts'
 import { thinnerFor, usualShare } from './sheets/thinners.ts'
 import type { BuildUps, Marks, ResolvedSheet, Sure, Surfaces, ZoneArea, ZoneLayer } from './types.ts'
 
@@ -13,6 +16,8 @@ export type BuildUpsInput = {
   readonly sheets: Work['sheets']
   readonly windows: Work['windows']
   readonly thinners: Work['thinners']
+  readonly findings: Work['findings']
+  readonly vocRules: string
   readonly surfaces: Surfaces
   readonly marks: Marks
   readonly known: Known
@@ -27,11 +32,14 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     resolveSheet(sheet, input.known.sheets.get(sheet.like ?? ''), input),
   )
   const sheets = resolved.map((one) => one.sheet)
-  const layers = [...input.surfaces.zones, ...input.marks.zones].flatMap((zone) =>
-    input.layers
-      .filter((layer) => layer.zones.includes(zone.id))
-      .flatMap((layer) => layerOn(zone, layer, { sheets, known: input.known })),
-  )
+  const shelf: Shelf = { sheets, known: input.known, groundOff: patternsGroundOff(input.findings) }
+  const layers = [...input.surfaces.zones, ...input.marks.zones].flatMap((zone) => {
+    const own = input.layers.filter((layer) => layer.zones.includes(zone.id))
+    return own.flatMap((layer, index) => {
+      const next = own[index + 1]
+      return layerOn({ zone, below: own.slice(0, index), ...(next ? { next } : {}) }, layer, shelf)
+    })
+  })
   const used = new Set(layers.map((layer) => layer.sheet))
   const assumed = resolved.flatMap(({ sheet, assumed: names }): readonly Note[] =>
     used.has(sheet.id) && names.length > 0
@@ -51,6 +59,11 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     layers,
     notes: [
       ...layers.flatMap((layer) => layerNotes(layer, sheets)),
+      ...layers.flatMap((layer) => {
+        const sheet = sheets.find((one) => one.id === layer.sheet)
+        const { vocLimits: limits } = input.known
+        return sheet ? solventNotes(layer, sheet, { limits, rules: input.vocRules }) : []
+      }),
       ...resolved.flatMap(({ sheet, notes }) => (used.has(sheet.id) ? notes : [])),
       ...contradicting,
       ...assumed,
@@ -58,16 +71,38 @@ function stackLayers(input: BuildUpsInput): BuildUps {
   }
 }
 
-type Shelf = { readonly sheets: readonly ResolvedSheet[]; readonly known: Known }
+type Shelf = {
+  readonly sheets: readonly ResolvedSheet[]
+  readonly known: Known
+  /** Zones whose old pattern is ground off before anything goes on. */
+  readonly groundOff: ReadonlySet<string>
+}
 
-function layerOn(zone: ZoneArea, layer: LayerItem, shelf: Shelf): readonly ZoneLayer[] {
-  const sheet = shelf.sheets.find((one) => one.id === layer.sheet)
+const patternsGroundOff = (findings: Work['findings']): ReadonlySet<string> =>
+  new Set(findings.filter(({ kind }) => kind.endsWith('non-skid')).map(({ zone }) => zone))
+
+type Place = { readonly zone: ZoneArea; readonly below: readonly LayerItem[]; readonly next?: LayerItem }
+
+function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): readonly ZoneLayer[] {
+  const sheet = sheetOf(layer, shelf)
   if (!sheet) return []
   const method = layer.method ?? defaultMethod(sheet)
   const thinner = thinnerFor(sheet, { method })
   const thinnerShare = given(layer.thinnerShare) ?? (thinner ? usualShare(thinner) : sheet.thinnerShare)
-  const dryFilmM = given(layer.dryFilm) ?? sheet.dryFilmM
-  const spread = spreadOf({ layer, sheet, dryFilmM, lossShare: lossOf(layer, method, shelf.known) })
+  const ownFilm = given(layer.dryFilm)
+  const dryFilmM = ownFilm ?? sheet.dryFilmM
+  const coverage = given(layer.coverage)
+  const { coats } = layer
+  const spread = spreadOf({
+    sheet,
+    own: { ...(coverage ? { coverage } : {}), ...(ownFilm ? { dryFilm: ownFilm } : {}) },
+    dryFilmM,
+    lossShare: given(layer.lossShare) ?? lossOf(method, shelf.known),
+    texture: textureOf(
+      { under: roughnessUnder(zone, below, shelf), beaded: isBeaded(layer), coats },
+      shelf.known,
+    ),
+  })
   return [
     {
       id: `${zone.id}:${layer.id}`,
@@ -77,12 +112,15 @@ function layerOn(zone: ZoneArea, layer: LayerItem, shelf: Shelf): readonly ZoneL
       name: layer.name ?? sheet.name,
       role: sheet.role,
       method,
-      coats: layer.coats,
+      coats,
       areaM2: zone.areaM2 * (layer.coverShare?.value ?? 1),
       ...(dryFilmM ? { dryFilmM } : {}),
       ...wetFilmOf({ sheet, dryFilmM, thinnerShare }),
+      ...leftOf({ dryFilmM, layer, sheet, next, known: shelf.known }),
       thinnerShare,
       additiveShare: layer.additive?.value ?? 0,
+      broadcastKgPerM2: layer.broadcast?.value ?? 0,
+      ...solventIn(sheet, thinnerShare),
       ...spread,
       sandBefore: layer.sandBefore ?? '',
       sandBetween: layer.sandBetween ?? '',
@@ -90,21 +128,54 @@ function layerOn(zone: ZoneArea, layer: LayerItem, shelf: Shelf): readonly ZoneL
   ]
 }
 
-/** How far a product goes as its sheet has it, put on as is usual for its role. */
-export function usualSpread(sheet: ResolvedSheet, known: Known): Sure<number> | undefined {
-  const lossShare = known.lossByMethod[defaultMethod(sheet)] ?? { value: 0, certainty: 'assumed' }
-  return spreadOf({ layer: {}, sheet, dryFilmM: sheet.dryFilmM, lossShare }).spreadM2PerM3
+const sheetOf = (layer: LayerItem, { sheets }: Shelf): ResolvedSheet | undefined =>
+  sheets.find((one) => one.id === layer.sheet)
+
+const isBeaded = ({ additive, broadcast }: LayerItem): boolean =>
+  (additive?.value ?? 0) > 0 || (broadcast?.value ?? 0) > 0
+
+/** Bead below; or the old pattern, where nothing ground it off and nothing was faired over it. */
+function roughnessUnder(zone: ZoneArea, below: readonly LayerItem[], shelf: Shelf): Roughness['under'] {
+  const rolesBelow = below.map((layer) => sheetOf(layer, shelf)?.role ?? '')
+  if (below.some(isBeaded) || rolesBelow.includes('non-skid')) return 'grit'
+  if (zone.texture === 'smooth' || zone.how === 'marks') return 'smooth'
+  const faired = below.some(
+    (layer, index) =>
+      (rolesBelow[index] === 'fairing' || rolesBelow[index] === 'filler') &&
+      (layer.coverShare?.value ?? 1) >= COVERING_SHARE,
+  )
+  if (faired || shelf.groundOff.has(zone.id)) return 'smooth'
+  return zone.texture === 'bonded grit' ? 'grit' : 'moulded'
+}
+
+/** From half of the zone on a layer covers, below it fills spots. */
+const COVERING_SHARE = 0.5
+
+/** What sanding leaves of all coats together. */
+function leftOf(of: {
+  readonly dryFilmM: Sure<number> | undefined
+  readonly layer: LayerItem
+  readonly sheet: ResolvedSheet
+  readonly next: LayerItem | undefined
+  readonly known: Known
+}): Pick<ZoneLayer, 'filmLeftM'> {
+  const { dryFilmM, layer, sheet, next, known } = of
+  if (!dryFilmM) return {}
+  const sanded = known.sandedByRole[sheet.role]
+  const share = (grit: string | undefined) => (grit && grit !== 'none' ? (sanded?.value ?? 0) : 0)
+  const [between, after] = [share(layer.sandBetween), share(next?.sandBefore)]
+  const value = filmLeft({ dryFilm: dryFilmM.value, coats: layer.coats, between, after })
+  return {
+    filmLeftM: {
+      value,
+      certainty: between + after > 0 ? weakest(dryFilmM.certainty, sanded?.certainty) : dryFilmM.certainty,
+    },
+  }
 }
 
 const given = (
   figure: { readonly value: number; readonly certainty: 'measured' | 'assumed' } | undefined,
 ): Sure<number> | undefined => figure && { value: figure.value, certainty: figure.certainty }
-
-const defaultMethod = (sheet: ResolvedSheet): string =>
-  ({ finish: 'roll and tip', filler: 'filler knife', fairing: 'filler knife' })[sheet.role] ?? 'roller'
-
-const lossOf = (layer: LayerItem, method: string, known: Known): Sure<number> =>
-  given(layer.lossShare) ?? known.lossByMethod[method] ?? { value: 0, certainty: 'assumed' }
 
 function wetFilmOf(film: {
   readonly sheet: ResolvedSheet
@@ -119,36 +190,6 @@ function wetFilmOf(film: {
     thinnerShare: thinnerShare.value,
   })
   return { wetFilmM: { value, certainty: 'worked' } }
-}
-
-/**
- * How far a cubic metre of mixed paint goes. A spread the person measured comes first and has its losses in it;
- * then the coverage as printed on their own sheet, taken as it stands; then solids over film, less what stays in
- * roller, tray and pot.
- */
-function spreadOf(of: {
-  readonly layer: Pick<LayerItem, 'coverage' | 'dryFilm'>
-  readonly sheet: ResolvedSheet
-  readonly dryFilmM: Sure<number> | undefined
-  readonly lossShare: Sure<number>
-}): Pick<ZoneLayer, 'spreadM2PerM3' | 'spreadFrom' | 'lossShare'> {
-  const { layer, sheet, dryFilmM, lossShare } = of
-  const none: Sure<number> = { value: 0, certainty: 'worked' }
-  if (layer.coverage) {
-    return {
-      spreadM2PerM3: { value: layer.coverage.value, certainty: layer.coverage.certainty },
-      spreadFrom: 'own measure',
-      lossShare: none,
-    }
-  }
-  const printed = sheet.coverageM2PerM3
-  if (printed && (printed.certainty === 'sheet' || !(dryFilmM && sheet.volumeSolids)) && !layer.dryFilm) {
-    return { spreadM2PerM3: printed, spreadFrom: 'coverage', lossShare: none }
-  }
-  if (!dryFilmM || !sheet.volumeSolids) return { spreadFrom: 'nothing', lossShare }
-  const theoretical = spreadingRate({ volumeSolids: sheet.volumeSolids.value, dryFilm: dryFilmM.value })
-  const value = practicalSpread({ theoretical, loss: lossShare.value })
-  return { spreadM2PerM3: { value, certainty: 'worked' }, spreadFrom: 'solids and film', lossShare }
 }
 
 /** A label's coverage may round, and leaves out what is lost: below this share of what solids and film give, assumed. */

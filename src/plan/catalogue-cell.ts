@@ -5,7 +5,11 @@ import { type Fields, type Figure, readCell } from '#job'
 export type AnyRow = {
   readonly cells: Readonly<Record<string, string | undefined>>
   readonly sources: Readonly<
-    Record<string, { readonly certainty: Certainty; readonly source: string } | undefined>
+    Record<
+      string,
+      | { readonly certainty: Certainty; readonly source: string; readonly seen?: readonly [string, string] }
+      | undefined
+    >
   >
 }
 

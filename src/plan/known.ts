@@ -2,7 +2,7 @@
 import type { BondBook, Grit } from '#core/coating'
 import type { ConsumableRate } from '#core/stores'
 import type { GenericSheet } from './sheets/resolve-sheet.ts'
-import type { Sure } from './types.ts'
+import type { Seen, Sure, VocLimit } from './types.ts'
 
 /** Sanding, by the number of the grit. */
 export type GritRates = Readonly<Record<string, Sure<number>>>
@@ -45,7 +45,12 @@ export type Known = {
   /** What bonds to what. */
   readonly bonds: BondBook
   readonly grits: readonly Grit[]
-  readonly lossByMethod: Readonly<Record<string, Sure<number>>>
+  readonly lossByMethod: Readonly<Record<string, Seen>>
+  /** How many times the paint of a smooth surface each texture takes. */
+  readonly textures: { readonly grit: Sure<number>; readonly moulded: Sure<number> }
+  /** Share of a coat that is sanded off again, by role; none where the role is not listed. */
+  readonly sandedByRole: Readonly<Record<string, Sure<number>>>
+  readonly vocLimits: readonly VocLimit[]
   readonly mixLeadMinutes: Sure<number>
   readonly runAloneMostM2: Sure<number>
   readonly reserveByRole: Readonly<Record<string, Sure<number>>>

@@ -111,6 +111,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     sheets: work.sheets,
     windows: work.windows,
     thinners: work.thinners,
+    findings: work.findings,
+    vocRules: work.place.vocRules ?? 'none',
     surfaces: surface,
     marks: mark,
     known,

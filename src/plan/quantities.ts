@@ -59,6 +59,7 @@ function layerQuantity(layer: ZoneLayer, sheet: ResolvedSheet): LayerQuantity {
     mixedM3,
     thinnerM3: poured.thinnerVolume,
     additiveM3: poured.additiveVolume,
+    broadcastKg: layer.broadcastKgPerM2 * layer.areaM2 * layer.coats,
     certainty: weakest(spread.certainty, layer.dryFilmM?.certainty, layer.lossShare.certainty),
   }
 }

@@ -7,7 +7,7 @@ import type { Known, Rates } from './known.ts'
 import { bondBook, gritsIn } from './read-bonds.ts'
 import type { Stage } from './remember.ts'
 import type { GenericSheet } from './sheets/resolve-sheet.ts'
-import type { Sure } from './types.ts'
+import type { Seen, Sure, VocLimit } from './types.ts'
 
 export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
   name: 'catalogue',
@@ -17,6 +17,9 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     bonds: bondBook(catalogue),
     grits: gritsIn(catalogue),
     lossByMethod: lossesOf(catalogue),
+    textures: { grit: limit(catalogue, 'textureGrit'), moulded: limit(catalogue, 'textureMoulded') },
+    sandedByRole: sandedOf(catalogue),
+    vocLimits: vocLimitsIn(catalogue),
     mixLeadMinutes: times(limit(catalogue, 'mixLead'), 60),
     runAloneMostM2: limit(catalogue, 'runOneMost'),
     reserveByRole: reservesOf(catalogue),
@@ -125,13 +128,43 @@ function genericSheet(id: string, row: AnyRow): GenericSheet {
   const certainty = Object.fromEntries(
     Object.entries(row.sources).map(([key, origin]) => [key, origin?.certainty ?? 'assumed']),
   )
-  return { sheet: { id, ...Object.fromEntries(cells) } as Sheet, certainty }
+  return { sheet: { id, ...Object.fromEntries(cells) } as Sheet, certainty, seen: seenIn(sheetFields, row) }
+}
+
+/** The ranges that the sources of a row show, of its quantities. */
+function seenIn(fields: Fields, row: AnyRow): Readonly<Record<string, readonly [number, number]>> {
+  const ranges = Object.entries(row.sources).flatMap(([key, origin]) => {
+    if (fields[key]?.kind !== 'quantity' || !origin?.seen) return []
+    const [least, most] = origin.seen.map((text) => figureIn(fields, { ...row, cells: { [key]: text } }, key))
+    return least === undefined || most === undefined ? [] : [[key, [least, most]] as const]
+  })
+  return Object.fromEntries(ranges)
 }
 
 function lossesOf(catalogue: Catalogue): Known['lossByMethod'] {
-  const roller = limit(catalogue, 'lossRoller')
+  const { lossRoller: seen } = seenIn(catalogueFields.limits, catalogue.limits)
+  const roller: Seen = { ...limit(catalogue, 'lossRoller'), ...(seen ? { seen } : {}) }
   return { 'roll and tip': roller, roller, brush: roller, 'filler knife': limit(catalogue, 'lossKnife') }
 }
+
+function sandedOf(catalogue: Catalogue): Known['sandedByRole'] {
+  const primer = limit(catalogue, 'sandedPrimer')
+  return {
+    primer,
+    'tie coat': primer,
+    filler: primer,
+    fairing: primer,
+    finish: limit(catalogue, 'sandedFinish'),
+  }
+}
+
+const vocLimitsIn = (catalogue: Catalogue): readonly VocLimit[] =>
+  Object.values(catalogue.vocLimits).map((row) => ({
+    rules: row.cells.rules ?? '',
+    what: row.cells.what ?? '',
+    limit: numberIn(catalogueFields.vocLimits, row, 'limit'),
+    source: row.source,
+  }))
 
 function reservesOf(catalogue: Catalogue): Known['reserveByRole'] {
   const finish = limit(catalogue, 'reserveFinish')

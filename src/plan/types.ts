@@ -11,6 +11,17 @@ import type { Placed, Step, Unplaced, Verdict } from '#core/schedule'
 /** A value and how sure it is. */
 export type Sure<T> = { readonly value: T; readonly certainty: Certainty }
 
+/** A figure with the smallest and largest that its source shows, where it stands for a kind of product. */
+export type Seen = Sure<number> & { readonly seen?: readonly [number, number] }
+
+/** What a rule lets a kind of coating hold of solvent, kg/m³ as put on and less water. */
+export type VocLimit = {
+  readonly rules: string
+  readonly what: string
+  readonly limit: number
+  readonly source: string
+}
+
 export type ZoneArea = {
   readonly id: string
   readonly name: string
@@ -229,8 +240,8 @@ export type ResolvedSheet = {
   readonly shade: string
   readonly generic?: string
   readonly mix: Sure<readonly number[]>
-  readonly volumeSolids?: Sure<number>
-  readonly dryFilmM?: Sure<number>
+  readonly volumeSolids?: Seen
+  readonly dryFilmM?: Seen
   readonly coverageM2PerM3?: Sure<number>
   readonly thinnerShare: Sure<number>
   readonly thinnerMost?: Sure<number>
@@ -270,6 +281,16 @@ export type ZoneLayer = {
   /** Mixed paint without thinner: square metres a cubic metre covers, losses counted. */
   readonly spreadM2PerM3?: Sure<number>
   readonly spreadFrom: 'own measure' | 'coverage' | 'solids and film' | 'nothing'
+  /** Between which the spread may lie, as solids, film and losses range; none for one's own measure. */
+  readonly spreadBand?: readonly [number, number]
+  /** How many times the paint of a smooth surface it takes; counted in the spread. */
+  readonly texture: Sure<number>
+  /** Dry film of all coats after sanding. */
+  readonly filmLeftM?: Sure<number>
+  /** Bead strewn on each coat. */
+  readonly broadcastKgPerM2: number
+  /** Solvent in it as put on, thinner counted, less water. */
+  readonly vocKgPerM3?: Sure<number>
   readonly sandBefore: string
   readonly sandBetween: string
 }
@@ -301,6 +322,7 @@ export type LayerQuantity = {
   readonly mixedM3: number
   readonly thinnerM3: number
   readonly additiveM3: number
+  readonly broadcastKg: number
   readonly certainty: Certainty
 }
 export type SheetQuantity = {
@@ -480,7 +502,7 @@ export type ConsumableItem = {
   /** The product it goes with, when it goes with one. */
   readonly sheet?: string
   readonly amount: number
-  readonly unit: 'piece' | 'pair' | 'm' | 'L'
+  readonly unit: 'piece' | 'pair' | 'm' | 'L' | 'kg'
   readonly certainty: Certainty
 }
 export type Stores = {
@@ -495,7 +517,7 @@ export type MoneyLine = {
   /** What it is for: a role, a product, a consumable, or the name a person gave. */
   readonly subject: string
   readonly quantity: number
-  readonly unit: 'h' | 'pack' | 'piece' | 'pair' | 'm' | 'L' | 'sum'
+  readonly unit: 'h' | 'pack' | 'piece' | 'pair' | 'm' | 'L' | 'kg' | 'sum'
   readonly unitCoins?: number
   readonly coins?: number
 }

@@ -115,6 +115,7 @@ export const paintFields: FieldWords = {
     thinnerShare: ['Thinner', thinner],
     additive: ['Bead', 'Stirred in on top, by bulk volume, such as 4 fl oz/qt.'],
     lossShare: ['Loss', 'Paint that stays in roller, tray and pot.'],
+    broadcast: ['Strewn on it', 'Bead or grit by weight over the area, on each coat: 300 g/m².'],
     coverShare: ['Share of the zone', 'How much of it the layer covers: a few per cent for spot filling.'],
     sandBefore: ['Sanded before', 'Grit for the surface below, such as P120.'],
     sandBetween: ['Sanded between', 'Grit between its coats, or none.'],

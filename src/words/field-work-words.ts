@@ -26,6 +26,10 @@ const work: FieldWords = {
     longitude: ['Longitude', 'East is plus, west minus; for sun and dew.'],
     timeZone: ['Time zone', 'Of the place, such as Europe/Paris.'],
     bowBearing: ['Bow points to', 'Clockwise from north: tells which side the sun warms first.'],
+    vocRules: [
+      'Limits for solvent',
+      'Whose limits are shown beside what you put on; which hold for you is for local law to say.',
+    ],
     heater: ['Heater', 'An open flame gives off water, and has no place near solvent.'],
   },
   people: {

@@ -179,6 +179,7 @@ const storesAndMoney: Readonly<Record<string, string>> = {
   'consumable.respirator-cartridge': 'Mask cartridges',
   'consumable.thinner': 'Thinner',
   'consumable.bead': 'Non-skid bead',
+  'consumable.strewn-bead': 'Bead to strew on',
   'unit.piece': 'pc',
   'unit.pair': 'pr',
   'unit.pack': 'pk',

@@ -38,6 +38,8 @@ const buildUps: Readonly<Record<string, string>> = {
     '{name} is thinned by {thinnerShare}; {grade, select, undefined {its thinner} other {“{grade}”}} wants at least {leastShare} of it. It may drag and show the brush.',
   'buildup.thinnerNone':
     'The sheet of {name} lists no thinner for {method} at {airC}. The share of the layer is taken; add the grade, or choose another way of putting it on.',
+  'buildup.solventOver':
+    '{name} as put on holds {vocKgPerM3} of solvent; {rules} allows {limitKgPerM3} in a coating of its kind ({vocWhat}). {isOverUnthinned, select, true {It is over that without any thinner.} other {Thin it by no more than {thinnerMostShare}.}} Which limit holds for you is for local law to say.',
   'buildup.windowsOverlap':
     'Two recoat windows of {name} at {airC} lie over each other: one opens {fromH} after the coat, the one before is still open then. The shortest and longest wait of the sheet count until this is mended.',
   'buildup.windowsUneven':

@@ -69,6 +69,8 @@ const paint: Readonly<Record<string, string>> = {
   'wayPart.spread': 'Spread of one coat',
   'wayPart.solids': 'Volume solids',
   'wayPart.loss': 'Lost to roller, tray and pot',
+  'wayPart.texture': 'Times as much, on texture',
+  'wayPart.coverage': 'Coverage as printed',
   'wayPart.dryFilm': 'Dry film of one coat',
   'wayPart.wetFilm': 'Wet film, to check with a comb',
   'wayPart.thinnerShare': 'Thinner, share of the mixed paint',

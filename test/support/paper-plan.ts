@@ -71,6 +71,8 @@ const layer = (
   areaM2: 9.84,
   thinnerShare: { value: 0.1, certainty: 'sheet' },
   additiveShare: 0,
+  broadcastKgPerM2: 0,
+  texture: { value: 1, certainty: 'worked' },
   lossShare: { value: 0, certainty: 'worked' },
   spreadFrom: 'coverage',
   sandBefore: 'P120',
@@ -89,6 +91,7 @@ const quantity = (zoneId: string, id: string, mixedM3: number): Plan['quantities
   mixedM3,
   thinnerM3: mixedM3 * 0.1,
   additiveM3: 0,
+  broadcastKg: 0,
   certainty: 'sheet',
 })
 

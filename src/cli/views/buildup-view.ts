@@ -65,11 +65,18 @@ export const buildUpJson = (plan: Plan) => ({
       lossShare: layer.lossShare.value,
       ...(layer.spreadM2PerM3 ? { spreadM2PerL: layer.spreadM2PerM3.value / 1000 } : {}),
       spreadFrom: layer.spreadFrom,
+      ...(layer.spreadBand
+        ? { spreadLeastM2PerL: layer.spreadBand[0] / 1000, spreadMostM2PerL: layer.spreadBand[1] / 1000 }
+        : {}),
+      textureFactor: layer.texture.value,
+      ...(layer.filmLeftM ? { filmLeftUm: layer.filmLeftM.value * 1e6 } : {}),
+      ...(layer.vocKgPerM3 ? { vocKgPerM3: layer.vocKgPerM3.value } : {}),
       ...(quantity
         ? {
             mixedL: quantity.mixedM3 * 1000,
             thinnerL: quantity.thinnerM3 * 1000,
             additiveL: quantity.additiveM3 * 1000,
+            ...(quantity.broadcastKg > 0 ? { broadcastKg: quantity.broadcastKg } : {}),
             certainty: quantity.certainty,
           }
         : {}),

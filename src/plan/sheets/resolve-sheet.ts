@@ -2,13 +2,18 @@
 import { cureTable } from '#core/cure'
 import type { Certainty, Note } from '#core/note'
 import type { ClockPoint, Figure, Sheet, Work } from '#job'
-import type { ClockName, ResolvedSheet, Sure } from '../types.ts'
+import type { ClockName, ResolvedSheet, Seen, Sure } from '../types.ts'
 import { readMixRatio } from './mix-ratio.ts'
 import { readWindows, shutBeforeOpen } from './recoat.ts'
 import { thinnersOf } from './thinners.ts'
 
 /** A generic sheet as the catalogue has it, with the certainty of each of its cells. */
-export type GenericSheet = { readonly sheet: Sheet; readonly certainty: Readonly<Record<string, Certainty>> }
+export type GenericSheet = {
+  readonly sheet: Sheet
+  readonly certainty: Readonly<Record<string, Certainty>>
+  /** Smallest and largest figure of its sources, by cell, in SI. */
+  readonly seen: Readonly<Record<string, readonly [number, number]>>
+}
 
 const clockNames: readonly ClockName[] = [
   'induction',
@@ -62,7 +67,7 @@ export function resolveSheet(
   generic: GenericSheet | undefined,
   rows: SheetRows = noRows,
 ): Resolution {
-  const figure = (key: FigureKey): Sure<number> | undefined => figureOf(own, generic, key)
+  const figure = (key: FigureKey): Seen | undefined => figureOf(own, generic, key)
   const name = own.name ?? generic?.sheet.name ?? own.id
   const { recoat, notes: windowNotes } = readWindows({ id: own.id, name }, rows.windows)
   const clocks = withWindows(clocksOf(own, generic), recoat)
@@ -148,11 +153,13 @@ function neverOpen({ id, name, clocks }: ResolvedSheet): readonly Note[] {
   ]
 }
 
-function figureOf(own: Sheet, generic: GenericSheet | undefined, key: FigureKey): Sure<number> | undefined {
+function figureOf(own: Sheet, generic: GenericSheet | undefined, key: FigureKey): Seen | undefined {
   const given: Figure | undefined = own[key]
   if (given) return { value: given.value, certainty: given.certainty === 'assumed' ? 'assumed' : 'sheet' }
   const typical: Figure | undefined = generic?.sheet[key]
-  return typical && { value: typical.value, certainty: generic?.certainty[key] ?? 'assumed' }
+  if (!typical) return undefined
+  const seen = generic?.seen[key]
+  return { value: typical.value, certainty: generic?.certainty[key] ?? 'assumed', ...(seen ? { seen } : {}) }
 }
 
 function clockOf(
@@ -175,8 +182,8 @@ function mixOf(generic: GenericSheet | undefined): Sure<readonly number[]> {
     : { value: [1], certainty: 'assumed' }
 }
 
-const present = <K extends string>(key: K, value: Sure<number> | undefined) =>
-  (value === undefined ? {} : { [key]: value }) as { readonly [P in K]?: Sure<number> }
+const present = <K extends string>(key: K, value: Seen | undefined) =>
+  (value === undefined ? {} : { [key]: value }) as { readonly [P in K]?: Seen }
 
 /** Names of the figures nobody gave. */
 function assumedIn(sheet: ResolvedSheet): readonly string[] {

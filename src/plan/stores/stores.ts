@@ -102,7 +102,16 @@ function liquids(input: StoresInput): readonly ConsumableItem[] {
   return input.quantities.sheets.flatMap((quantity) => [
     ...liquid('thinner', quantity, quantity.thinnerM3),
     ...liquid('bead', quantity, quantity.additiveM3),
+    ...strewn(input, quantity),
   ])
+}
+
+function strewn({ quantities }: StoresInput, { sheet }: SheetQuantity): readonly ConsumableItem[] {
+  const kg = quantities.layers.reduce((sum, one) => sum + (one.sheet === sheet ? one.broadcastKg : 0), 0)
+  if (kg === 0) return []
+  return [
+    { id: 'strewn-bead', sheet, amount: Math.ceil(kg * 10 - 1e-6) / 10, unit: 'kg', certainty: 'assumed' },
+  ]
 }
 
 function liquid(

@@ -65,16 +65,28 @@ function spreadPart(told: Told, layer: ZoneLayer, sheet: ResolvedSheet): Part {
   const base = { name: 'spread', of: layer.name, key: 'spreadM2PerM3', certainty: spread.certainty }
   if (layer.spreadFrom === 'own measure')
     return given({ ...base, value: spread.value, at: cellOf(layer, 'coverage') })
-  if (layer.spreadFrom === 'coverage' || !sheet.volumeSolids)
-    return sheetPart(told, sheet, 'coverage', { ...base, value: spread.value })
+  const rough = layer.texture.value > 1
+  if (layer.spreadFrom === 'coverage' || !sheet.volumeSolids) {
+    const value = spread.value * layer.texture.value
+    const printed = sheetPart(told, sheet, 'coverage', { ...base, name: 'coverage', value })
+    return rough ? worked(base, over(printed, texturePart(told, layer))) : { ...printed, name: base.name }
+  }
   return worked(
     base,
     over(
       times(solidsPart(told, sheet), minus(number(1), lossPart(told, layer))),
-      filmPart(told, layer, sheet),
+      rough ? times(filmPart(told, layer, sheet), texturePart(told, layer)) : filmPart(told, layer, sheet),
     ),
   )
 }
+
+/** By the catalogue's figure for what it lies on; the mean of its coats where only the later ones lie on bead. */
+const texturePart = (told: Told, { texture }: ZoneLayer): Part =>
+  limitPart(told, texture.certainty === 'assumed' ? 'textureMoulded' : 'textureGrit', {
+    name: 'texture',
+    key: 'factor',
+    value: texture.value,
+  })
 
 const solidsPart = (told: Told, sheet: ResolvedSheet): Part =>
   sheetPart(told, sheet, 'volumeSolids', { name: 'solids', key: 'share', ...sheet.volumeSolids! })
