@@ -16,7 +16,8 @@ export type BuildUpsInput = {
   readonly sheets: Work['sheets']
   readonly windows: Work['windows']
   readonly thinners: Work['thinners']
-  readonly findings: Work['findings']
+  /** Zones whose old pattern is ground off, one after the other: a text, so that no other finding counts as a change. */
+  readonly patternsOff: string
   readonly vocRules: string
   readonly surfaces: Surfaces
   readonly marks: Marks
@@ -32,7 +33,7 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     resolveSheet(sheet, input.known.sheets.get(sheet.like ?? ''), input),
   )
   const sheets = resolved.map((one) => one.sheet)
-  const shelf: Shelf = { sheets, known: input.known, groundOff: patternsGroundOff(input.findings) }
+  const shelf: Shelf = { sheets, known: input.known, groundOff: new Set(input.patternsOff.split(' ')) }
   const layers = [...input.surfaces.zones, ...input.marks.zones].flatMap((zone) => {
     const own = input.layers.filter((layer) => layer.zones.includes(zone.id))
     return own.flatMap((layer, index) => {
@@ -78,8 +79,12 @@ type Shelf = {
   readonly groundOff: ReadonlySet<string>
 }
 
-const patternsGroundOff = (findings: Work['findings']): ReadonlySet<string> =>
-  new Set(findings.filter(({ kind }) => kind.endsWith('non-skid')).map(({ zone }) => zone))
+/** As `patternsOff`: ids hold no spaces. */
+export const patternsOffIn = (findings: Work['findings']): string =>
+  findings
+    .filter(({ kind }) => kind.endsWith('non-skid'))
+    .map(({ zone }) => zone)
+    .join(' ')
 
 type Place = { readonly zone: ZoneArea; readonly below: readonly LayerItem[]; readonly next?: LayerItem }
 

@@ -7,7 +7,7 @@ import type { HourlySeries } from '#core/climate'
 import type { Log, MoneyTerms, Work } from '#job'
 import { airs } from './air-at.ts'
 import { bonds } from './bonds/bonds.ts'
-import { buildUps } from './build-ups.ts'
+import { buildUps, patternsOffIn } from './build-ups.ts'
 import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
 import { colours } from './colours.ts'
@@ -111,7 +111,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     sheets: work.sheets,
     windows: work.windows,
     thinners: work.thinners,
-    findings: work.findings,
+    patternsOff: patternsOffIn(work.findings),
     vocRules: work.place.vocRules ?? 'none',
     surfaces: surface,
     marks: mark,
