@@ -1,0 +1,99 @@
+// How long the skins of twelve zones take over a year of hours, with sun and sky on each, as a ratio to a fixed loop of
+// arithmetic and to the sun's positions of that year alone in the same run.
+//
+//     npm run build && node bench/skin.mjs [--gate] [--json] [--rounds N]
+
+import {
+  lightOn,
+  shelterLight,
+  skinTemperature,
+  skyHeats,
+  skyLight,
+  solidSkin,
+  sunPosition,
+  usualAlbedo,
+  usualFilm,
+} from '#core/climate'
+import { measurePair, table } from './harness.mjs'
+
+/** Most calibration loops that a year may take: a loop is about 3 ms where the twelve zones take 60 ms. */
+const most = 45
+const zones = 12
+const facesEach = 5
+const hours = 8760
+
+const gate = process.argv.includes('--gate')
+const roundsAt = process.argv.indexOf('--rounds')
+const rounds = roundsAt === -1 ? 15 : Number(process.argv[roundsAt + 1])
+
+const degree = Math.PI / 180
+const place = { latitude: 44.5 * degree, longitude: -73.2 * degree }
+const column = (/** @type {(hour: number) => number} */ at) =>
+  Float64Array.from({ length: hours }, (_, hour) => at(hour))
+const daily = (/** @type {number} */ hour) => -Math.cos((2 * Math.PI * hour) / 24)
+/** @type {import('#core/climate').HourlySeries} */
+const series = {
+  kind: 'hourlySeries',
+  startMs: Date.UTC(2027, 0, 1, 5),
+  hours,
+  airC: column((hour) => 8 - 12 * Math.cos((2 * Math.PI * hour) / hours) + 5 * daily(hour)),
+  humidityShare: column((hour) => 0.7 - 0.2 * daily(hour)),
+  windMps: column((hour) => 2 + 2 * Math.sin(hour)),
+  cloudShare: column((hour) => 0.5 + 0.5 * Math.sin(hour / 9)),
+  gaps: [],
+  source: 'made',
+  licence: 'made',
+}
+const builds = solidSkin({ thicknessM: 0.008, behind: 'bare' })
+
+function year() {
+  const light = skyLight({ series, place })
+  const skyHeatWm2 = skyHeats(series)
+  let sum = 0
+  for (let zone = 0; zone < zones; zone += 1) {
+    const faces = Array.from({ length: facesEach }, (_, n) => ({
+      bearing: zone * 0.5 + n * 0.2,
+      tilt: 1.2 + n * 0.1,
+      share: 1 / facesEach,
+    }))
+    const lightWm2 = lightOn(light, { faces, albedo: usualAlbedo, under: shelterLight.open })
+    const skinC = skinTemperature({
+      series,
+      lightWm2,
+      skyHeatWm2,
+      skyShare: 0.5,
+      absorptance: 0.25 + zone * 0.05,
+      emittance: 0.9,
+      film: usualFilm,
+      build: builds,
+      backC: series.airC,
+    })
+    for (const value of skinC) sum += value
+  }
+  if (!Number.isFinite(sum)) throw new Error('bench: a skin of the year is not known')
+  return sum
+}
+
+const result = await measurePair(
+  {
+    name: 'year of skins',
+    a: { label: `${zones} zones, ${facesEach} faces each`, run: year },
+    b: {
+      label: 'positions of the sun',
+      run: () => {
+        let sum = 0
+        for (let hour = 0; hour < hours; hour += 1)
+          sum += sunPosition({ ...place, atMs: series.startMs + (hour + 0.5) * 3_600_000 }).altitude
+        return sum
+      },
+    },
+  },
+  { rounds },
+)
+console.log(process.argv.includes('--json') ? JSON.stringify(result, null, 2) : table([result]))
+if (result.a.calibrations > most) {
+  console.error(
+    `bench: a year of skins took ${result.a.calibrations.toFixed(1)} loops, expected at most ${most}`,
+  )
+  if (gate) process.exitCode = 1
+}
