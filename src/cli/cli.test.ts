@@ -134,6 +134,34 @@ describe('bad weather', () => {
   })
 })
 
+describe('product sheets', () => {
+  it.each(['--csv', ''])('go from one job to another as a file %s, under an id that is free', (flag) => {
+    const passed = run([
+      'sheets',
+      sample('open-powerboat.yaml'),
+      '--only',
+      'hull-gloss',
+      ...(flag ? [flag] : []),
+    ])
+    expect(passed.code).toBe(0)
+    const path = file(flag ? 'passed.csv' : 'passed.json', passed.out)
+    const twice = run(['sheets', sample('open-powerboat.yaml'), '--add', path])
+    const job = file('with-sheets.json', twice.out)
+    expect(run(['check', job]).code).toBe(0)
+    const { sheets } = JSON.parse(twice.out).work
+    const { order: _, ...cells } = sheets['hull-gloss']
+    expect(sheets['hull-gloss-2']).toMatchObject(cells)
+  })
+
+  it('that cannot be read are refused with their line', () => {
+    refused(
+      ['sheets', sample('open-powerboat.yaml'), '--add', file('bad.csv', 'id,name\na,"x')],
+      /bad\.csv:2:/,
+    )
+    refused(['sheets', sample('open-powerboat.yaml'), '--only', 'nothing'], /nothing/)
+  })
+})
+
 describe('usage', () => {
   it('a wrong command, flag or value ends with exit code 2', () => {
     for (const args of [

@@ -10,6 +10,7 @@ import { papers } from './commands/papers.ts'
 import { boat, days, hours, marks, money, repairs, stores } from './commands/parts.ts'
 import { planCommand } from './commands/plan.ts'
 import { serve } from './commands/serve.ts'
+import { sheets } from './commands/sheets.ts'
 import { sumCommands } from './commands/sum.ts'
 import { weather } from './commands/weather.ts'
 import { CliFault } from './fault.ts'
@@ -24,6 +25,7 @@ const commands: readonly Command[] = [
   marks,
   repairs,
   buildup,
+  sheets,
   hours,
   days,
   stores,

@@ -26,8 +26,11 @@ export type QuantityField = Base & {
   /** Bounds in SI, both included; a value outside is a problem, never clipped. */
   readonly least?: number
   readonly most?: number
-  /** How large a length usually is, where metres would be odd: a film in microns, a hand's breadth in millimetres. */
-  readonly scale?: 'film' | 'hand'
+  /**
+   * How large it usually is, where the usual unit would be odd: a film in microns, a hand's breadth in millimetres,
+   * solvent in grams a litre.
+   */
+  readonly scale?: 'film' | 'hand' | 'solvent'
 }
 /** A price: read with its currency, kept in the smallest coin. `per` may stand behind it: `£45 an hour`. */
 export type MoneyField = Base & { readonly kind: 'money'; readonly per?: 'hour' | 'piece' }

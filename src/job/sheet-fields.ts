@@ -87,6 +87,7 @@ export const sheetFields = {
     dimension: 'density',
     least: 0,
     most: 1200,
+    scale: 'solvent',
     doc: 'Volatile organic compounds as mixed, before thinning and less water, for example 420 g/L.',
   },
   isocyanate: { kind: 'yesno', doc: 'The hardener holds isocyanates.' },

@@ -24,6 +24,7 @@ import { papersScreenWords } from './papers-screen-words.ts'
 import { planWords } from './plan-words.ts'
 import { scanWords } from './scan-words.ts'
 import { serverWords } from './server-words.ts'
+import { sheetFileWords } from './sheet-file-words.ts'
 import { sheetsWords } from './sheets-words.ts'
 import { shortcutWords } from './shortcut-words.ts'
 import { storesWords } from './stores-words.ts'
@@ -66,6 +67,7 @@ export const tables: Readonly<Record<string, Table>> = {
   shortcutWords,
   storesWords,
   sumScreenPhrases,
+  sheetFileWords,
   sheetsWords,
   sumsWords,
   todayScreenWords,

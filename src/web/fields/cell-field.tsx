@@ -17,6 +17,8 @@ export type CellFieldProps = {
   readonly place: CellPlace
   /** Says below the box what belongs in it. */
   readonly helped?: boolean | undefined
+  /** Said after that. */
+  readonly hint?: string | undefined
   /** Where the label of the key does not fit. */
   readonly label?: ReactNode
 }
@@ -27,7 +29,7 @@ export const CellField = (props: CellFieldProps) => (
   </div>
 )
 
-const Box = ({ view, place, helped, label }: CellFieldProps) => {
+const Box = ({ view, place, helped, hint, label }: CellFieldProps) => {
   const field = fieldOf(place)
   const problem = problemAt(view, place)
   const value = cellOf(view, place)
@@ -35,7 +37,7 @@ const Box = ({ view, place, helped, label }: CellFieldProps) => {
   const frame = {
     label: label ?? labelOf(`cell.${place.section}.${place.key}`),
     problem: problem && problemText(view.words, problem),
-    help: helped ? labelOf(`cellHelp.${place.section}.${place.key}`) : undefined,
+    help: helped ? helpOf(place, hint) : undefined,
   }
   const box = { ...frame, value, onCommit: commit, readOnly: view.readOnly }
   switch (field.kind) {
@@ -88,6 +90,9 @@ const Box = ({ view, place, helped, label }: CellFieldProps) => {
       return <TextField {...box} />
   }
 }
+
+const helpOf = ({ section, key }: CellPlace, hint: string | undefined): string =>
+  [labelOf(`cellHelp.${section}.${key}`), hint].filter((text) => text !== undefined).join(' ')
 
 /** `two-part polyurethane` is `Two-part polyurethane`. */
 export const choiceLabel = (choice: string): string => choice.charAt(0).toUpperCase() + choice.slice(1)

@@ -9,12 +9,13 @@ export type CellsProps = {
   readonly place: Omit<CellPlace, 'key'>
   readonly keys: readonly string[]
   readonly helped?: boolean
+  readonly hintOf?: ((key: string) => string | undefined) | undefined
 }
 
-export const Cells = ({ view, place, keys, helped }: CellsProps) => (
+export const Cells = ({ view, place, keys, helped, hintOf }: CellsProps) => (
   <div className="cells">
     {keys.map((key) => (
-      <CellField key={key} view={view} place={{ ...place, key }} helped={helped} />
+      <CellField key={key} view={view} place={{ ...place, key }} helped={helped} hint={hintOf?.(key)} />
     ))}
   </div>
 )

@@ -19,6 +19,8 @@ export type CollectionProps = {
   readonly groups?: readonly { readonly title: string; readonly keys: readonly string[] }[] | undefined
   /** Never shown: what says to whom the item belongs, where it stands within that. */
   readonly hidden?: readonly string[] | undefined
+  /** Said under a box after its help. */
+  readonly hintOf?: ((item: RawItem, key: string) => string | undefined) | undefined
   /** Cells of a new item. */
   readonly fresh: RawCells
   /** `Add a zone`. */
@@ -107,16 +109,17 @@ type OpenProps = CollectionProps & {
 
 const OpenItem = (props: OpenProps) => {
   const { view, place, keys, groups = [], hidden = [], item, before, next, first, within } = props
+  const hintOf = props.hintOf && ((key: string) => props.hintOf?.(item, key))
   const shown = [...keys, ...hidden, ...groups.flatMap((group) => group.keys)]
   const more = Object.keys(sectionOf(place).fields).filter((key) => !shown.includes(key))
   const folds = [...groups, ...(more.length === 0 ? [] : [{ title: labelOf('fields.more'), keys: more }])]
   const here = { ...place, item: item.id }
   return (
     <div className="collection-open">
-      <Cells view={view} place={here} keys={keys} helped />
+      <Cells view={view} place={here} keys={keys} helped hintOf={hintOf} />
       {folds.map((fold) => (
         <Fold key={fold.title} title={fold.title}>
-          <Cells view={view} place={here} keys={fold.keys} helped />
+          <Cells view={view} place={here} keys={fold.keys} helped hintOf={hintOf} />
         </Fold>
       ))}
       {within?.(item)}

@@ -7,6 +7,7 @@ const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: st
   area: ['m²', 'ft²'],
   volume: ['L', 'qt'],
   mass: ['kg', 'lb'],
+  areicMass: ['g/m²', 'oz/ft²'],
   density: ['kg/L', 'lb/gal'],
   coverage: ['m²/L', 'ft²/gal'],
   temperature: ['°C', '°F'],
@@ -17,7 +18,7 @@ const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: st
   speed: ['m/s', 'kn'],
 }
 
-const small = { film: ['µm', 'mil'], hand: ['mm', 'in'] } as const
+const small = { film: ['µm', 'mil'], hand: ['mm', 'in'], solvent: ['g/L', 'lb/gal'] } as const
 
 export const unitHint = (
   { dimension, scale }: Pick<QuantityField, 'dimension' | 'scale'>,

@@ -2,6 +2,8 @@
 import { genericSheetNames, labelOf } from '#words'
 import { Collection } from '../../fields/collection.tsx'
 import type { JobView } from '../../job/job-view.ts'
+import { SheetFiles } from './sheet-files.tsx'
+import { usualFigure } from './usual-figure.ts'
 
 /** What stands on every can; the rest is folded away by what it is about. */
 const first = ['name', 'like', 'role', 'colour', 'coverage', 'mix', 'thinnerShare', 'thinnerMost'] as const
@@ -43,6 +45,13 @@ const groups = [
 ] as const
 
 export const ProductSheets = ({ view }: { readonly view: JobView }) => (
+  <>
+    <SheetList view={view} />
+    <SheetFiles view={view} />
+  </>
+)
+
+const SheetList = ({ view }: { readonly view: JobView }) => (
   <Collection
     view={view}
     place={{ part: 'work', section: 'sheets' }}
@@ -51,6 +60,7 @@ export const ProductSheets = ({ view }: { readonly view: JobView }) => (
     fresh={{ name: labelOf('buildUp.newSheet'), like: 'one-part-enamel' }}
     add={labelOf('buildUp.addSheet')}
     aside={({ cells }) => genericSheetNames.get(String(cells.like ?? '')) ?? String(cells.family ?? '')}
+    hintOf={({ cells }, key) => usualFigure(view, { like: String(cells.like ?? ''), key })}
     within={({ id }) => <RowsOf view={view} sheet={id} />}
   />
 )
