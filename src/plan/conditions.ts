@@ -17,6 +17,10 @@ import type { Note } from '#core/note'
 import type { Work } from '#job'
 import { PLANNING_AIR_C } from './air-at.ts'
 import type { Runner, Stage } from './remember.ts'
+import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-skin.ts'
+import { placeFaces } from './skins/place-faces.ts'
+import { skinPlaceOf } from './skins/skin-places.ts'
+import type { MeasuredHull } from './surfaces.ts'
 import type {
   AirHours,
   BuildUps,
@@ -24,6 +28,7 @@ import type {
   Marks,
   Repairs,
   ResolvedSheet,
+  SkinPlace,
   SkyHours,
   Surfaces,
   ZoneHours,
@@ -34,13 +39,13 @@ export type ConditionsInput = {
   /** The weather is a typical year over these dates. */
   readonly typicalYear: boolean
   readonly place: Work['place']
+  readonly boat: Work['boat']
+  readonly hull: MeasuredHull
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
   readonly marks: Marks
   readonly repairs: Repairs
 }
-
-type PlaceName = 'boat' | 'indoors'
 
 /**
  * Three steps, each remembered by itself: the air at each place, what is asked of it, and the verdicts. So a change
@@ -54,10 +59,11 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     surfaces: input.surfaces,
     marks: input.marks,
     repairs: input.repairs,
+    shelter: place.shelter,
   })
-  const airs = (['boat', 'indoors'] as const)
-    .filter((name) => name === 'boat' || questions.some((question) => question.place === name))
-    .map((name) => run(airStage(name), { weather, place }))
+  const asked = new Set<SkinPlace>(['boat', ...questions.map((question) => question.place)])
+  const skin = skinsOf(run, { ...input, weather })
+  const airs = [...asked].map((name) => run(airStage(name), { weather, place, surfaceC: skin.of(name) }))
   const zones = questions.map((question) => {
     const air = airs.find((one) => one.place === question.place)!
     return run(hoursStage(question.key), { question, air })
@@ -66,6 +72,7 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     weather,
     typicalYear,
     place,
+    sky: skin.sky,
     ...numbered('air', airs),
     ...numbered('zone', zones),
   })
@@ -86,15 +93,44 @@ const withoutWeather: Stage<Readonly<Record<string, never>>, Conditions> = {
 const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, T>> =>
   Object.fromEntries(list.map((member, index) => [`${name} ${index}`, member]))
 
+type Skins = {
+  readonly sky: OpenSky | undefined
+  /** Undefined where the shelter alone decides. */
+  readonly of: (name: SkinPlace) => Float64Array | undefined
+}
+
+/** In the open every side has its own skin; the boat as a whole is told by its deck. */
+function skinsOf(
+  run: Runner,
+  { weather, place, hull, boat }: ConditionsInput & { weather: HourlySeries },
+): Skins {
+  if (place.shelter !== 'open') return { sky: undefined, of: () => undefined }
+  const sky = run(openSky, { weather, place })
+  const faces = run(placeFaces, { hull, rake: boat.transomRake })
+  const { bowBearing } = place
+  const of = (name: SkinPlace) =>
+    name === 'indoors'
+      ? undefined
+      : run(openSkin(name === 'boat' ? 'deck' : name), {
+          weather,
+          sky,
+          faces,
+          bowBearing,
+          laminate: boat.laminate,
+        })
+  return { sky, of }
+}
+
 type Together = {
   readonly weather: HourlySeries
   readonly typicalYear: boolean
   readonly place: Work['place']
+  readonly sky: OpenSky | undefined
 } & Readonly<Record<string, unknown>>
 
 const conditions: Stage<Together, Conditions> = {
   name: 'conditions',
-  run: ({ weather, typicalYear, place, ...parts }) => {
+  run: ({ weather, typicalYear, place, sky, ...parts }) => {
     const firstMinute = weather.startMs / 60_000
     return {
       zones: named<ZoneHours>('zone', parts),
@@ -103,7 +139,7 @@ const conditions: Stage<Together, Conditions> = {
       firstMinute,
       lastMinute: firstMinute + weather.hours * 60,
       notes: [
-        ...shelterNotes(place.shelter),
+        ...(sky ? openSkinNotes(sky, place) : shelterNotes(place.shelter)),
         ...(typicalYear ? [typicalNote(weather)] : []),
         ...gapNotes(weather),
         ...placeNotes(place),
@@ -127,7 +163,7 @@ const named = <T>(name: string, parts: Readonly<Record<string, unknown>>): reado
 /** What one product asks of the hours at one place. */
 type Question = {
   readonly key: string
-  readonly place: PlaceName
+  readonly place: SkinPlace
   readonly sheet: string
   readonly airLeastC: number
   readonly airMostC: number
@@ -137,26 +173,26 @@ type Question = {
 }
 
 const askedOf: Stage<
-  Pick<ConditionsInput, 'buildUps' | 'surfaces' | 'marks' | 'repairs'>,
+  Pick<ConditionsInput, 'buildUps' | 'surfaces' | 'marks' | 'repairs'> & {
+    readonly shelter: Work['place']['shelter']
+  },
   { readonly questions: readonly Question[] }
 > = {
   name: 'conditions asked',
-  run: ({ buildUps, surfaces, marks, repairs }) => {
-    const indoors = new Set(
-      [...surfaces.zones, ...marks.zones].flatMap((zone) => (zone.indoors ? [zone.id] : [])),
-    )
+  run: ({ buildUps, surfaces, marks, repairs, shelter }) => {
+    const known = new Map([...surfaces.zones, ...marks.zones].map((zone) => [zone.id, zone]))
     const questions = buildUps.sheets.flatMap((sheet) => {
       const zones = [...buildUps.layers, ...repairs.repairs]
         .filter((use) => use.sheet === sheet.id)
         .map((use) => use.zone)
-      const places = new Set<PlaceName>(zones.map((zone) => (indoors.has(zone) ? 'indoors' : 'boat')))
+      const places = new Set(zones.map((zone) => skinPlaceOf(known.get(zone), shelter)))
       return [...places].sort().map((place) => questionOf(sheet, place))
     })
     return { questions }
   },
 }
 
-const questionOf = (sheet: ResolvedSheet, place: PlaceName): Question => ({
+const questionOf = (sheet: ResolvedSheet, place: SkinPlace): Question => ({
   key: `${place}|${sheet.id}`,
   place,
   sheet: sheet.id,
@@ -168,29 +204,33 @@ const questionOf = (sheet: ResolvedSheet, place: PlaceName): Question => ({
 })
 
 type PlaceAir = {
-  readonly place: PlaceName
+  readonly place: SkinPlace
   readonly shelter: Shelter
   readonly inside: HourlySeries
   readonly surfaceC: Float64Array
   readonly hours: AirHours
 }
 
+type AirInput = {
+  readonly weather: HourlySeries
+  readonly place: Work['place']
+  readonly surfaceC: Float64Array | undefined
+}
+
 /** Loose parts are done under a roof whatever stands over the boat. */
-const airStage = (
-  name: PlaceName,
-): Stage<{ readonly weather: HourlySeries; readonly place: Work['place'] }, PlaceAir> => ({
+const airStage = (name: SkinPlace): Stage<AirInput, PlaceAir> => ({
   name: `conditions air ${name}`,
-  run: ({ weather, place }) => {
-    const shelter: Shelter = name === 'boat' || place.shelter === 'heated shed' ? place.shelter : 'shed'
+  run: ({ weather, place, surfaceC: worked }) => {
+    const shelter: Shelter = name !== 'indoors' || place.shelter === 'heated shed' ? place.shelter : 'shed'
     const at = { latitude: place.latitude?.value ?? 0, longitude: place.longitude?.value ?? 0 }
     const inside = airUnder({ series: weather, shelter })
-    const surfaceC = surfaceTemperature({ series: weather, shelter, place: at })
+    const surfaceC = worked ?? surfaceTemperature({ series: weather, shelter, place: at })
     return { place: name, shelter, inside, surfaceC, hours: airHours(name, { shelter, inside, surfaceC }) }
   },
   fresh: true,
 })
 
-function airHours(key: PlaceName, air: Pick<PlaceAir, 'shelter' | 'inside' | 'surfaceC'>): AirHours {
+function airHours(key: SkinPlace, air: Pick<PlaceAir, 'shelter' | 'inside' | 'surfaceC'>): AirHours {
   const { inside } = air
   return {
     key,

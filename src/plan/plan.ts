@@ -146,6 +146,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     people,
     shifts,
     boat,
+    shelter: place.shelter,
   })
   const {
     steps: step,
@@ -157,6 +158,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     weather,
     typicalYear: input.weather?.typicalYear === true,
     place,
+    boat,
+    hull: measured,
     buildUps: buildUp,
     surfaces: surface,
     marks: mark,

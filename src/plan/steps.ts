@@ -24,6 +24,7 @@ export type StepsInput = {
   readonly people: Work['people']
   readonly shifts: Work['shifts']
   readonly boat: Work['boat']
+  readonly shelter: Work['place']['shelter']
 }
 
 export const steps: Stage<StepsInput, Steps> = { name: 'steps', run: drawUpSteps }
@@ -104,6 +105,7 @@ function contextOf(input: StepsInput): StepContext {
     }),
     rates: input.rates,
     zones,
+    shelter: input.shelter,
     marks: input.marks,
     repairs: input.repairs,
     sheets: new Map(input.buildUps.sheets.map((sheet) => [sheet.id, sheet])),

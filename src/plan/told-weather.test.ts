@@ -11,7 +11,8 @@ const input: PlanInput = {
 const dry = plan(input)
 const coat = dry.days.placed.find(
   ({ step, verdict }) =>
-    verdict === 'go' && dry.steps.steps.find(({ id }) => id === step)?.hoursKey?.startsWith('boat|'),
+    verdict === 'go' &&
+    dry.steps.steps.find(({ id }) => id === step)?.hoursKey?.startsWith('indoors|') === false,
 )!
 const iso = (minute: number): string => new Date(minute * 60_000).toISOString()
 const rained = (from: number, until: number, amountMm?: number): Log => [

@@ -379,11 +379,17 @@ export type WorkStep = Step & {
 }
 export type Steps = { readonly steps: readonly WorkStep[]; readonly notes: readonly Note[] }
 
+/** Parts of a boat that stands in the open: each looks its own way, and has its own skin. */
+export type OpenPlace = 'deck' | 'port' | 'starboard' | 'sides' | 'transom' | 'bottom'
+
+/** `boat` where a roof or a cloth makes all of it alike, and for what is asked of the boat as a whole. */
+export type SkinPlace = 'boat' | 'indoors' | OpenPlace
+
 /** Hours of one kind of place for one product. */
 export type ZoneHours = {
   readonly key: string
   readonly sheet: string
-  readonly place: 'boat' | 'indoors'
+  readonly place: SkinPlace
   readonly firstMinute: number
   /** How long dew and rain must stay off after a coat of each hour; one figure when it is the same for all. */
   readonly hoursAfter: readonly number[]

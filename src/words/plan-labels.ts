@@ -90,6 +90,12 @@ const boat: Readonly<Record<string, string>> = {
   'fittingPlan.leaveAlone': 'left alone, masked',
   'place.boat': 'on the boat',
   'place.indoors': 'indoors',
+  'place.deck': 'on the deck',
+  'place.port': 'on the port side',
+  'place.starboard': 'on the starboard side',
+  'place.sides': 'on both sides',
+  'place.transom': 'on the transom',
+  'place.bottom': 'on the bottom',
 }
 
 const judgements: Readonly<Record<string, string>> = {

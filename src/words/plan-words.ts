@@ -74,6 +74,10 @@ const hours: Readonly<Record<string, string>> = {
     'The weather has a gap of {hours} from {fromAtMs}. Those hours count as unknown; use a file without gaps.',
   'conditions.typicalYear':
     'The weather is a typical year{source, select, none {} other { ({source})}} and no forecast: it tells what the season is like, not what a day will be. Fetch a forecast when the first coat is near.',
+  'conditions.openSkin':
+    'Each side of the boat has a skin of its own, worked from sky, wind and {light, select, measured {the sun and sky that the weather tells} parted {the sunlight that the weather tells} cloud {a sun seen through the cloud that the weather tells} clear {a sun in a clear sky, as the weather tells neither light nor cloud} other {no sun, as nobody knows where the boat stands}}. Assumed: a light colour that takes in {absorbedShare} of the sun, {thicknessMm} of laminate on the sides, ground that throws back {groundShare} of the light, no shadow of neighbours. A thermometer on the skin firms it up.',
+  'conditions.bowUnknown':
+    'Nobody said which way the bow points, so no sun warms the sides: they count as colder than they are. Add the bearing.',
   'conditions.placeUnknown':
     'Latitude and longitude of the place are missing, so the sun is not reckoned with. Add them.',
   'calendar.nobodyWorks':

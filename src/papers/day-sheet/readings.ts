@@ -18,7 +18,7 @@ export type Readings = {
   readonly marginK: number
 }
 
-/** Of the place most of the day's paint is in; undefined when no weather covers the day. */
+/** Of the place that all of the day's paint is on, else of the boat as a whole; undefined when no weather covers the day. */
 export function readingsOf(kit: Kit, data: DayData, axis: HoursAxis): Readings | undefined {
   const air = airOf(kit, data)
   if (!air) return undefined
@@ -32,11 +32,11 @@ export function readingsOf(kit: Kit, data: DayData, axis: HoursAxis): Readings |
 }
 
 function airOf({ plan }: Kit, { steps }: DayData): AirHours | undefined {
+  const { air, zones } = plan.conditions
   const coats = steps.filter((step) => step.coat)
-  const indoors = coats.length > 0 && coats.every(({ step }) => step?.air === 'indoors')
-  return (
-    plan.conditions.air.find((air) => air.key === (indoors ? 'indoors' : 'boat')) ?? plan.conditions.air[0]
-  )
+  const places = new Set(coats.map(({ step }) => zones.find(({ key }) => key === step?.hoursKey)?.place))
+  const [place] = places.size === 1 ? places : ['boat']
+  return air.find(({ key }) => key === place) ?? air[0]
 }
 
 /** The widest margin over dew that a product of the day asks for. */

@@ -1,5 +1,7 @@
 /** What every group of steps draws on. */
+import type { Work } from '#job'
 import type { Rates } from '../known.ts'
+import { skinPlaceOf } from '../skins/skin-places.ts'
 import type { FittingPlan, Marks, Repairs, ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import type { Draft } from './draft.ts'
 import { isFloor } from './floors.ts'
@@ -8,6 +10,7 @@ export type StepContext = {
   readonly draft: Draft
   readonly rates: Rates
   readonly zones: readonly ZoneArea[]
+  readonly shelter: Work['place']['shelter']
   readonly marks: Marks
   readonly repairs: Repairs
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
@@ -81,3 +84,10 @@ export function zoneRank(zone: ZoneArea): number {
 
 export const placeOf = (zone: ZoneArea | undefined): 'boat' | 'indoors' =>
   zone?.indoors ? 'indoors' : 'boat'
+
+/** Whose hours a product on a zone keeps to: `conditions` judges them under this key. */
+export const hoursKeyOf = (
+  { shelter }: StepContext,
+  zone: ZoneArea | undefined,
+  sheet: string | undefined,
+): string => `${skinPlaceOf(zone, shelter)}|${sheet}`

@@ -1,7 +1,7 @@
 /** Repairs and the dust they make: all of it in one block, then a night for the dust to settle. */
 import type { Need } from '#core/schedule'
 import type { Repair, ResolvedSheet } from '../types.ts'
-import { phase, placeOf, type StepContext, sheetOf } from './context.ts'
+import { hoursKeyOf, phase, placeOf, type StepContext, sheetOf } from './context.ts'
 import { type StepSpec, stepId } from './draft.ts'
 import { ids, washId } from './opening.ts'
 import { dryNeeds } from './waits.ts'
@@ -44,7 +44,7 @@ function fillRepair(context: StepContext, repair: Repair): void {
     id: filledId(repair.finding),
     kind: 'fill-repair',
     personHours: repair.hours * FILLING_SHARE,
-    hoursKey: `${placeOf(zone)}|${repair.sheet}`,
+    hoursKey: hoursKeyOf(context, zone, repair.sheet),
     ...(repair.sheet === undefined ? {} : { sheet: repair.sheet }),
     needs: [repairId(repair.finding)],
   })

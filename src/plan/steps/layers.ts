@@ -4,7 +4,17 @@ import { minutesOf } from '../minutes.ts'
 import { recoatFor } from '../sheets/recoat.ts'
 import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatPaces, handling } from './coat-paces.ts'
-import { coatId, hostsOf, lastCoat, layersOn, phase, placeOf, type StepContext, sheetOf } from './context.ts'
+import {
+  coatId,
+  hostsOf,
+  hoursKeyOf,
+  lastCoat,
+  layersOn,
+  phase,
+  placeOf,
+  type StepContext,
+  sheetOf,
+} from './context.ts'
 import { stepId } from './draft.ts'
 import { treadOf } from './floors.ts'
 import { repairsDone, settleId } from './grinding.ts'
@@ -122,7 +132,7 @@ function coatStep(context: StepContext, spot: Spot, coat: number): void {
     setUpMinutes,
     cleanUpMinutes: cleanUpMinutes + minutesOf((tape.tapeOffM ?? 0) * context.rates.tapeOffHoursPerM.value),
     ...tape,
-    hoursKey: `${placeOf(zone)}|${sheet.id}`,
+    hoursKey: hoursKeyOf(context, zone, sheet.id),
     air: placeOf(zone),
     barred: barredFrom(context, [sheet]),
     needs: coat === 1 ? firstCoatNeeds(context, spot) : nextCoatNeeds(context, spot, coat),

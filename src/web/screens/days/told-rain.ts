@@ -62,7 +62,7 @@ export function caughtCoats({ plan, log, rain }: CaughtInput): readonly string[]
   return plan.days.placed
     .filter(({ step, done, startMinute, endMinute }) => {
       const hours = hoursFor(plan, step)
-      if (hours === undefined || hours.place !== 'boat' || startMinute >= rain.toMinute) return false
+      if (hours === undefined || hours.place === 'indoors' || startMinute >= rain.toMinute) return false
       if (turns.get(step) === 'started') return true
       return done && endMinute + afterMinutes(hours, endMinute) > rain.fromMinute
     })

@@ -46,10 +46,10 @@ export function todayState(view: JobView, plan: ShownPlan, date: string): TodayS
   const airMinute = isToday
     ? nowMinute
     : (coatOf(plan, rows)?.startMinute ?? hand?.startMinute ?? at(12 * 60))
+  const hours = hoursFor(plan, step, tape.fromMinute)
   const shown = {
-    ...{ date, isToday, nowMinute, rows, hand, begun, tape, airMinute },
-    hours: hoursFor(plan, step, tape.fromMinute),
-    place: step?.air ?? 'boat',
+    ...{ date, isToday, nowMinute, rows, hand, begun, tape, airMinute, hours },
+    place: hours?.place ?? step?.air ?? 'boat',
     leastK: plan.buildUps.sheets.find(({ id }) => id === step?.sheet)?.dewMarginK.value,
     reading: isToday ? lastReading(view, date) : undefined,
   }
