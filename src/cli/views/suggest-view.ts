@@ -1,5 +1,5 @@
 /** Suggested build-ups: for each group of zones the three best in figures, or why there is none. */
-import { noteText } from '#papers'
+import { HOURS_A_YEAR, noteText, sandingName, suggestionText } from '#papers'
 import type { Plan, Suggestions, ToldMiss, ZoneSuggestions } from '#plan'
 import type { Words } from '#words'
 import { allZones } from './boat-view.ts'
@@ -12,8 +12,6 @@ const setIn = (text: string, spaces: number): readonly string[] =>
   wrap(text, '  ', WIDTH - spaces).map((line) => `${' '.repeat(spaces)}${line}`)
 
 type Suggestion = ZoneSuggestions['suggestions'][number]
-
-const HOURS_A_YEAR = 8766
 
 const nameIn =
   ({ plan }: Suggested) =>
@@ -52,46 +50,19 @@ function groupLines(group: ZoneSuggestions, of: Suggested, words: Words): readon
 type Numbered = { readonly one: Suggestion; readonly nr: number; readonly group: ZoneSuggestions }
 
 function suggestionLines({ one, nr, group }: Numbered, of: Suggested, words: Words): readonly string[] {
-  const { worth, best, strip, stripHours } = one
-  const lifeYears = Math.round(worth.lifeHours / HOURS_A_YEAR)
-  const figures = words.sentence('suggest.build', {
-    priced: worth.unpricedMl === 0,
-    costCoins: worth.coins,
-    yearCoins: lifeYears > 0 ? Math.round(worth.coins / lifeYears) : worth.coins,
-    days: worth.days,
-    lifeYears,
-    best: bestIn(best)
-      .map((each) => words.label(`best.${each}`))
-      .join(', '),
-    ...(of.currency === undefined ? {} : { currency: of.currency }),
+  const { plan, currency } = of
+  const text = suggestionText(one, {
+    plan,
+    areaM2: group.areaM2,
+    words,
+    ...(currency === undefined ? {} : { currency }),
   })
   return [
-    ...setIn(`${nr}. ${figures}`, 2),
-    ...(strip ? [`     ${words.sentence('suggest.strip', { stripPersonHours: stripHours })}`] : []),
-    ...one.steps.flatMap(({ offer, layer }) =>
-      setIn(
-        words.sentence('suggest.layer', {
-          coats: layer.coats,
-          name: nameIn(of)(offer.id),
-          mixedL: offer.litresPerM2 * group.areaM2 * layer.coats,
-          sanded: typeof layer.before === 'object',
-          grit: gritName(layer.before),
-          between: gritName(layer.between),
-        }),
-        5,
-      ),
-    ),
+    ...setIn(`${nr}. ${text.figures}`, 2),
+    ...(text.strip ? [`     ${text.strip}`] : []),
+    ...text.layers.flatMap((layer) => setIn(layer, 5)),
   ]
 }
-
-const CRITERIA = 4
-const bestIn = (best: Suggestion['best']): readonly string[] => {
-  if (best.length === CRITERIA) return ['all']
-  return best.length === 0 ? ['none'] : best
-}
-
-type Sanding = Suggestion['steps'][number]['layer']['before']
-const gritName = (sanding: Sanding): string => (typeof sanding === 'object' ? sanding.name : 'none')
 
 function noneLines({ none }: ZoneSuggestions, of: Suggested, words: Words): readonly string[] {
   if (!none) return []
@@ -144,8 +115,8 @@ function buildJson(
       family: layer.family,
       role: layer.role,
       coats: layer.coats,
-      sandBefore: gritName(layer.before),
-      sandBetween: gritName(layer.between),
+      sandBefore: sandingName(layer.before),
+      sandBetween: sandingName(layer.between),
       mixedL: offer.litresPerM2 * group.areaM2 * layer.coats,
     })),
   }

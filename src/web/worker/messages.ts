@@ -1,6 +1,16 @@
 /** What the page and the worker that plans say to each other. */
 import type { Problem, RawCells } from '#job'
-import type { Conditions, FigureRef, Plan, PlanInput, Solid, TraceEntry, Way, ZoneHours } from '#plan'
+import type {
+  Conditions,
+  FigureRef,
+  Plan,
+  PlanInput,
+  Solid,
+  Suggestions,
+  TraceEntry,
+  Way,
+  ZoneHours,
+} from '#plan'
 import type { Patch } from './patch.ts'
 
 /** Hours of a place without the limits that failed in each: those are many and are asked for one by one. */
@@ -33,6 +43,8 @@ export type Question =
   | { readonly kind: 'why'; readonly key: string; readonly minute: number }
   /** How a figure came about. */
   | { readonly kind: 'figure'; readonly figure: FigureRef }
+  /** Build-ups from the sheets of the job that hold, for zones that stand alike. */
+  | { readonly kind: 'suggest'; readonly family?: string }
   /** The boat as triangles. */
   | { readonly kind: 'solid' }
   /** How the plan would move if these entries stood in the log too. */
@@ -64,6 +76,7 @@ export type Answers = {
   }
   readonly why: Failing
   readonly figure: Way | undefined
+  readonly suggest: Suggestions
   readonly solid: Solid | undefined
   readonly 'what if': Plan
 }

@@ -4,7 +4,7 @@ import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { readWeatherCsv, seriesHash } from '#intake'
 import { parseJob, project } from '#job'
-import { plan, type Solid } from '#plan'
+import { plan, type Solid, type Suggestions } from '#plan'
 import { fillPart, setCell } from '#replica'
 import { sampleBytes } from '../../../test/job-documents.ts'
 import type { Candidate, Effect, PlannedMessage, ShownPlan } from './messages.ts'
@@ -114,6 +114,14 @@ describe('the desk', () => {
     desk.setWeather('f'.repeat(64), csv)
     expect(next().weatherFault?.code).toBe('web.weatherOther')
     expect(page().conditions.zones).toEqual([])
+  })
+
+  it('finds build-ups that can be sent to the page', () => {
+    const { desk, next } = sample()
+    next()
+    const found = desk.answer({ kind: 'suggest' }) as Suggestions
+    expect(found.groups.length).toBeGreaterThan(0)
+    expect(structuredClone(found)).toEqual(found)
   })
 
   it('tells why an hour is shut, and how the plan would move, without moving it', () => {

@@ -6,7 +6,15 @@ import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { type HourlySeries, readWeatherCsv, seriesHash } from '#intake'
 import { type Projected, project, type RawDocument } from '#job'
-import { createPlanner, judgedFromM, type Plan, type PlanInput, solidOf, tellWay } from '#plan'
+import {
+  createPlanner,
+  judgedFromM,
+  type Plan,
+  type PlanInput,
+  solidOf,
+  suggestBuildUps,
+  tellWay,
+} from '#plan'
 import { partOf, versionOf } from '#replica'
 import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
 import { patchOf } from './patch.ts'
@@ -117,6 +125,11 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
         case 'figure': {
           const { work, money } = projected
           return tellWay({ plan: last.plan, work, catalogue, ...(money ? { money } : {}) }, question.figure)
+        }
+        case 'suggest': {
+          const { work, money } = projected
+          const wish = question.family === undefined ? {} : { family: question.family }
+          return suggestBuildUps({ plan: last.plan, work, prices: money?.prices, catalogue, wish })
         }
         case 'solid':
           return solidOf(last.plan, projected.work)

@@ -13,6 +13,7 @@ import { BondFaults } from './bond-faults.tsx'
 import { ProductSheets } from './product-sheets.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
 import { Shortcuts } from './shortcuts.tsx'
+import { Suggestions } from './suggestions.tsx'
 
 export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps) => {
   const { plan, words } = view
@@ -55,6 +56,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           <SectionDrawing stack={stack} view={view} scale={scale} />
           <Key stack={stack} />
           <BondFaults view={view} zones={stack.zones.map(({ id }) => id)} />
+          <Suggestions view={view} zones={stack.zones.map(({ id }) => id)} />
         </Part>
       ) : (
         <Part label={labelOf('room.build-up')}>

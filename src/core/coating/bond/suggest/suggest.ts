@@ -9,9 +9,13 @@ import { grants, type Search } from './offer.ts'
 import { type Label, nearestWay, pathOf, waysThatHold } from './search.ts'
 import type { Step } from './step.ts'
 
+/** An offer as the layer that it makes. */
+export type Laid = Pick<Step, 'offer' | 'layer'>
+
 export type Suggestion = {
   readonly stack: Stack
-  readonly steps: readonly Step[]
+  /** Plain data: it may be sent to another thread. */
+  readonly steps: readonly Laid[]
   readonly worth: Worth
   /** Stripping that comes first. */
   readonly strip?: StripRule
@@ -73,7 +77,7 @@ const frontOf = (all: In, without: ReadonlySet<number>): readonly Suggestion[] =
 /** With fewer than three that nothing outdoes, the cheapest with another finish, then by another way to the same. */
 function filledUp(picked: readonly Suggestion[], all: In): readonly Suggestion[] {
   const { offers } = all.graph
-  const placesOf = (steps: readonly Step[]) => steps.map(({ offer }) => offers.indexOf(offer))
+  const placesOf = (steps: readonly Laid[]) => steps.map(({ offer }) => offers.indexOf(offer))
   let chosen = picked
   while (chosen.length < SUGGESTIONS) {
     const finishes = new Set(chosen.flatMap(({ steps }) => placesOf(steps.slice(-1))))
@@ -102,7 +106,7 @@ function suggestionOf(label: Label, { book, graph, search }: In): Suggestion {
   const steps = stepsAlong(graph, { start, offers })
   return {
     stack: stackOf(graph, { start, offers }, search),
-    steps,
+    steps: steps.map(({ offer, layer }) => ({ offer, layer })),
     worth: worthOf(book, label, graph),
     ...(begun.strip ? { strip: begun.strip } : {}),
     stripHours: begun.hours,
