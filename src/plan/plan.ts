@@ -27,6 +27,7 @@ import { quantities } from './quantities.ts'
 import { readCatalogue } from './read-catalogue.ts'
 import { createMemory, type Runner, type TraceEntry } from './remember.ts'
 import { repairs } from './repairs.ts'
+import { printThroughNotes } from './skins/print-through.ts'
 import { hashParts, stampOf } from './stamp.ts'
 import { standing } from './standing.ts'
 import { steps } from './steps.ts'
@@ -165,6 +166,15 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     marks: mark,
     repairs: repair,
   })
+  const heat = printThroughNotes(run, {
+    weather,
+    place,
+    boat,
+    hull: measured,
+    buildUps: buildUp,
+    surfaces: surface,
+    marks: mark,
+  })
   const dates = run(calendar, { place, people, shifts, closures, rates: known.rates, fromDate })
   const airOf = run(airs, { conditions: condition })
   const grid = daysGrid(run, { calendar: dates, conditions: condition, nowMinute })
@@ -229,6 +239,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     hazard,
     step,
     condition,
+    heat,
     dates,
     day,
     pour,

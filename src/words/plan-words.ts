@@ -78,6 +78,8 @@ const hours: Readonly<Record<string, string>> = {
     'Each side of the boat has a skin of its own, worked from sky, wind and {light, select, measured {the sun and sky that the weather tells} parted {the sunlight that the weather tells} cloud {a sun seen through the cloud that the weather tells} clear {a sun in a clear sky, as the weather tells neither light nor cloud} other {no sun, as nobody knows where the boat stands}}. Assumed: a light colour that takes in {absorbedShare} of the sun, {thicknessMm} of laminate on the sides, ground that throws back {groundShare} of the light, no shadow of neighbours. A thermometer on the skin firms it up.',
   'conditions.bowUnknown':
     'Nobody said which way the bow points, so no sun warms the sides: they count as colder than they are. Add the bearing.',
+  'conditions.printThrough':
+    '{name}, {colour}: in the sun of the weather at hand ({hottestAtMs}) the skin gets to {hottestC}, {verdict, select, over {far past} other {past}} where polyester laminates begin to soften, {softensC}. The weave and the edges of repairs may print through the gloss. {remedy, select, colour {A colour that takes in at most {coolShare} of the sun stays under it; else let} other {Let}} repairs cure warm and for long before the last block, and ask the maker of the resin what it stands.',
   'conditions.placeUnknown':
     'Latitude and longitude of the place are missing, so the sun is not reckoned with. Add them.',
   'calendar.nobodyWorks':

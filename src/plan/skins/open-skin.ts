@@ -6,6 +6,7 @@ import {
   lightOn,
   paintEmittance,
   type SkinBuild,
+  type SkinQuestion,
   type SkyLight,
   shelterLight,
   skinTemperature,
@@ -73,7 +74,7 @@ export type OpenSkinInput = {
   readonly weather: HourlySeries
   readonly sky: OpenSky
   readonly faces: PlaceFaces
-  readonly bowBearing: Work['place']['bowBearing']
+  readonly bowBearing: Pick<NonNullable<Work['place']['bowBearing']>, 'value'> | undefined
   readonly laminate: Laminate
 }
 
@@ -89,19 +90,26 @@ export const openSkin = (place: OpenPlace): Stage<OpenSkinInput, Float64Array> =
 })
 
 function skinOf(place: Exclude<OpenPlace, 'sides'>, input: OpenSkinInput): Float64Array {
+  return skinTemperature({ ...skinQuestion(place, input), absorptance: workedAbsorptance })
+}
+
+/** All that makes the skin of one place as warm as it is, but for its colour. */
+export function skinQuestion(
+  place: Exclude<OpenPlace, 'sides'>,
+  input: OpenSkinInput,
+): Omit<SkinQuestion, 'absorptance'> {
   const { weather, sky } = input
   const faces = facesOf(place, input)
-  return skinTemperature({
+  return {
     series: weather,
     lightWm2: lightOf(place, input, faces),
     skyHeatWm2: sky.skyHeatWm2,
     skyShare: faces.reduce((sum, face) => sum + face.share * skyView(Math.cos(face.tilt)), 0),
-    absorptance: workedAbsorptance,
     emittance: paintEmittance,
     film: usualFilm,
     build: buildOf(place, input.laminate),
     backC: weather.airC,
-  })
+  }
 }
 
 const facesOf = (place: Exclude<OpenPlace, 'sides'>, { faces, bowBearing }: OpenSkinInput): readonly Face[] =>
