@@ -16,8 +16,8 @@ import {
 } from '#core/climate'
 import { measurePair, table } from './harness.mjs'
 
-/** Most calibration loops that a year may take: a loop is about 3 ms where the twelve zones take 60 ms. */
-const most = 45
+/** Most calibration loops that a year may take: a loop is about 3 ms where the twelve zones take 36 ms. */
+const most = 30
 const zones = 12
 const facesEach = 5
 const hours = 8760

@@ -170,7 +170,6 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     weather,
     place,
     boat,
-    hull: measured,
     buildUps: buildUp,
     surfaces: surface,
     marks: mark,

@@ -13,8 +13,8 @@ const upright = (normalAzimuth: number): readonly FacingShare[] => [
   { normalAzimuth, tilt: Math.PI / 2, share: 1 },
 ]
 
-/** Without a hull: upright sides, a level deck, and a bottom that looks down and out at 30° over the ground. Assumed. */
-const usual: PlaceFaces = {
+/** Of any boat: upright sides, a level deck, and a bottom that looks down and out at 30° over the ground. Assumed. */
+export const usualFaces: PlaceFaces = {
   deck: [{ normalAzimuth: 0, tilt: 0, share: 1 }],
   port: upright((3 * Math.PI) / 2),
   starboard: upright(Math.PI / 2),
@@ -32,7 +32,7 @@ export type PlaceFacesInput = { readonly hull: MeasuredHull; readonly rake: Work
 export const placeFaces: Stage<PlaceFacesInput, PlaceFaces> = {
   name: 'skin faces',
   run: ({ hull: { hull }, rake }) => {
-    if (!hull) return usual
+    if (!hull) return usualFaces
     const mesh = hullMesh(hull, {
       cuts: { bottomTo: usualBottom(hull) },
       rake: rake?.value ?? 0,
@@ -41,10 +41,12 @@ export const placeFaces: Stage<PlaceFacesInput, PlaceFaces> = {
     })
     const of = (id: string, otherwise: FacedPlace) => {
       const zone = mesh.zones.find((one) => one.id === id)
-      return zone ? meshFacings({ positions: mesh.positions, triangles: zone.triangles }) : usual[otherwise]
+      return zone
+        ? meshFacings({ positions: mesh.positions, triangles: zone.triangles })
+        : usualFaces[otherwise]
     }
     return {
-      deck: usual.deck,
+      deck: usualFaces.deck,
       port: of('topsides-port', 'port'),
       starboard: of('topsides-starboard', 'starboard'),
       transom: of('transom', 'transom'),

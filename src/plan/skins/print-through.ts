@@ -13,23 +13,21 @@ import {
 import type { Note } from '#core/note'
 import type { Work } from '#job'
 import type { Runner, Stage } from '../remember.ts'
-import type { MeasuredHull } from '../surfaces.ts'
 import type { BuildUps, Marks, ResolvedSheet, Surfaces, ZoneArea } from '../types.ts'
 import { type OpenSkinInput, openSky, skinQuestion } from './open-skin.ts'
-import { placeFaces } from './place-faces.ts'
+import { usualFaces } from './place-faces.ts'
 import { skinPlaceOf } from './skin-places.ts'
 
 export type PrintThroughInput = {
   readonly weather: HourlySeries | undefined
   readonly place: Work['place']
   readonly boat: Work['boat']
-  readonly hull: MeasuredHull
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
   readonly marks: Marks
 }
 
-/** Whatever stands over the boat now, later it lies in the sun: decks level, sides turned to every quarter. */
+/** Whatever stands over the boat now, later it lies in the sun: decks level, sides upright and turned to every quarter. */
 type Lie = 'deck' | 'side'
 
 type Finish = {
@@ -41,15 +39,19 @@ type Finish = {
   readonly colour: string
 }
 
+type FinishesInput = Pick<BuildUps, 'layers' | 'sheets'> & {
+  readonly zones: Surfaces['zones']
+  readonly onTop: Marks['zones']
+}
 type Finishes = { readonly list: readonly Finish[] }
 
 /** Smooth last coats that have a colour, each once a lie. What is mostly in the water stays cool; beads hide a weave. */
-const finishesOf: Stage<Pick<PrintThroughInput, 'buildUps' | 'surfaces' | 'marks'>, Finishes> = {
+const finishesOf: Stage<FinishesInput, Finishes> = {
   name: 'print-through finishes',
-  run: ({ buildUps, surfaces, marks }) => {
-    const sheets = new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet]))
-    const outer = new Map(buildUps.layers.map((layer) => [layer.zone, layer.sheet]))
-    const found = [...surfaces.zones, ...marks.zones].flatMap((zone) => {
+  run: ({ layers, sheets: all, zones, onTop }) => {
+    const sheets = new Map(all.map((sheet) => [sheet.id, sheet]))
+    const outer = new Map(layers.map((layer) => [layer.zone, layer.sheet]))
+    const found = [...zones, ...onTop].flatMap((zone) => {
       const sheet = sheets.get(outer.get(zone.id) ?? '')
       return sheet ? finishOf(zone, sheet) : []
     })
@@ -75,10 +77,9 @@ type Hottest = PrintThrough & {
   readonly coolShare?: number
 }
 
-const hottestOf = ({
-  lie,
-  absorptance,
-}: Finish): Stage<OpenSkinInput, { readonly at: Hottest | undefined }> => ({
+type HottestOf = { readonly at: Hottest | undefined }
+
+const hottestOf = ({ lie, absorptance }: Finish): Stage<OpenSkinInput, HottestOf> => ({
   name: `print-through ${lie} ${absorptance}`,
   run: (input) => {
     const lies = lie === 'deck' ? [0] : quarters
@@ -97,19 +98,42 @@ const hottestOf = ({
 })
 
 /** A note for each finish under which its laminate softens; none where nobody knows the sun of the place. */
-export function printThroughNotes(
-  run: Runner,
-  input: PrintThroughInput,
-): { readonly notes: readonly Note[] } {
-  const { weather, place, boat, hull, buildUps, surfaces, marks } = input
-  if (!weather || !place.latitude || !place.longitude) return { notes: [] }
-  const { list } = run(finishesOf, { buildUps, surfaces, marks })
+export function printThroughNotes(run: Runner, input: PrintThroughInput): Noted {
+  const { weather, place, boat, buildUps, surfaces, marks } = input
+  if (!weather || !place.latitude || !place.longitude) return run(silent, {})
+  const { list } = run(finishesOf, {
+    layers: buildUps.layers,
+    sheets: buildUps.sheets,
+    zones: surfaces.zones,
+    onTop: marks.zones,
+  })
   const sky = run(openSky, { weather, place })
-  const faces = run(placeFaces, { hull, rake: boat.transomRake })
-  const skin = { weather, sky, faces, bowBearing: undefined, laminate: boat.laminate }
-  return {
-    notes: list.flatMap((finish) => noteOf(finish, run(hottestOf(finish), skin).at, weather)),
-  }
+  const skin = { weather, sky, faces: usualFaces, bowBearing: undefined, laminate: boat.laminate }
+  const hottest = list.map(
+    (finish) => [`${finish.lie} ${finish.absorptance}`, run(hottestOf(finish), skin)] as const,
+  )
+  return run(noted, { weather, list, ...Object.fromEntries(hottest) })
+}
+
+type Noted = { readonly notes: readonly Note[] }
+
+const silent: Stage<Readonly<Record<string, never>>, Noted> = {
+  name: 'print-through',
+  run: () => ({ notes: [] }),
+}
+
+type NotedInput = { readonly weather: HourlySeries; readonly list: readonly Finish[] } & Readonly<
+  Record<string, unknown>
+>
+
+const noted: Stage<NotedInput, Noted> = {
+  name: 'print-through',
+  run: ({ weather, list, ...hottest }) => ({
+    notes: list.flatMap((finish) => {
+      const { at } = hottest[`${finish.lie} ${finish.absorptance}`] as HottestOf
+      return noteOf(finish, at, weather)
+    }),
+  }),
 }
 
 function noteOf(finish: Finish, hottest: Hottest | undefined, weather: HourlySeries): readonly Note[] {

@@ -38,7 +38,8 @@ export type SkyLight = {
  * @returns no hour is unknown; with the sun down there is no beam.
  */
 export function skyLight(at: { readonly series: HourlySeries; readonly place: Place }): SkyLight {
-  const { series, place } = at
+  const { series } = at
+  const { latitude, longitude } = at.place
   const { hours } = series
   const column = () => new Float64Array(hours)
   const light = {
@@ -54,7 +55,7 @@ export function skyLight(at: { readonly series: HourlySeries; readonly place: Pl
   const from = { measured: 0, parted: 0, cloud: 0, clear: 0 }
   for (let hour = 0; hour < hours; hour++) {
     const atMs = startOfHour(series, hour) + hourMs / 2
-    const position = sunPosition({ ...place, atMs })
+    const position = sunPosition({ latitude, longitude, atMs })
     const sun = towardsSun(position)
     const extraterrestrialWm2 = extraterrestrialSun(atMs)
     const found = lightAt(series, { hour, altitude: position.altitude, sunUp: sun.up, extraterrestrialWm2 })
@@ -112,13 +113,10 @@ const found = (beamWm2: number, diffuseWm2: number, globalWm2: number): Found =>
 
 function workedLight(series: HourlySeries, at: At): Found {
   const told = valueAt(series.sunWm2, at.hour)
-  const cloud = valueAt(series.cloudShare, at.hour)
   const isTold = !Number.isNaN(told)
-  const clearWm2 = clearSkySun(at.altitude)
-  const globalWm2 = isTold ? told : Number.isNaN(cloud) ? clearWm2 : clearWm2 * throughCloud(cloud)
-  return {
-    ...partLight({ ...at, globalWm2 }),
-    globalWm2,
-    from: isTold ? 'parted' : Number.isNaN(cloud) ? 'clear' : 'cloud',
-  }
+  const cloud = isTold ? Number.NaN : valueAt(series.cloudShare, at.hour)
+  const globalWm2 = isTold ? told : clearSkySun(at.altitude) * (Number.isNaN(cloud) ? 1 : throughCloud(cloud))
+  const { sunUp, extraterrestrialWm2 } = at
+  const { beamWm2, diffuseWm2 } = partLight({ globalWm2, sunUp, extraterrestrialWm2 })
+  return { beamWm2, diffuseWm2, globalWm2, from: isTold ? 'parted' : Number.isNaN(cloud) ? 'clear' : 'cloud' }
 }
