@@ -29,7 +29,8 @@ export function erbsDiffuseShare(clearness: number): number {
  * Sun and sky from their sum on level ground.
  * @param of.globalWm2 W/m². @param of.sunUp sine of the sun's altitude. @param of.extraterrestrialWm2 sunlight above the
  * air, facing it, W/m².
- * @returns with the sun under 3.7° all of it counts as sky: a beam worked from so little would be noise.
+ * @returns with the sun under 3.7° all of it counts as sky: a beam worked from so little would be noise. The beam is never
+ * over that above the air; the rest is sky.
  */
 export function partLight(of: {
   readonly globalWm2: number
@@ -38,8 +39,9 @@ export function partLight(of: {
 }): Parted {
   const { globalWm2, sunUp, extraterrestrialWm2 } = of
   if (sunUp < leastSunUp) return { beamWm2: 0, diffuseWm2: globalWm2 }
-  const diffuseWm2 = globalWm2 * erbsDiffuseShare(globalWm2 / (extraterrestrialWm2 * sunUp))
-  return { beamWm2: (globalWm2 - diffuseWm2) / sunUp, diffuseWm2 }
+  const share = erbsDiffuseShare(globalWm2 / (extraterrestrialWm2 * sunUp))
+  const beamWm2 = Math.min(extraterrestrialWm2, (globalWm2 * (1 - share)) / sunUp)
+  return { beamWm2, diffuseWm2: globalWm2 - beamWm2 * sunUp }
 }
 
 /** The beam when both the light on level ground and the sky's share of it are known, W/m²; never over that above the air. */
