@@ -36,6 +36,7 @@ export const daysScreenLabels: Readonly<Record<string, string>> = {
   'daysScreen.air': 'air',
   'daysScreen.dew': 'dew',
   'daysScreen.skin': 'skin',
+  'daysScreen.deckSkin': 'skin of the deck',
   'daysScreen.wholeBoat': 'Whole boat',
   'daysScreen.hands': 'Hands',
   'daysScreen.why': 'Why here?',

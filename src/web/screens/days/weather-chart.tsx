@@ -88,7 +88,7 @@ const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => 
         curve={curves.skin}
         at={apart.at}
         {...{ scale, y }}
-        text={labelOf('daysScreen.skin')}
+        text={labelOf(hasSides(plan) ? 'daysScreen.deckSkin' : 'daysScreen.skin')}
         dy={apart.over ? -8 : 16}
       />
       <Name curve={curves.air} at={0.5} {...{ scale, y }} text={labelOf('daysScreen.air')} dy={-8} />
@@ -103,6 +103,10 @@ const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => 
     </svg>
   )
 }
+
+/** In the open each side has a skin of its own, and the chart shows the deck's. */
+const hasSides = ({ conditions }: ShownPlan): boolean =>
+  conditions.air.some(({ key }) => key !== 'boat' && key !== 'indoors')
 
 const least = (curve: Curve): number => Math.min(...curve.map(({ value }) => value))
 const most = (curve: Curve): number => Math.max(...curve.map(({ value }) => value))
