@@ -18,7 +18,7 @@ import type { Work } from '#job'
 import { PLANNING_AIR_C } from './air-at.ts'
 import type { Runner, Stage } from './remember.ts'
 import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-skin.ts'
-import { placeFaces } from './skins/place-faces.ts'
+import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { skinPlaceOf } from './skins/skin-places.ts'
 import type { MeasuredHull } from './surfaces.ts'
 import type {
@@ -41,6 +41,7 @@ export type ConditionsInput = {
   readonly place: Work['place']
   readonly boat: Work['boat']
   readonly hull: MeasuredHull
+  readonly zones: Work['zones']
   readonly buildUps: BuildUps
   readonly surfaces: Surfaces
   readonly marks: Marks
@@ -102,11 +103,15 @@ type Skins = {
 /** In the open every side has its own skin; the boat as a whole is told by its deck. */
 function skinsOf(
   run: Runner,
-  { weather, place, hull, boat }: ConditionsInput & { weather: HourlySeries },
+  { weather, place, hull, boat, zones }: ConditionsInput & { weather: HourlySeries },
 ): Skins {
   if (place.shelter !== 'open') return { sky: undefined, of: () => undefined }
   const sky = run(openSky, { weather, place })
-  const faces = run(placeFaces, { hull, rake: boat.transomRake })
+  const faces = run(placeFaces, {
+    hull,
+    rake: boat.transomRake,
+    camber: camberOverBeam(zones, boat),
+  })
   const { bowBearing } = place
   const of = (name: SkinPlace) =>
     name === 'indoors'

@@ -161,6 +161,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     place,
     boat,
     hull: measured,
+    zones: work.zones,
     buildUps: buildUp,
     surfaces: surface,
     marks: mark,

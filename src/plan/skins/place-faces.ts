@@ -1,5 +1,5 @@
 /** Which ways the places of a boat in the open look, from the surface of its hull. */
-import { type FacingShare, hullMesh, meshFacings } from '#core/boat'
+import { camberFacings, type FacingShare, hullMesh, meshFacings } from '#core/boat'
 import type { Work } from '#job'
 import { usualBottom } from '../colours.ts'
 import type { Stage } from '../remember.ts'
@@ -15,7 +15,7 @@ const upright = (normalAzimuth: number): readonly FacingShare[] => [
 
 /** Of any boat: upright sides, a level deck, and a bottom that looks down and out at 30° over the ground. Assumed. */
 export const usualFaces: PlaceFaces = {
-  deck: [{ normalAzimuth: 0, tilt: 0, share: 1 }],
+  deck: camberFacings(0),
   port: upright((3 * Math.PI) / 2),
   starboard: upright(Math.PI / 2),
   transom: upright(Math.PI),
@@ -26,13 +26,24 @@ export const usualFaces: PlaceFaces = {
   })),
 }
 
-export type PlaceFacesInput = { readonly hull: MeasuredHull; readonly rake: Work['boat']['transomRake'] }
+export type PlaceFacesInput = {
+  readonly hull: MeasuredHull
+  readonly rake: Work['boat']['transomRake']
+  /** Rise of the deck's camber over the beam; 0 where nobody said. */
+  readonly camber: number
+}
 
-/** A deck counts as level: its camber turns it by three or four degrees. */
+/** The highest camber that the job gives for a zone, over the beam; 0 without either. */
+export function camberOverBeam(zones: Work['zones'], { beam }: Work['boat']): number {
+  const rise = Math.max(0, ...zones.map(({ camber }) => camber?.value ?? 0))
+  return beam && beam.value > 0 ? rise / beam.value : 0
+}
+
 export const placeFaces: Stage<PlaceFacesInput, PlaceFaces> = {
   name: 'skin faces',
-  run: ({ hull: { hull }, rake }) => {
-    if (!hull) return usualFaces
+  run: ({ hull: { hull }, rake, camber }) => {
+    const deck = camberFacings(camber)
+    if (!hull) return { ...usualFaces, deck }
     const mesh = hullMesh(hull, {
       cuts: { bottomTo: usualBottom(hull) },
       rake: rake?.value ?? 0,
@@ -46,7 +57,7 @@ export const placeFaces: Stage<PlaceFacesInput, PlaceFaces> = {
         : usualFaces[otherwise]
     }
     return {
-      deck: usualFaces.deck,
+      deck,
       port: of('topsides-port', 'port'),
       starboard: of('topsides-starboard', 'starboard'),
       transom: of('transom', 'transom'),

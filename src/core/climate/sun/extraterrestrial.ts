@@ -3,7 +3,7 @@
 const dayMs = 86_400_000
 
 /** Mean over the year on a surface that faces the sun, W/m². Source: ASTM E490-00a (2000), 1366.1. */
-export const solarConstantWm2 = 1366.1
+const solarConstantWm2 = 1366.1
 
 /**
  * Sunlight above the air on a surface that faces the sun: it swings by the year as the earth comes nearer.
