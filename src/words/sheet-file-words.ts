@@ -1,9 +1,9 @@
 /** Sentences about files of product sheets. */
 export const sheetFileWords: Readonly<Record<string, string>> = {
   'cli.sheetUnknown': 'The job has no product with the id {found}. `hardstand sheets JOB` lists them.',
-  'sheetFiles.taken':
+  'sheetfiles.taken':
     '{count, plural, one {One product is} other {# products are}} taken from the file. Undo takes {count, plural, one {it} other {them}} out again.',
-  'sheetPart.usual': 'Usual: {figure}{isSeen, select, true {; {least} to {most} seen} other {}}.',
+  'sheetpart.usual': 'Usual: {figure}{isSeen, select, true {; {least} to {most} seen} other {}}.',
   'intake.sheetsTooLarge':
     'The file holds {sizeBytes} bytes; at most {mostBytes} are read. Pass on fewer sheets at a time.',
   'intake.sheetsBinary': 'This is not a text file. Save the sheets as JSON, or as CSV in UTF-8.',

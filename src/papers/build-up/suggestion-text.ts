@@ -17,6 +17,7 @@ export const HOURS_A_YEAR = 8766
 /** How many things a suggestion may be best in. */
 const CRITERIA = 4
 
+/** A suggested build-up in words and figures, as the paper and the screen show it. */
 export function suggestionText(
   { worth, best, strip, stripHours, steps }: Suggestion,
   of: {

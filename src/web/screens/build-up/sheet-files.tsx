@@ -51,7 +51,7 @@ async function taken(view: JobView, file: File): Promise<Told> {
   if (!read.ok) return { isFault: true, lines }
   takeSheets(view, read.file)
   const count = Object.keys(read.file.sheets).length
-  return { isFault: false, lines: [words.sentence('sheetFiles.taken', { count }), ...lines] }
+  return { isFault: false, lines: [words.sentence('sheetfiles.taken', { count }), ...lines] }
 }
 
 function save(name: string, text: string): void {

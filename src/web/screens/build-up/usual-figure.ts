@@ -21,7 +21,7 @@ export function usualFigure(
   if (!row || text === undefined || !field || named.includes(key)) return undefined
   const shown = (figure: string) => inUnits(figure, field, view)
   const seen = row.sources[key]?.seen
-  return view.words.sentence('sheetPart.usual', {
+  return view.words.sentence('sheetpart.usual', {
     figure: shown(text),
     isSeen: seen !== undefined,
     least: seen ? shown(seen[0]) : '',
