@@ -1,4 +1,5 @@
 /** What a server is made of, as its caller gives it. */
+import type { FeedOptions } from '#feeds'
 import type { Store } from '#store'
 import type { ServerLimits } from './limits.ts'
 import { ServerError } from './server-error.ts'
@@ -29,6 +30,8 @@ export type ServerOptions = {
   /** Names under which the server is reached, beside those of this machine for itself. */
   readonly names: readonly string[]
   readonly limits: ServerLimits
+  /** How weather services are asked, or that nobody is. */
+  readonly feeds: FeedOptions
   readonly nowMs: () => number
   readonly tell: Tell
 }

@@ -2,6 +2,12 @@
 export const daysScreenLabels: Readonly<Record<string, string>> = {
   'daysScreen.weather': 'Weather',
   'daysScreen.giveWeather': 'Take weather from a file',
+  'daysScreen.service': 'Forecast of',
+  'daysScreen.fetchWeather': 'Fetch the forecast',
+  'daysScreen.fetching': 'Asking the service',
+  'service.open-meteo': 'Open-Meteo',
+  'service.met-norway': 'MET Norway',
+  'service.us-nws': 'US National Weather Service',
   'daysScreen.weatherNoName': 'Weather of this job',
   'daysScreen.weatherTable': 'Weather as a table',
   'daysScreen.rain': 'Rain',

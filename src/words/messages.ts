@@ -10,6 +10,7 @@ import { databaseWords } from './database-words.ts'
 import { daysScreenPhrases, daysScreenWords } from './days-screen-words.ts'
 import { deckScreenPhrases, deckScreenWords } from './deck-screen-words.ts'
 import { deckWords } from './deck-words.ts'
+import { feedWords } from './feed-words.ts'
 import { framePhrases } from './frame-phrases.ts'
 import { frameWords } from './frame-words.ts'
 import { jobProblems } from './job-problems.ts'
@@ -48,6 +49,7 @@ export const tables: Readonly<Record<string, Table>> = {
   deckScreenPhrases,
   deckScreenWords,
   deckWords,
+  feedWords,
   framePhrases,
   frameWords,
   jobsWords,

@@ -1,4 +1,5 @@
 // The server in this process, on any free port of loopback, over a store in memory.
+import { memoryCache } from '#feeds'
 import { createServer, type HardstandServer, type ServerOptions, serverLimits } from '#server'
 import { createMemoryStore, type Store } from '#store'
 
@@ -20,6 +21,7 @@ export async function startTestServer(given: Partial<ServerOptions> = {}): Promi
     sessionKey: new Uint8Array(32).fill(7),
     names: [],
     nowMs: Date.now,
+    feeds: { cache: memoryCache(), userAgent: 'test', off: true },
     tell: (event) => void told.push(event),
     ...given,
     store,

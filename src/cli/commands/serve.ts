@@ -1,9 +1,11 @@
 /** `hardstand serve`: the web app and its data, until it is stopped. */
 import { fileURLToPath } from 'node:url'
+import { memoryCache } from '#feeds'
 import { createServer, type HardstandServer, isLoopback, ServerError, serverLimits } from '#server'
 import type { Store } from '#store'
 import { type Command, type Flags, textFlag } from '../command.ts'
 import { CliFault } from '../fault.ts'
+import { feedOptions } from '../fetch-weather.ts'
 import { appVersion } from '../make-plan.ts'
 import { plainWords } from '../plain-words.ts'
 import { dataFolder, openData, sessionKey, storeFault } from '../serving/data-folder.ts'
@@ -72,6 +74,7 @@ async function started(store: Store, { flags, folder, host, port }: Wish): Promi
       sessionKey: await sessionKey(folder),
       names: (textFlag(flags, 'name') ?? '').split(',').filter((name) => name !== ''),
       limits: serverLimits,
+      feeds: feedOptions(memoryCache()),
       nowMs: Date.now,
       tell: ({ code, data }) => void process.stderr.write(`${plainWords.sentence(code, data)}\n`),
     })

@@ -1,5 +1,6 @@
 /** `hardstand weather`: reads a weather file and says what is in it. */
 import { type Command, textFlag } from '../command.ts'
+import { fetchWeather } from '../fetch-weather.ts'
 import { gapLines, loadWeather, type WeatherSeries, weatherProblemLines } from '../load-weather.ts'
 import { plainWords } from '../plain-words.ts'
 import { hintsOf, tableFlags } from '../table-hints.ts'
@@ -8,17 +9,24 @@ import { writeWeather } from '../write-weather.ts'
 
 export const weather: Command = {
   name: 'weather',
-  summary: 'read a weather file and say what is in it',
-  argument: { name: '<file>', doc: 'hourly weather, or - for standard input' },
+  summary: 'read a weather file, or fetch a forecast, and say what is in it',
+  argument: { name: '<file>', doc: 'hourly weather, or - for standard input; with --fetch a job document' },
   flags: [
     ...tableFlags,
+    {
+      flags: '--fetch <service>',
+      doc: 'ask open-meteo, met-norway or us-nws for the place of the job',
+    },
     {
       flags: '--out <file>',
       doc: 'write the hours as CSV, to stand beside a job; an older file of that form gives way',
     },
   ],
   run: async ({ argument, flags }) => {
-    const loaded = await loadWeather(argument, hintsOf(flags))
+    const service = textFlag(flags, 'fetch')
+    const fetched = service === undefined ? undefined : await fetchWeather(argument, service)
+    const loaded = fetched ?? (await loadWeather(argument, hintsOf(flags)))
+    const staleSince = fetched?.stale === true ? fetched.fetchedAtMs : undefined
     const out = textFlag(flags, 'out')
     if (out !== undefined) await writeWeather(out, loaded.series)
     const { series, hash, problems } = loaded
@@ -35,7 +43,10 @@ export const weather: Command = {
     const head = ['', ...['least', 'mean', 'most', 'unknown'].map((key) => plainWords.label(`column.${key}`))]
     return {
       lines: [
-        plainWords.sentence('cli.weatherRead', { file: argument, hours: series.hours, fromAtMs, toAtMs }),
+        ...(staleSince === undefined
+          ? []
+          : [plainWords.sentence('feeds.stale', { fetchedAtMs: staleSince })]),
+        plainWords.sentence('cli.weatherRead', { file: loaded.path, hours: series.hours, fromAtMs, toAtMs }),
         ...section(
           plainWords.label('heading.columns'),
           table([head, ...rows], ['left', 'right', 'right', 'right', 'right']),

@@ -4,7 +4,7 @@ import type { Sessions } from '../http/session.ts'
 import type { Tries } from '../http/tries.ts'
 import type { ServerOptions } from '../options.ts'
 
-export type RouteContext = Pick<ServerOptions, 'store' | 'app' | 'limits' | 'nowMs' | 'tell'> & {
+export type RouteContext = Pick<ServerOptions, 'store' | 'app' | 'limits' | 'nowMs' | 'tell' | 'feeds'> & {
   readonly run: ServerRun
   readonly sessions: Sessions
   readonly tries: Tries

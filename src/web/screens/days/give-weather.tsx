@@ -7,6 +7,7 @@ import { localDate } from '../../job/local-date.ts'
 import { Part, Progress } from '../../parts/index.ts'
 import { readWeatherInWorker } from '../../worker/import-client.ts'
 import { FileButton } from '../file-button.tsx'
+import { FetchWeather } from './fetch-weather.tsx'
 import './give-weather.css'
 
 type State =
@@ -48,6 +49,7 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
         }}
         disabled={readOnly || state.kind === 'reading'}
       />
+      <FetchWeather view={view} busy={state.kind === 'reading'} bring={bring} />
       {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
       {state.kind === 'refused' ? (
         <ul role="alert" className="give-weather-problems">
