@@ -18,6 +18,7 @@ export const HOURS_A_YEAR = 8766
 const CRITERIA = 4
 
 /** A suggested build-up in words and figures, as the paper and the screen show it. */
+/** One suggestion in the words of a reader. @param of.areaM2 m² of all its zones. */
 export function suggestionText(
   { worth, best, strip, stripHours, steps }: Suggestion,
   of: {
