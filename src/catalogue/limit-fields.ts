@@ -54,6 +54,8 @@ const coating = {
   mixLead: time('The next pour is mixed so long before it is wanted, after its induction.'),
   paceTwo: pace('Roll and tip, two people.'),
   paceOne: pace('Roll and tip, one person.'),
+  wetEdge: time('How long the wet edge of a gloss takes the next section without a mark, at 20 °C.'),
+  stirAgain: time('Bead sinks in the pot: it is stirred again so often.'),
   runOneMost: area('Largest run for one person with a wet edge.'),
   section: length('Width rolled before it is tipped.'),
   sectionOne: length('The same for one person.'),

@@ -59,6 +59,8 @@ const coating = assumed(
   {
     trayPour: '250 ml',
     mixLead: '5 min',
+    wetEdge: '5 min',
+    stirAgain: '5 min',
     paceTwo: '7 m²/h',
     paceOne: '4 m²/h',
     runOneMost: '8 m²',

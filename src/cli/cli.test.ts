@@ -193,7 +193,7 @@ describe('usage', () => {
 })
 
 describe('answers', () => {
-  it.each(['boat', 'marks', 'repairs', 'buildup', 'hours', 'days', 'stores', 'money'])(
+  it.each(['boat', 'marks', 'repairs', 'buildup', 'hours', 'days', 'pours', 'stores', 'money'])(
     '%s prints lines, and one JSON object',
     (name) => {
       const args = [name, sample('open-powerboat.yaml'), '--now', '2027-04-10']

@@ -7,7 +7,7 @@ import { check } from './commands/check.ts'
 import { doctor } from './commands/doctor.ts'
 import { create } from './commands/new.ts'
 import { papers } from './commands/papers.ts'
-import { boat, days, hours, marks, money, repairs, stores } from './commands/parts.ts'
+import { boat, days, hours, marks, money, pours, repairs, stores } from './commands/parts.ts'
 import { planCommand } from './commands/plan.ts'
 import { serve } from './commands/serve.ts'
 import { sheets } from './commands/sheets.ts'
@@ -28,6 +28,7 @@ const commands: readonly Command[] = [
   sheets,
   hours,
   days,
+  pours,
   stores,
   money,
   papers,

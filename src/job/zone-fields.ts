@@ -60,6 +60,12 @@ export const zoneFields = {
         most: 300,
         doc: 'Edge to mask, when you know it better.',
       },
+      lapPlaces: {
+        kind: 'count',
+        least: 1,
+        most: 20,
+        doc: 'Places along each run of it, about evenly apart, where a lap hides: a port, a gate, the end of a rub strake. A run that is too long for crew and pot is broken there.',
+      },
       existing: {
         kind: 'choice',
         choices: [

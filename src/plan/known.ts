@@ -53,6 +53,13 @@ export type Known = {
   readonly vocLimits: readonly VocLimit[]
   readonly mixLeadMinutes: Sure<number>
   readonly runAloneMostM2: Sure<number>
+  readonly trayPourM3: Seen
+  /** How long a wet edge takes the next section, at 20 °C. */
+  readonly wetEdgeMinutes: Sure<number>
+  readonly stirAgainMinutes: Sure<number>
+  /** Width rolled before it is tipped, by two and by one. */
+  readonly sectionM: Sure<number>
+  readonly sectionAloneM: Sure<number>
   readonly reserveByRole: Readonly<Record<string, Sure<number>>>
   readonly touchUpM3: Sure<number>
   /** How long an opened hardener still goes on what is seen. */

@@ -22,7 +22,8 @@ import { marks, struck } from './marks.ts'
 import { mended } from './mended.ts'
 import { money } from './money.ts'
 import { gatherNotes } from './notes.ts'
-import { pours } from './pours.ts'
+import { pours } from './pours/pours.ts'
+import { runs } from './pours/runs.ts'
 import { quantities } from './quantities.ts'
 import { readCatalogue } from './read-catalogue.ts'
 import { createMemory, type Runner, type TraceEntry } from './remember.ts'
@@ -195,6 +196,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     days: day,
     buildUps: buildUp,
     quantities: quantity,
+    runs: run(runs, { zones: work.zones, surfaces: surface, marks: mark, colours: coloured, deck: onDeck }),
     airOf,
     known,
   })

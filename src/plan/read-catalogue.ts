@@ -22,6 +22,11 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     vocLimits: vocLimitsIn(catalogue),
     mixLeadMinutes: times(limit(catalogue, 'mixLead'), 60),
     runAloneMostM2: limit(catalogue, 'runOneMost'),
+    trayPourM3: seenLimit(catalogue, 'trayPour'),
+    wetEdgeMinutes: times(limit(catalogue, 'wetEdge'), 60),
+    stirAgainMinutes: times(limit(catalogue, 'stirAgain'), 60),
+    sectionM: limit(catalogue, 'section'),
+    sectionAloneM: limit(catalogue, 'sectionOne'),
     reserveByRole: reservesOf(catalogue),
     touchUpM3: limit(catalogue, 'touchUp'),
     hardenerOpenHours: limit(catalogue, 'hardenerOpen'),
@@ -141,9 +146,14 @@ function seenIn(fields: Fields, row: AnyRow): Readonly<Record<string, readonly [
   return Object.fromEntries(ranges)
 }
 
+/** With the range that its source shows. */
+function seenLimit(catalogue: Catalogue, key: keyof typeof catalogueFields.limits): Seen {
+  const seen = seenIn(catalogueFields.limits, catalogue.limits)[key]
+  return { ...limit(catalogue, key), ...(seen ? { seen } : {}) }
+}
+
 function lossesOf(catalogue: Catalogue): Known['lossByMethod'] {
-  const { lossRoller: seen } = seenIn(catalogueFields.limits, catalogue.limits)
-  const roller: Seen = { ...limit(catalogue, 'lossRoller'), ...(seen ? { seen } : {}) }
+  const roller = seenLimit(catalogue, 'lossRoller')
   return { 'roll and tip': roller, roller, brush: roller, 'filler knife': limit(catalogue, 'lossKnife') }
 }
 

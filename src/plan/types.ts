@@ -455,6 +455,17 @@ export type Days = {
   readonly notes: readonly Note[]
 }
 
+/** Where a run of wet film lies; `piece` is one of several alike. */
+export type RunPlace = 'whole' | 'port' | 'starboard' | 'stern' | 'bow' | 'piece'
+/** What one pour covers of a run: from one place where a lap hides to the next. */
+export type PourRun = {
+  readonly nr: number
+  readonly of: number
+  readonly where: RunPlace
+  readonly areaM2: number
+  /** Of the whole run. */
+  readonly runM2: number
+}
 export type Pour = {
   readonly step: string
   readonly zone: string
@@ -462,12 +473,20 @@ export type Pour = {
   readonly nr: number
   readonly of: number
   readonly areaM2: number
+  readonly runs: readonly PourRun[]
+  /** It is laid wet into the pour before it, in the middle of a run. */
+  readonly intoWet: boolean
+  /** Whole millilitres, or tenths where a part is a few drops: what stands here adds up. */
   readonly readyM3: number
   readonly partsM3: readonly number[]
   readonly thinnerM3: number
   readonly additiveM3: number
   readonly partsKg?: readonly number[]
   readonly thinnerKg?: number
+  /** Each filling of the tray. */
+  readonly trayM3: readonly number[]
+  /** Bead sinks: it is stirred again so often. */
+  readonly stirMinutes?: number
   readonly airC: number
   readonly mixAtMinute: number
   readonly useFromMinute: number

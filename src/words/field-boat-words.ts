@@ -98,6 +98,10 @@ export const boatFields: FieldWords = {
     length: ['Length', 'Of a flat zone, where it is easier to measure than the area.'],
     width: ['Width', 'Of a flat zone, its mean where it tapers.'],
     count: alike,
+    lapPlaces: [
+      'Places where a lap hides',
+      'Along each run of it, about evenly apart: a port, a gate, the end of a rub strake. A run too long for crew and pot is broken there.',
+    ],
     perimeter: ['Edge to mask', 'Length all round that gets tape, when you have measured it.'],
     existing: ['On it now', 'What the old surface is. A rag with solvent tells one-part from two-part.'],
     solventRub: [

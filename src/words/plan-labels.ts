@@ -11,6 +11,7 @@ const headings: Readonly<Record<string, string>> = {
   'heading.buildUp': 'Build-up',
   'heading.panels': 'Non-skid panels',
   'heading.days': 'Days',
+  'heading.pours': 'Mix cards',
   'heading.buy': 'To buy',
   'heading.consumables': 'Used up',
   'heading.money': 'Money',

@@ -112,13 +112,20 @@ const days: Readonly<Record<string, string>> = {
     'The boat cannot be afloat on {wantedDate}; {possibleDate} is the first day possible. Add people or shelter, or agree on the later day.',
 }
 
+/** What would do instead, from the largest run that cannot be laid: each by itself. */
+const runRemedies =
+  'What would do, each by itself: {pairPours, plural, =0 {} one {a helper, two lay it in {pairMinutes} from one pour; } other {a helper, two lay it in {pairMinutes} from # pours chained; }}{pieces, plural, =0 {} =1 {} other {runs of at most {pieceM2}, # of them, each ending where a lap hides; }}'
+const potRemedies =
+  '{cooler, select, some {an hour at {coolerC} or less; } other {no hour the product may be used in is cool enough; }}a slower grade whose pot life at {airC} is at least {neededHours}.'
+
 const pours: Readonly<Record<string, string>> = {
-  'pours.potTooShort':
-    'At {airC} the pot life is {potHours}, too short to stand, pour and spread anything. Work in a cooler hour or use a slower hardener.',
+  'pours.potTooShort': `At {airC} the pot life is {potHours}, too short to mix, stand and lay pours into each other over {areaM2}. ${runRemedies}${potRemedies}`,
   'pours.mixedAlone':
     'One person lays {count, number} pours into each other and has to stop {mixMinutes} for each while the edge dries. Measure the parts of every pour into lidded cups before the first, and mix at the end of a section; better, have somebody mix.',
-  'pours.runTooWideAlone':
-    'One person alone cannot keep a wet edge over {areaM2}; {mostM2} is about the most. Find a second hand, or break the run where a lap hides.',
+  'pours.runTooWideAlone': `One person alone cannot keep a wet edge over {areaM2}; {mostM2} is about the most. ${runRemedies}with neither, it will show a lap.`,
+  'pours.runTooLongAlone': `One person alone has to mix in the middle of {areaM2}, and a wet edge at {airC} does not wait the {mixMinutes} that takes, but about {edgeMinutes}. ${runRemedies}${potRemedies}`,
+  'pours.sectionTooSlow':
+    'A section {widthM} wide takes {sectionMinutes} at this pace, and the edge beside it stays wet for about {edgeMinutes} at {airC}. Take sections of at most {narrowerM}, add hands, or lay it in a cooler hour.',
 }
 
 const whole: Readonly<Record<string, string>> = {

@@ -76,7 +76,7 @@ const paint: Readonly<Record<string, string>> = {
   'wayPart.thinnerShare': 'Thinner, share of the mixed paint',
   'wayPart.additiveShare': 'Bead, share of the paint ready to use',
   'wayPart.mixed': 'Mixed paint in this pour',
-  'wayPart.pours': 'Pours for the coat',
+  'wayPart.pourArea': 'Area of this pour',
   'wayPart.partsA': 'Parts of base',
   'wayPart.partsB': 'Parts of hardener',
   'wayPart.base': 'Base',

@@ -4,6 +4,7 @@ import { daysJson, daysLines } from '../views/days-view.ts'
 import { hoursJson, hoursLines } from '../views/hours-view.ts'
 import { marksJson, marksLines } from '../views/marks-view.ts'
 import { moneyJson, moneyLines } from '../views/money-view.ts'
+import { poursJson, poursLines } from '../views/pours-view.ts'
 import { repairsJson, repairsLines } from '../views/repairs-view.ts'
 import { storesJson, storesLines } from '../views/stores-view.ts'
 import { planPart } from './plan-part.ts'
@@ -41,6 +42,13 @@ export const days = planPart({
   summary: 'the calendar; how likely its dates are is not reckoned yet',
   lines: daysLines,
   json: (plan) => ({ ...daysJson(plan), notes: plan.days.notes }),
+})
+
+export const pours = planPart({
+  name: 'pours',
+  summary: 'mix cards: what goes in each cup, when, and what it covers',
+  lines: poursLines,
+  json: (plan) => ({ ...poursJson(plan), notes: plan.pours.notes }),
 })
 
 export const stores = planPart({

@@ -9,6 +9,7 @@ import { marksJson } from '../views/marks-view.ts'
 import { moneyJson } from '../views/money-view.ts'
 import { notesJson } from '../views/notes-view.ts'
 import { planLines } from '../views/plan-view.ts'
+import { poursJson } from '../views/pours-view.ts'
 import { repairsJson } from '../views/repairs-view.ts'
 import { stampJson } from '../views/stamp-json.ts'
 import { storesJson } from '../views/stores-view.ts'
@@ -38,6 +39,7 @@ export const planCommand: Command = {
         buildUp: buildUpJson(plan),
         marks: marksJson(plan),
         days: daysJson(plan),
+        ...poursJson(plan),
         stores: storesJson(plan),
         money: moneyJson(plan),
         ...notesJson(plan),

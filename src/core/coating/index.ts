@@ -48,6 +48,27 @@ export type { CoverageBand, LossBand, LossCause } from './loss-bands.ts'
 export { brushCoverageBands, lossBands } from './loss-bands.ts'
 export type { Mix, MixDensities, MixMasses, MixRatio, MixVolume } from './mix.ts'
 export { mix, mixMasses } from './mix.ts'
+export {
+  type ChainedPour,
+  type ChainInput,
+  chainPours,
+  type PotClock,
+  poursNeeded,
+  type Run,
+  type Stretch,
+  workingMinutes,
+} from './pours/chain-pours.ts'
+export { roundedTable } from './pours/rounded-table.ts'
+export {
+  airThatDoes,
+  type Crew,
+  type RunFault,
+  type RunInput,
+  type RunRemedies,
+  runFault,
+  runRemedies,
+} from './pours/run-remedies.ts'
+export { trayFillings } from './pours/tray-fillings.ts'
 export type { Range } from './spread-band.ts'
 export { filmLeft, meanTexture, spreadBand } from './spread-band.ts'
 export type { VocPart } from './voc.ts'

@@ -69,7 +69,10 @@ export type MixMasses = {
  * @param poured volumes in m³. @param densities kg/m³ from the data sheets.
  * @returns kg each. A ratio by volume is not the ratio by weight unless the densities are equal.
  */
-export function mixMasses(poured: Mix, densities: MixDensities): MixMasses {
+export function mixMasses(
+  poured: Pick<Mix, 'baseVolume' | 'hardenerVolume' | 'thinnerVolume'>,
+  densities: MixDensities,
+): MixMasses {
   return {
     baseMass: poured.baseVolume * densities.base,
     hardenerMass: poured.hardenerVolume * densities.hardener,

@@ -1,4 +1,6 @@
 /** A mix card: the cup in section with its levels, each part in ml and g, and the clock times of the pour. */
+
+import { type MixAmounts, type MixPart, mixAmounts, partKey } from '#plan'
 import { fittedLines } from '../blocks.ts'
 import { type FigureStyle, figureDrawing } from '../figure.ts'
 import { noteFlag } from '../flags.ts'
@@ -9,7 +11,6 @@ import type { Strip } from '../strips.ts'
 import type { StyleName } from '../type-styles.ts'
 import { cup } from './cup.ts'
 import type { DayPour, Pour } from './day-data.ts'
-import { type MixAmounts, type MixPart, mixAmounts, partKey } from './mix-amounts.ts'
 
 export type CardSize = {
   readonly perRow: number

@@ -1,4 +1,6 @@
 /** Pours as lines of a table, for a day with more of them than there is room for cards. */
+
+import { type MixAmounts, type MixPart, mixAmounts } from '#plan'
 import { fittedLines } from '../blocks.ts'
 import type { Figure } from '../figure.ts'
 import type { Kit } from '../kit.ts'
@@ -15,7 +17,6 @@ import {
   tableRow,
 } from '../table.ts'
 import type { DayPour } from './day-data.ts'
-import { type MixAmounts, type MixPart, mixAmounts } from './mix-amounts.ts'
 
 export type MixedPour = DayPour & { readonly amounts: MixAmounts }
 type Part = MixPart['part']

@@ -1,7 +1,8 @@
 /** Every step, day by day, with the numbers that stand on the day sheets, and its pours. */
+
+import { partKey } from '#plan'
 import { heading, lineStrip } from '../blocks.ts'
 import { type DayData, dayData } from '../day-sheet/day-data.ts'
-import { partKey } from '../day-sheet/mix-amounts.ts'
 import { type MixedPour, mixedOf } from '../day-sheet/mix-table.ts'
 import { timesOf } from '../day-sheet/steps-list.ts'
 import { nameOf } from '../day-sheet/tape.ts'

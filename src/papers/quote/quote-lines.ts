@@ -3,7 +3,7 @@
  * part of the price of materials and consumables and is shared over the two so that every line adds up to the coin.
  */
 import type { Plan } from '#plan'
-import { shareOut } from '../day-sheet/mix-amounts.ts'
+import { shareOut } from './share-out.ts'
 
 type Estimate = NonNullable<Plan['money']>
 

@@ -168,7 +168,7 @@ const order = ['worked', 'measured', 'sheet', 'typical', 'assumed'] as const
 export const weakestOf = (parts: readonly Part[]): Part['certainty'] =>
   order[Math.max(0, ...parts.map(({ certainty }) => order.indexOf(certainty)))] ?? 'worked'
 
-/** One part of one pour: the mixed paint of a coat, split evenly over its pours and by the ratio. */
+/** One part of one pour: what its area takes of mixed paint, by the ratio; the card has it in whole millilitres. */
 export function pourWay(
   told: Told,
   ref: { readonly step: string; readonly nr: number; readonly of: PourPart },
@@ -208,11 +208,9 @@ function mixedPart(
   told: Told,
   { pour, layer, sheet }: { readonly pour: Pour; readonly layer: ZoneLayer; readonly sheet: ResolvedSheet },
 ): Part {
-  const coat = over(times(...coveredArea(told, layer)), spreadPart(told, layer, sheet))
+  const area = given({ name: 'pourArea', key: 'areaM2', value: pour.areaM2, certainty: 'worked' })
   return worked(
     { name: 'mixed', of: layer.name, key: 'volumeM3', certainty: pour.certainty },
-    pour.of === 1
-      ? coat
-      : over(coat, given({ name: 'pours', key: 'count', value: pour.of, certainty: 'worked' })),
+    over(pour.of === 1 ? times(...coveredArea(told, layer)) : area, spreadPart(told, layer, sheet)),
   )
 }

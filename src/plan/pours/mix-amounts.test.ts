@@ -1,12 +1,11 @@
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { mixAmounts } from '#plan'
 import { paperPlan } from '../../../test/support/paper-plan.ts'
-import { mixAmounts, shareOut } from './mix-amounts.ts'
 
 const pour = paperPlan.pours.pours[0]!
 
 describe('mixAmounts', () => {
-  it('rounds so that the parts add up to what the cup reads', () => {
+  it('has the level of the cup after each part, and the last is the whole', () => {
     const { parts, readyMl } = mixAmounts(pour)
     expect(parts.map((part) => [part.part, part.ml, part.toMl])).toEqual([
       ['A', 410, 410],
@@ -23,7 +22,7 @@ describe('mixAmounts', () => {
   it('goes to tenths of a millilitre when a part is a few drops', () => {
     const { parts, decimals } = mixAmounts({
       ...pour,
-      partsM3: [0.000324, 0.00000648],
+      partsM3: [0.000324, 0.0000065],
       thinnerM3: 0,
       thinnerKg: 0,
     })
@@ -35,25 +34,8 @@ describe('mixAmounts', () => {
     const bead = mixAmounts({ ...pour, additiveM3: 0.0001 }).parts.at(-1)
     expect(bead).toEqual({ part: 'bead', ml: 100 })
   })
-})
 
-describe('shareOut', () => {
-  it('sums to the rounded sum and moves no part by a whole step', () => {
-    const amount = fc.double({ min: 0, max: 5000, noNaN: true })
-    fc.assert(
-      fc.property(
-        fc.array(amount, { minLength: 1, maxLength: 6 }),
-        fc.constantFrom(1, 0.1),
-        (values, step) => {
-          const shared = shareOut(values, step)
-          const sum = values.reduce((total, value) => total + value, 0)
-          const total = shared.reduce((all, value) => all + value, 0)
-          expect(Math.abs(total - sum)).toBeLessThanOrEqual(step / 2 + 1e-6)
-          shared.forEach((value, index) => {
-            expect(Math.abs(value - values[index]!)).toBeLessThan(step + 1e-6)
-          })
-        },
-      ),
-    )
+  it('fills the tray with all of it', () => {
+    expect(mixAmounts(pour).trayMl).toEqual([226, 226, 225])
   })
 })

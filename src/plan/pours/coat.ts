@@ -1,0 +1,148 @@
+/** One coat on one zone with all its pours depend on: its runs, its crew, its air and the clocks of its product. */
+import { type PotClock, type Run, runFault } from '#core/coating'
+import { hoursAt } from '#core/cure'
+import { type AirAt, type Placed, wholeSlots } from '#core/schedule'
+import type { AirOf } from '../air-at.ts'
+import { weakest } from '../certainty.ts'
+import type { Known } from '../known.ts'
+import type { BuildUps, ClockName, Days, Pour, Quantities, ResolvedSheet, Steps, WorkStep } from '../types.ts'
+import type { Runs, ZoneRun } from './runs.ts'
+
+export type PoursInput = {
+  readonly steps: Steps
+  readonly days: Days
+  readonly buildUps: BuildUps
+  readonly quantities: Quantities
+  readonly runs: Runs
+  readonly airOf: AirOf
+  readonly known: Known
+}
+
+/** What is looked up for every coat. */
+export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf'> & {
+  readonly placed: ReadonlyMap<string, Placed>
+  readonly sheets: ReadonlyMap<string, ResolvedSheet>
+  readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
+  readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
+}
+
+export const shelfOf = ({ known, runs, airOf, days, buildUps, quantities }: PoursInput): Shelf => ({
+  known,
+  runs,
+  airOf,
+  placed: new Map(days.placed.map((one) => [one.step, one])),
+  sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
+  layers: new Map(buildUps.layers.map((layer) => [layer.id, layer])),
+  quantities: new Map(quantities.layers.map((quantity) => [quantity.id, quantity])),
+})
+
+/** A run of this coat, broken where a lap hides when it has to be. */
+export type CoatRun = Run & Pick<ZoneRun, 'where' | 'lengthM'>
+
+export type Coat = {
+  readonly step: WorkStep
+  readonly sheet: ResolvedSheet
+  readonly mixedM3: number
+  readonly thinnerShare: number
+  readonly additiveShare: number
+  readonly crew: number
+  readonly startMinute: number
+  /** m² in a minute. */
+  readonly pace: number
+  readonly leadMinutes: number
+  readonly runs: readonly CoatRun[]
+  /** A lap would show: it is tipped off, and has to be laid wet into wet. */
+  readonly shows: boolean
+  readonly airAt: AirAt
+  readonly potAt: (minute: number) => PotClock
+  readonly wetEdgeAt: (minute: number) => number
+  readonly certainty: Pour['certainty']
+}
+
+export function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | undefined {
+  const zoneLayer = `${step.zone}:${step.layer}`
+  const sheet = shelf.sheets.get(step.sheet ?? '')
+  const layer = shelf.layers.get(zoneLayer)
+  const quantity = shelf.quantities.get(zoneLayer)
+  if (step.coat === undefined || !sheet || !layer || !quantity) return undefined
+  const crew = placed.pieces[0]?.people.length ?? 1
+  const areaM2 = step.areaM2 ?? 0
+  if (!(areaM2 > 0)) return undefined
+  const airAt = shelf.airOf(step.air)
+  const bare: Coat = {
+    step,
+    sheet,
+    mixedM3: quantity.mixedPerCoatM3,
+    thinnerShare: layer.thinnerShare.value,
+    additiveShare: layer.additiveShare,
+    crew,
+    startMinute: placed.startMinute + wholeSlots(step.setUpMinutes),
+    pace: areaM2 / workMinutesOf(step, crew),
+    leadMinutes: shelf.known.mixLeadMinutes.value,
+    runs: [],
+    shows: step.method === 'roll and tip',
+    airAt,
+    potAt: (minute) => potIn(sheet, airAt(Math.floor(minute / 60))),
+    wetEdgeAt: (minute) => wetEdge(shelf.known.wetEdgeMinutes.value, airAt(Math.floor(minute / 60))),
+    certainty: weakest(quantity.certainty, sheet.clocks.potLife?.certainty),
+  }
+  const whole: readonly ZoneRun[] = [{ where: 'whole', share: 1, lapPlaces: 0 }]
+  const runs = (shelf.runs[step.zone ?? ''] ?? whole).flatMap((run) => broken(bare, run, shelf.known))
+  return { ...bare, runs }
+}
+
+/** As a whole where it can be laid so; else at every place where a lap hides, about evenly. */
+function broken(coat: Coat, { where, share, lengthM, lapPlaces }: ZoneRun, known: Known): readonly CoatRun[] {
+  const area = share * (coat.step.areaM2 ?? 0)
+  const whole = { where, area, ...(lengthM === undefined ? {} : { lengthM }) }
+  if (lapPlaces === 0 || faultOf(coat, whole, known) === undefined) return [whole]
+  const of = lapPlaces + 1
+  return Array.from({ length: of }, () => ({
+    where,
+    area: area / of,
+    ...(lengthM === undefined ? {} : { lengthM: lengthM / of }),
+  }))
+}
+
+function workMinutesOf(step: WorkStep, crew: number): number {
+  const pace = step.paces.filter((one) => one.crew <= crew).at(-1)
+  return pace ? pace.personMinutes / pace.crew : 1
+}
+
+/** Induction is a wait, pot life a limit: each is read to its own safe side. */
+function minutesAt(sheet: ResolvedSheet, clock: ClockName, airC: number): number | undefined {
+  const table = sheet.clocks[clock]?.value
+  if (!table) return undefined
+  const { hours } = hoursAt(table, airC, clock === 'potLife' ? 'most' : 'least')
+  return Number.isFinite(hours) ? hours * 60 : table[0]!.hours * 60
+}
+
+/** A pot at a temperature; a one-part has no end: the tray is topped up as it empties. */
+export const potIn = (sheet: ResolvedSheet, airC: number): PotClock => ({
+  induction: minutesAt(sheet, 'induction', airC) ?? 0,
+  life: minutesAt(sheet, 'potLife', airC) ?? Number.POSITIVE_INFINITY,
+})
+
+/** COMMON PRACTICE: what dries by solvent and cure alike halves for each 10 °C, as pot lives do. */
+const wetEdge = (minutesAt20: number, airC: number): number => minutesAt20 * 2 ** ((20 - airC) / 10)
+
+/** A run as the sums of the coating room take it. */
+export const asked = (coat: Coat, { area }: Pick<CoatRun, 'area'>, start: number) => ({
+  area,
+  start,
+  lead: coat.leadMinutes,
+  wetEdge: coat.shows ? coat.wetEdgeAt(start) : Number.POSITIVE_INFINITY,
+  leastWork: coat.shows ? coat.leadMinutes : 0,
+  potAt: coat.potAt,
+})
+
+/** Two lay while one of them mixes; one alone has to stop, and a wide run dries behind him. */
+export const crewOf = (coat: Coat, known: Known) => ({
+  people: coat.crew,
+  pace: coat.pace,
+  break: coat.crew > 1 ? 0 : coat.leadMinutes,
+  most: coat.shows && coat.crew === 1 ? known.runAloneMostM2.value : Number.POSITIVE_INFINITY,
+})
+
+export const faultOf = (coat: Coat, run: CoatRun, known: Known) =>
+  runFault(asked(coat, run, coat.startMinute), crewOf(coat, known))

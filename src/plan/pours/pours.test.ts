@@ -1,0 +1,158 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { type Plan, plan } from '#plan'
+import { planInput, projectRaw, sampleInput, sampleRaw, withCell } from '../../../test/support/samples.ts'
+
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0)
+const plans = (['open-powerboat', 'deck-only', 'cruiser-topsides'] as const).map(
+  (name) => [name, plan(sampleInput(name))] as const,
+)
+
+const byStep = ({ pours }: Plan): readonly (readonly Plan['pours']['pours'][number][])[] => {
+  const steps = new Set(pours.pours.map(({ step }) => step))
+  return [...steps].map((step) => pours.pours.filter((pour) => pour.step === step))
+}
+
+describe.each(plans)('the mix cards of %s', (_, made) => {
+  it('hold whole millilitres, or tenths where a part is a few drops, that add up on each card', () => {
+    for (const pours of byStep(made)) {
+      const parts = pours.flatMap((pour) => [...pour.partsM3, pour.thinnerM3])
+      const step = parts.some((part) => part > 0 && part < 19e-6) ? 0.1 : 1
+      for (const part of parts) {
+        const steps = (part * 1e6) / step
+        expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-6)
+      }
+      for (const pour of pours) expect(pour.readyM3).toBeCloseTo(sum([...pour.partsM3, pour.thinnerM3]), 12)
+    }
+  })
+
+  it('go into the tray without a rest, 300 ml at most at a time', () => {
+    const rolled = made.pours.pours.filter(({ trayM3 }) => trayM3.length > 0)
+    expect(rolled.length).toBeGreaterThan(0)
+    for (const pour of rolled) {
+      expect(Math.abs(sum(pour.trayM3) - pour.readyM3)).toBeLessThanOrEqual(0.5e-6 + 1e-12)
+      expect(Math.max(...pour.trayM3)).toBeLessThanOrEqual(300e-6 + 1e-12)
+    }
+  })
+
+  it('cover each run once, and end where it ends', () => {
+    for (const pours of byStep(made)) {
+      const runs = pours.flatMap((pour) => pour.runs)
+      for (const nr of new Set(runs.map((run) => run.nr))) {
+        const own = runs.filter((run) => run.nr === nr)
+        expect(sum(own.map(({ areaM2 }) => areaM2))).toBeCloseTo(own[0]!.runM2, 9)
+      }
+      expect(new Set(runs.map((run) => run.nr)).size).toBe(runs[0]!.of)
+      pours.forEach((pour, index) => {
+        if (index === 0) expect(pour.intoWet).toBe(false)
+        else expect(pour.intoWet).toBe(pours[index - 1]!.runs.at(-1)!.nr === pour.runs[0]!.nr)
+      })
+    }
+  })
+
+  it('are laid one after the other, each mixed before the one before it is laid up', () => {
+    for (const pours of byStep(made))
+      pours.slice(1).forEach((pour, index) => {
+        expect(pour.useFromMinute).toBeGreaterThan(pours[index]!.useFromMinute)
+        expect(pour.mixAtMinute).toBeLessThanOrEqual(pour.useFromMinute - 5)
+      })
+  })
+})
+
+const [, powerboat] = plans[0]!
+
+describe('runs', () => {
+  it('are the two sides of a round zone, whose areas are those of the surface', () => {
+    const [, cruiser] = plans[2]!
+    const both = [...cruiser.surfaces.zones, ...powerboat.surfaces.zones].filter(
+      ({ kind, side }) => kind === 'topsides' && side === 'both',
+    )
+    for (const zone of both) {
+      const pours = cruiser.pours.pours.filter((pour) => pour.zone === zone.id)
+      expect(new Set(pours.flatMap(({ runs }) => runs.map(({ where }) => where)))).toEqual(
+        new Set(['port', 'starboard']),
+      )
+    }
+  })
+
+  it('are as many as there are lids', () => {
+    const lids = powerboat.pours.pours.filter(({ zone }) => zone === 'hatches')
+    expect(lids.length).toBeGreaterThan(0)
+    for (const { runs } of lids) {
+      expect(runs[0]!.of).toBe(4)
+      expect(runs[0]!.where).toBe('piece')
+    }
+  })
+})
+
+/** One person, and so many places where a lap hides along each run. */
+const alone = (lapPlaces?: number): Plan => {
+  const { work, ...rest } = sampleInput('cruiser-topsides')
+  const first = work.shifts[0]!.person
+  const zones = work.zones.map(({ lapPlaces: _, ...zone }) =>
+    lapPlaces === undefined ? zone : { ...zone, lapPlaces },
+  )
+  return plan({
+    ...rest,
+    work: { ...work, zones, shifts: work.shifts.filter(({ person }) => person === first) },
+  })
+}
+
+describe('a run that one person cannot lay', () => {
+  const faults = ({ notes }: Plan) => notes.filter(({ code }) => code === 'pours.runTooWideAlone')
+  const before = alone()
+  const zone = String(faults(before)[0]?.data.zone)
+
+  it('is a fault that says in figures what would do', () => {
+    const [fault] = faults(before)
+    expect(fault?.severity).toBe('fault')
+    expect(fault?.data.areaM2).toBeGreaterThan(8)
+    expect(fault?.data.pieceM2).toBeLessThanOrEqual(8)
+    expect(fault?.data.pieces).toBe(Math.ceil(Number(fault?.data.areaM2) / Number(fault?.data.pieceM2)))
+    // Two at 7 m² an hour.
+    expect(fault?.data.pairMinutes).toBeCloseTo((Number(fault?.data.areaM2) / 7) * 60, 0)
+  })
+
+  it('is broken where a lap hides, and then is none', () => {
+    const places = Number(faults(before)[0]?.data.pieces) - 1
+    const cut = alone(places)
+    expect(faults(cut).filter(({ data }) => data.zone === zone)).toEqual([])
+    const gloss = new Set(
+      cut.steps.steps.flatMap(({ id, method }) => (method === 'roll and tip' ? [id] : [])),
+    )
+    const runs = cut.pours.pours
+      .filter((pour) => pour.zone === zone && gloss.has(pour.step))
+      .flatMap((pour) => pour.runs)
+    expect(Math.max(...runs.map(({ runM2 }) => runM2))).toBeLessThanOrEqual(8)
+  })
+})
+
+describe('pot lives nobody would believe', () => {
+  it('never make a figure that is none', () => {
+    const life = fc.oneof(
+      fc.constantFrom('20C: 1min', '0C: 9999h', '20C: 6min, 40C: 1min'),
+      fc.constant('35C: 2h'),
+    )
+    const induction = fc.constantFrom('20C: 0min', '20C: 30min', '5C: 20h')
+    const sheets = [...new Set(powerboat.pours.pours.map(({ sheet }) => sheet))]
+    fc.assert(
+      fc.property(life, induction, fc.constantFrom(...sheets), (potLife, stands, sheet) => {
+        const raw = withCell(
+          withCell(sampleRaw('open-powerboat'), 'work', ['sheets', sheet, 'potLife'], potLife),
+          'work',
+          ['sheets', sheet, 'induction'],
+          stands,
+        )
+        const { pours } = plan(planInput(projectRaw(raw), undefined))
+        const numbers = (value: unknown): readonly number[] =>
+          typeof value === 'number'
+            ? [value]
+            : value && typeof value === 'object'
+              ? Object.values(value).flatMap(numbers)
+              : []
+        expect(numbers(pours).filter((value) => !Number.isFinite(value))).toEqual([])
+      }),
+      { numRuns: 6 },
+    )
+  })
+})
