@@ -50,6 +50,8 @@ const losses = {
 } as const satisfies Fields
 
 const coating = {
+  gritStep: number('How many times finer the next grit of a ladder is at most.'),
+  gritOverFilm: number('Grain over the dry film that levels its scratches, at most.'),
   trayPour: volume('Paint in the tray at a time.'),
   mixLead: time('The next pour is mixed so long before it is wanted, after its induction.'),
   paceTwo: pace('Roll and tip, two people.'),

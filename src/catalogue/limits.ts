@@ -57,6 +57,8 @@ const knifeLoss = guessedFrom('the least loss of a roller', { lossKnife: '10 %' 
 
 const coating = assumed(
   {
+    gritStep: '2',
+    gritOverFilm: '2.5',
     trayPour: '250 ml',
     mixLead: '5 min',
     wetEdge: '5 min',

@@ -5,6 +5,7 @@ import { planningC, type Work } from '#job'
 import { weakest } from './certainty.ts'
 import type { Known } from './known.ts'
 import type { Stage } from './remember.ts'
+import { ladderOf, scratchNotes } from './sheets/ladder-of.ts'
 import { resolveSheet } from './sheets/resolve-sheet.ts'
 import { solventIn, solventNotes } from './sheets/solvent-in.ts'
 import { defaultMethod, lossOf, type Roughness, spreadOf, textureOf } from './sheets/spread-of.ts'
@@ -60,6 +61,7 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     layers,
     notes: [
       ...layers.flatMap((layer) => layerNotes(layer, sheets)),
+      ...layers.flatMap((layer) => scratchNotes(layer, input.known)),
       ...layers.flatMap((layer) => {
         const sheet = sheets.find((one) => one.id === layer.sheet)
         const { vocLimits: limits } = input.known
@@ -129,12 +131,19 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
       ...spread,
       sandBefore: layer.sandBefore ?? '',
       sandBetween: layer.sandBetween ?? '',
+      ladder: ladderOf(
+        { filled: isFilled(below.at(-1), shelf), sandBefore: layer.sandBefore ?? '' },
+        shelf.known,
+      ),
     },
   ]
 }
 
 const sheetOf = (layer: LayerItem, { sheets }: Shelf): ResolvedSheet | undefined =>
   sheets.find((one) => one.id === layer.sheet)
+
+const isFilled = (layer: LayerItem | undefined, shelf: Shelf): boolean =>
+  layer !== undefined && ['filler', 'fairing'].includes(sheetOf(layer, shelf)?.role ?? '')
 
 const isBeaded = ({ additive, broadcast }: LayerItem): boolean =>
   (additive?.value ?? 0) > 0 || (broadcast?.value ?? 0) > 0

@@ -45,6 +45,9 @@ export type Known = {
   /** What bonds to what. */
   readonly bonds: BondBook
   readonly grits: readonly Grit[]
+  /** How many times finer the next grit of a ladder is, and grain over film, at most. */
+  readonly gritStep: Sure<number>
+  readonly gritOverFilm: Sure<number>
   readonly lossByMethod: Readonly<Record<string, Seen>>
   /** How many times the paint of a smooth surface each texture takes. */
   readonly textures: { readonly grit: Sure<number>; readonly moulded: Sure<number> }

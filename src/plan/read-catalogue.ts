@@ -16,6 +16,8 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     sheets: new Map(Object.entries(catalogue.sheets).map(([id, row]) => [id, genericSheet(id, row)])),
     bonds: bondBook(catalogue),
     grits: gritsIn(catalogue),
+    gritStep: limit(catalogue, 'gritStep'),
+    gritOverFilm: limit(catalogue, 'gritOverFilm'),
     lossByMethod: lossesOf(catalogue),
     textures: { grit: limit(catalogue, 'textureGrit'), moulded: limit(catalogue, 'textureMoulded') },
     sandedByRole: sandedOf(catalogue),

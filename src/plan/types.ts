@@ -293,6 +293,8 @@ export type ZoneLayer = {
   readonly vocKgPerM3?: Sure<number>
   readonly sandBefore: string
   readonly sandBetween: string
+  /** Grits that the surface below is sanded with, one after the other; the last is `sandBefore`. */
+  readonly ladder: readonly string[]
 }
 export type BuildUps = {
   readonly sheets: readonly ResolvedSheet[]
@@ -371,6 +373,9 @@ export type WorkStep = Step & {
   /** Tape that is pulled when the coat is on. */
   readonly tapeOffM?: number
   readonly grit?: string
+  /** All grits one after the other where it takes more than one; the coarser ones only over what was filled. */
+  readonly grits?: readonly string[]
+  readonly filledM2?: number
   readonly method?: string
   /** Person-hours at the smallest crew. */
   readonly hours: number

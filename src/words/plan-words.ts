@@ -38,6 +38,8 @@ const buildUps: Readonly<Record<string, string>> = {
     '{name} is thinned by {thinnerShare}; {grade, select, undefined {its thinner} other {“{grade}”}} wants at least {leastShare} of it. It may drag and show the brush.',
   'buildup.thinnerNone':
     'The sheet of {name} lists no thinner for {method} at {airC}. The share of the layer is taken; add the grade, or choose another way of putting it on.',
+  'buildup.scratchesShow':
+    'The scratches of {grit} show through {name}: all its coats together are {filmUm} dry. Go on to {finer} before it, or lay more.',
   'buildup.solventOver':
     '{name} as put on holds {vocKgPerM3} of solvent; {rules} allows {limitKgPerM3} in a coating of its kind ({vocWhat}). {isOverUnthinned, select, true {It is over that without any thinner.} other {Thin it by no more than {thinnerMostShare}.}} Which limit holds for you is for local law to say.',
   'buildup.windowsOverlap':

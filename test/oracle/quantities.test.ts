@@ -40,7 +40,37 @@ function panelArea(raw: RawSample, zone: string): number {
   }, 0)
 }
 
-/** Square metres a cubic metre of mixed paint covers in one coat. */
+/** What a zone's layer lies on eats so many times the paint of a smooth surface, coat by coat. */
+function textureFactor(raw: RawSample, own: Cells, zoneId: string): number {
+  if (own.coverage !== undefined) return 1
+  const grit = Number(limitCell('textureGrit'))
+  const layers = Object.values(itemsOf(raw.work, 'layers')).filter((layer) =>
+    idsIn(layer.zones).includes(zoneId),
+  )
+  const below = layers.slice(0, layers.indexOf(own))
+  const hasBead = (layer: Cells) => layer.additive !== undefined
+  const roleOf = (layer: Cells) => sheetCell(raw, layer.sheet!, 'role')
+  const zone = itemsOf(raw.work, 'zones')[zoneId]!
+  const ground = Object.values(itemsOf(raw.work, 'findings')).some(
+    ({ zone: at, kind }) => at === zoneId && /non-skid$/.test(kind!),
+  )
+  const faired = below.some(
+    (layer) =>
+      /^(filler|fairing)$/.test(roleOf(layer) ?? '') && cell.share(layer.coverShare ?? '100 %') >= 0.5,
+  )
+  const drawn = Object.values(itemsOf(raw.work, 'marks')).some((mark) => mark.zone === zoneId)
+  let under = 1
+  if (below.some((layer) => hasBead(layer) || roleOf(layer) === 'non-skid')) under = grit
+  else if (!drawn && !ground && !faired && zone.texture === 'bonded grit') under = grit
+  else if (!drawn && !ground && !faired && zone.texture === 'moulded non-skid')
+    under = Number(limitCell('textureMoulded'))
+  let all = 0
+  for (let coat = 1; coat <= Number(own.coats); coat++)
+    all += coat > 1 && hasBead(own) ? Math.max(under, grit) : under
+  return all / Number(own.coats)
+}
+
+/** Square metres a cubic metre of mixed paint covers in one coat of a smooth surface. */
 function spread(raw: RawSample, layer: Cells): number {
   const printed = layer.coverage ?? (layer.dryFilm ? undefined : sheetCell(raw, layer.sheet!, 'coverage'))
   if (printed !== undefined) return cell.coverage(printed)
@@ -60,7 +90,8 @@ type Litres = { readonly mixed: number; readonly thinner: number; readonly addit
 
 function litresOf(subject: Subject, layer: Cells, zone: string): Litres & { readonly area: number } {
   const area = zoneArea(subject, zone) * cell.share(layer.coverShare ?? '100 %')
-  const mixed = (area * Number(layer.coats)) / spread(subject.raw, layer)
+  const mixed =
+    ((area * Number(layer.coats)) / spread(subject.raw, layer)) * textureFactor(subject.raw, layer, zone)
   return {
     area,
     mixed,

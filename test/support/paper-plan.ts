@@ -77,6 +77,7 @@ const layer = (
   spreadFrom: 'coverage',
   sandBefore: 'P120',
   sandBetween: '',
+  ladder: [],
   ...rest,
 })
 

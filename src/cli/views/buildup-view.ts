@@ -68,6 +68,7 @@ export const buildUpJson = (plan: Plan) => ({
       ...(layer.spreadBand
         ? { spreadLeastM2PerL: layer.spreadBand[0] / 1000, spreadMostM2PerL: layer.spreadBand[1] / 1000 }
         : {}),
+      ...(layer.ladder.length > 0 ? { ladder: layer.ladder } : {}),
       textureFactor: layer.texture.value,
       ...(layer.filmLeftM ? { filmLeftUm: layer.filmLeftM.value * 1e6 } : {}),
       ...(layer.vocKgPerM3 ? { vocKgPerM3: layer.vocKgPerM3.value } : {}),

@@ -44,6 +44,7 @@ export {
   wetFilm,
   wetFilmFromSpread,
 } from './film.ts'
+export { fillsScratches, gritLadder } from './ladder/grit-ladder.ts'
 export type { CoverageBand, LossBand, LossCause } from './loss-bands.ts'
 export { brushCoverageBands, lossBands } from './loss-bands.ts'
 export type { Mix, MixDensities, MixMasses, MixRatio, MixVolume } from './mix.ts'

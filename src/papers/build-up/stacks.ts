@@ -93,7 +93,7 @@ function stackLayer(plan: Stacked, { layer, zone, zones }: Of): StackLayer {
       certainty: weakest(own.map((one) => one.certainty)),
     },
     ...(recoat ? { recoat } : {}),
-    sandBefore: wanted(layer.sandBefore),
+    sandBefore: layer.ladder.length > 1 ? layer.ladder.join(', ') : wanted(layer.sandBefore),
     sandBetween: wanted(layer.sandBetween),
     spot: layer.areaM2 < spotShare * zone.areaM2,
   }

@@ -1,5 +1,7 @@
 /** The layers of one zone: sand, mask, coat, wait, sand between, coat again. */
+import type { Certainty } from '#core/note'
 import type { Need } from '#core/schedule'
+import { weakest } from '../certainty.ts'
 import { minutesOf } from '../minutes.ts'
 import { recoatFor } from '../sheets/recoat.ts'
 import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
@@ -84,7 +86,7 @@ const wantsSanding = (grit: string): boolean => grit !== '' && grit !== 'none'
 function sandBefore(context: StepContext, spot: Spot): void {
   const { layer, zone } = spot
   if (!wantsSanding(layer.sandBefore)) return
-  const rate = sandRate(context.rates, layer.sandBefore)
+  const { hours, certainty } = ladderHours(context, spot)
   context.draft.add({
     id: sandId(layer, 1),
     kind: 'sand',
@@ -93,9 +95,10 @@ function sandBefore(context: StepContext, spot: Spot): void {
     zone: zone.id,
     layer: layer.layer,
     grit: layer.sandBefore,
+    ...(layer.ladder.length > 1 ? { grits: layer.ladder, filledM2: filledUnder(spot) } : {}),
     areaM2: zone.areaM2,
-    personHours: zone.areaM2 * rate.value,
-    certainty: rate.certainty,
+    personHours: hours,
+    certainty,
     crew: { least: 1, most: context.crew },
     air: placeOf(zone),
     barred: barredFrom(context, sheetsUnder(context, spot)),
@@ -107,6 +110,24 @@ function sandBefore(context: StepContext, spot: Spot): void {
       ...onHosts(context, spot),
     ],
   })
+}
+
+const filledUnder = ({ previous }: Spot): number => (previous && isFiller(previous) ? previous.areaM2 : 0)
+
+/** The last grit goes over the whole zone; those before it only over what was filled. */
+function ladderHours(
+  { rates }: StepContext,
+  spot: Spot,
+): { readonly hours: number; readonly certainty: Certainty } {
+  const { layer, zone } = spot
+  const each = layer.ladder.map((grit, at) => {
+    const rate = sandRate(rates, grit)
+    return { ...rate, hours: rate.value * (at === layer.ladder.length - 1 ? zone.areaM2 : filledUnder(spot)) }
+  })
+  return {
+    hours: each.reduce((sum, { hours }) => sum + hours, 0),
+    certainty: weakest(...each.map(({ certainty }) => certainty)),
+  }
 }
 
 function coatStep(context: StepContext, spot: Spot, coat: number): void {

@@ -14,6 +14,7 @@ import type {
   SheetQuantity,
   Steps,
   Stores,
+  WorkStep,
 } from '../types.ts'
 import { storeItem } from './store-item.ts'
 
@@ -52,6 +53,7 @@ export function usesOf(
   const { known } = input
   const ofSteps = input.steps.steps.flatMap((step) =>
     (known.consumablesByKind[step.kind] ?? []).flatMap((id): readonly ConsumableUse[] => {
+      if (id === 'disc' && step.grits) return ladderDiscs(step, step.grits, known)
       const worn = id === 'disc' ? discFor(step.grit ?? '', known) : id
       const rate = known.consumableRates.find((one) => one.id === worn)
       if (!rate) return []
@@ -77,6 +79,19 @@ export function usesOf(
     })),
   ]
 }
+
+/** The last grit over all of it, those before it over what was filled. */
+const ladderDiscs = (
+  { areaM2 = 0, filledM2 = 0 }: WorkStep,
+  grits: readonly string[],
+  known: Known,
+): readonly ConsumableUse[] =>
+  grits.map((grit, at) => ({
+    consumable: discFor(grit, known),
+    driver: 'areaM2',
+    quantity: at === grits.length - 1 ? areaM2 : filledM2,
+    times: 1,
+  }))
 
 /** The disc of the grit, or the nearest there is that is no coarser. */
 function discFor(grit: string, known: Known): string {
