@@ -8,7 +8,7 @@ const steps: Readonly<Record<string, string>> = {
   'pour.covers':
     '{count, plural, =1 {{where, select, port {Port side} starboard {Starboard side} stern {Stern} bow {Flat bow} piece {Piece} other {All of it}}{of, plural, =1 {} other {{where, select, whole {, stretch {nr, number} of {of, number}} piece { {nr, number} of {of, number}} other {, run {nr, number} of {of, number}}}}}, {part, select, yes {{areaM2} of its {runM2}} other {{areaM2}}}{wet, select, yes {, wet into the pour before} other {}}.} other {# runs, {areaM2} in all.}}',
   'pour.tray':
-    '{count, plural, one {Into the tray at once.} other {Into the tray in # fillings of {trayMl}.}}',
+    '{count, plural, one {Into the tray at once.} other {Into the tray in # fillings of {each, number} ml.}}',
   'pour.stir': 'Bead sinks: stir again every {stirMinutes}.',
   'pour.clocks':
     'Mix at {mixClock}, use from {fromClock}{untilClock, select, none {} other { until {untilClock}}}, at {airC}.',

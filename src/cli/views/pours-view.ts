@@ -4,6 +4,7 @@ import {
   describeCover,
   describeHandling,
   describeStep,
+  type MixPart,
   mixAmounts,
   type Plan,
   type Pour,
@@ -39,15 +40,20 @@ function cardLines(plan: Plan, pour: Pour, { words, locale }: Setting): readonly
   const { parts, readyMl, decimals } = mixAmounts(pour)
   const clock = (minute: number): string => words.time(minute * 60_000, plan.days.timeZone)
   const { code, data } = describeStep(plan, pour.step)
-  const named = parts.map(({ part, ml, g }) => {
+  const named = ({ part, ml, g }: MixPart): string => {
     const weight = g === undefined ? '' : ` (${onScales(g)})`
     return `${words.label(`paperMix.${partKey(pour, part)}`)} ${inCup(ml, decimals)}${weight}`
-  })
+  }
+  // What is stirred in on top is no part of what the cup reads.
+  const liquids = parts.filter(({ toMl }) => toMl !== undefined)
+  const cup = liquids.map(named).join(' + ')
+  const sum = liquids.length > 1 ? ` = ${inCup(readyMl, decimals)}` : ''
+  const onTop = parts.filter(({ toMl }) => toMl === undefined).map((part) => `; ${named(part)}`)
   const cover = describeCover(pour)
   const said = [...(cover ? [cover] : []), ...describeHandling(pour)]
   return [
     `  ${words.sentence(code, data)}, ${pour.nr}/${pour.of}`,
-    `    ${named.join(' + ')} = ${inCup(readyMl, decimals)}`,
+    `    ${cup}${sum}${onTop.join('')}`,
     `    ${words.sentence('pour.clocks', {
       mixClock: clock(pour.mixAtMinute),
       fromClock: clock(pour.useFromMinute),

@@ -139,7 +139,7 @@ function cards(kit: Kit, shown: readonly DayPour[], size: CardSize): Strip {
   )
   return stacked(
     rows.flatMap((row, index) => {
-      const height = Math.max(...row.map((pour) => cardHeight(pour, size)))
+      const height = Math.max(...row.map((pour) => cardHeight(kit, pour, size, cardWidth)))
       const strips = row.map((pour, column) =>
         mixCard(kit, pour, { x: x + column * (cardWidth + cardGap), width: cardWidth, height, size }),
       )

@@ -1,6 +1,14 @@
 /** A mix card: the cup in section with its levels, each part in ml and g, and the clock times of the pour. */
 
-import { type MixAmounts, type MixPart, mixAmounts, partKey } from '#plan'
+import {
+  coverTells,
+  describeCover,
+  describeHandling,
+  type MixAmounts,
+  type MixPart,
+  mixAmounts,
+  partKey,
+} from '#plan'
 import { fittedLines } from '../blocks.ts'
 import { type FigureStyle, figureDrawing } from '../figure.ts'
 import { noteFlag } from '../flags.ts'
@@ -27,6 +35,8 @@ export type CardSize = {
   readonly caption: StyleName
   readonly clock: StyleName
   readonly until: StyleName
+  /** Lines that say what it covers and how it is poured out. */
+  readonly said: number
 }
 
 export const cardSizes = {
@@ -40,6 +50,7 @@ export const cardSizes = {
     caption: 'caption',
     clock: 'say',
     until: 'figure',
+    said: 3,
   },
   small: {
     perRow: 4,
@@ -51,6 +62,7 @@ export const cardSizes = {
     caption: 'grid',
     clock: 'body',
     until: 'strong',
+    said: 3,
   },
 } as const satisfies Readonly<Record<string, CardSize>>
 
@@ -61,16 +73,32 @@ const foot = 2
 
 type Sized = { readonly size: CardSize }
 
-/** Cards of one row are as high as the one with most parts. */
-export function cardHeight({ pour }: DayPour, { row, cup: cupSize, title: head }: CardSize): number {
+/** Cards of one row are as high as the one with most to say. */
+export function cardHeight(kit: Kit, { pour }: DayPour, size: CardSize, width: number): number {
   const parts = mixAmounts(pour).parts.length
-  return head.height + Math.max(parts * row, cupSize.height) + foot + clockHeight
+  const said = saidLines(kit, pour, size, width - 2 * inset).length
+  return (
+    size.title.height + Math.max(parts * size.row, size.cup.height) + foot + saidHeight(said) + clockHeight
+  )
+}
+
+const saidLead = 3.3
+const saidHeight = (lines: number): number => (lines === 0 ? 0 : lines * saidLead + 0.8)
+
+function saidLines({ say, setter }: Kit, pour: Pour, { said }: CardSize, width: number): readonly string[] {
+  const cover = coverTells(pour) ? describeCover(pour) : undefined
+  const text = [...(cover ? [cover] : []), ...describeHandling(pour)]
+    .map(({ code, data }) => say.sentence(code, data))
+    .join(' ')
+  return text === '' ? [] : fittedLines(setter, { text, style: 'fine', width, most: said })
 }
 
 export type CardAt = Sized & { readonly x: number; readonly width: number; readonly height: number }
 
 export function mixCard(kit: Kit, { number, pour }: DayPour, { x, width, height, size }: CardAt): Strip {
   const amounts = mixAmounts(pour)
+  const said = saidLines(kit, pour, size, width - 2 * inset)
+  const saidTop = height - clockHeight - saidHeight(said.length)
   return {
     height,
     draw: (top) => [
@@ -82,8 +110,11 @@ export function mixCard(kit: Kit, { number, pour }: DayPour, { x, width, height,
         x: x + inset,
         y: top + size.title.height,
         width: width - 2 * inset,
-        height: height - size.title.height - clockHeight - foot,
+        height: saidTop - size.title.height - foot,
       }),
+      ...said.map((text, index) =>
+        textAt([x + inset, top + saidTop + (index + 0.65) * saidLead], text, 'fine', { ink: 'ink2' }),
+      ),
       ...clocks(kit, pour, { size, x, y: top + height - clockHeight, width }),
     ],
   }

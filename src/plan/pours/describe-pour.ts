@@ -23,11 +23,16 @@ export function describeCover({ runs, areaM2, intoWet }: Pour): StepText | undef
   }
 }
 
+/** Whether zone and area alone do not say it: it is a part of a run, one of several, or laid into the wet. */
+export const coverTells = ({ runs, intoWet }: Pour): boolean =>
+  runs.length > 1 || intoWet || (runs[0] !== undefined && runs[0].of > 1)
+
 /** How it goes into the tray, and how often bead is stirred up again. */
 export function describeHandling({ trayM3, stirMinutes }: Pour): readonly StepText[] {
-  const trayMl = Math.round((trayM3[0] ?? 0) * 1e6)
+  // A tray is filled by the same cup as the parts: in millilitres for everybody.
+  const each = Math.round((trayM3[0] ?? 0) * 1e6)
   return [
-    ...(trayM3.length > 0 ? [{ code: 'pour.tray', data: { count: trayM3.length, trayMl } }] : []),
+    ...(trayM3.length > 0 ? [{ code: 'pour.tray', data: { count: trayM3.length, each } }] : []),
     ...(stirMinutes === undefined ? [] : [{ code: 'pour.stir', data: { stirMinutes } }]),
   ]
 }

@@ -49,7 +49,7 @@ function runsOf(zone: Zone, area: ZoneArea, input: RunsInput): readonly ZoneRun[
   const lapPlaces = zone.lapPlaces ?? 0
   if (all <= 0) return [{ where: 'whole', share: 1, lapPlaces }]
   return pieces.map(({ where, areaM2, lengthM }) => ({
-    where,
+    where: pieces.length === 1 && where === 'piece' ? 'whole' : where,
     share: areaM2 / all,
     ...(lengthM === undefined ? {} : { lengthM }),
     lapPlaces,
@@ -62,7 +62,7 @@ function piecesOf(zone: Zone, area: ZoneArea, { marks, colours, deck }: RunsInpu
     return colours.zones.filter((part) => isOf(part, zone)).flatMap(hullPieces)
   const panels = marks.panels.filter((panel) => panel.zone === zone.id)
   if (area.how === 'marks' && panels.length > 0)
-    return panels.flatMap(({ count, panelAreaM2 }) => alike(count, 'piece', count * panelAreaM2))
+    return panels.flatMap(({ count, panelAreaM2 }) => alike(count, count * panelAreaM2))
   const edges = deck.shapes.find((shape) => shape.zone === zone.id)?.edges ?? []
   if (edges.length > 1) return edges.map((edge) => ({ where: 'piece', areaM2: enclosed(edge) }))
   if (twoSided.has(zone.kind) && area.side === 'both')
@@ -70,7 +70,7 @@ function piecesOf(zone: Zone, area: ZoneArea, { marks, colours, deck }: RunsInpu
       { where: 'port', areaM2: area.areaM2 / 2 },
       { where: 'starboard', areaM2: area.areaM2 / 2 },
     ]
-  return alike(zone.count ?? 1, zone.count === undefined ? 'whole' : 'piece', area.areaM2)
+  return alike(zone.count ?? 1, area.areaM2)
 }
 
 /** They go along both sides and meet at the stem, whoever measured them. */
@@ -91,8 +91,8 @@ const hullPieces = (part: HullZone): readonly Piece[] =>
     ...(part.faces.length === 1 ? { lengthM: Math.max(part.upperLength, part.lowerLength) } : {}),
   }))
 
-const alike = (count: number, where: RunPlace, areaM2: number): readonly Piece[] =>
-  Array.from({ length: count }, () => ({ where, areaM2: areaM2 / count }))
+const alike = (count: number, areaM2: number): readonly Piece[] =>
+  Array.from({ length: count }, () => ({ where: 'piece', areaM2: areaM2 / count }))
 
 /** m², by the trapezoids under its sides. */
 const enclosed = (edge: Outline2): number =>

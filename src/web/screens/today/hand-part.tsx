@@ -1,6 +1,6 @@
 /** The step in hand: who and how long, cautions before it, its pour with clock and cup, and what can be told of it. */
 import { type ReactNode, useState } from 'react'
-import { describeStep } from '#plan'
+import { describeStep, mixAmounts, type Pour } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
@@ -10,6 +10,7 @@ import type { ShownPlan } from '../../worker/messages.ts'
 import { PotClock, type Pots } from '../pot/index.ts'
 import type { DayRow } from './day-rows.ts'
 import { HandCautions } from './hand-cautions.tsx'
+import { inCup } from './in-cup.ts'
 import { PourCup } from './pour-cup.tsx'
 import { TakeReading } from './take-reading.tsx'
 import { stepOf, type TodayState } from './today-state.ts'
@@ -109,7 +110,7 @@ const PourInHand = ({ view, state, row, pots }: PourInHandProps) => {
             notNow={
               state.isToday ? undefined : words.sentence('todayscreen.otherDay', { planDate: state.date })
             }
-            title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { readyM3: pour.readyM3, areaM2: pour.areaM2 })}`}
+            title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { ready: readyOf(pour, view), areaM2: pour.areaM2 })}`}
           />
         </div>
         <PourCup pour={pour} view={view} />
@@ -126,6 +127,11 @@ const PourInHand = ({ view, state, row, pots }: PourInHandProps) => {
       )}
     </>
   )
+}
+
+const readyOf = (pour: Pour, view: JobView): string => {
+  const { readyMl, decimals } = mixAmounts(pour)
+  return inCup(readyMl, decimals, view)
 }
 
 const lastMinute = (pour: DayRow['pours'][number]): number => pour.useUntilMinute ?? pour.mixAtMinute + 60

@@ -1,63 +1,85 @@
-/** One pour in the cup: what goes in, in what order, up to which line. */
-import type { Pour } from '#plan'
+/** One pour in the cup: what goes in, in what order, up to which line; what it covers, and how it goes in the tray. */
+import {
+  coverTells,
+  describeCover,
+  describeHandling,
+  type MixPart,
+  mixAmounts,
+  type Pour,
+  partKey,
+} from '#plan'
 import { labelOf } from '#words'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { Cup } from '../sums/cup.tsx'
 import { cupLevels } from '../sums/cup-levels.ts'
+import { inCup, onScales } from './in-cup.ts'
 
 export type PourCupProps = { readonly pour: Pour; readonly view: JobView }
 
 export const PourCup = ({ pour, view }: PourCupProps) => {
   const { words } = view
-  const parts = partsOf(pour)
-  const levels = cupLevels(parts.map(({ key, volumeM3 }) => ({ key, volumeMl: volumeM3 * 1e6 })))
+  const { parts, decimals } = mixAmounts(pour)
+  const levels = cupLevels(parts.map(({ part, ml }) => ({ key: keys[part], volumeMl: ml })))
   if (levels.length === 0) return null
   const rows = levels.map((level) => {
-    const part = parts.find(({ key }) => key === level.key)
+    const own = parts.find(({ part }) => keys[part] === level.key)!
+    const name = labelOf(labels[partKey(pour, own.part)])
     return {
       level,
-      name: labelOf(part?.label ?? level.key),
+      name,
       amount: (
         <WayFigure
           view={view}
-          of={{ kind: 'pour', step: pour.step, nr: pour.nr, of: part?.key ?? 'base' }}
-          text={words.figure('volumeMl', level.volumeMl)}
+          of={{ kind: 'pour', step: pour.step, nr: pour.nr, of: keys[own.part] }}
+          text={inCup(own.ml, decimals, view)}
           certainty="worked"
           size="mix"
-          label={labelOf(part?.label ?? level.key)}
+          label={name}
         />
       ),
-      to: words.sentence('sumscreen.levelTo', { levelMl: level.toMl }),
-      mass: part?.massKg === undefined ? undefined : words.figure('massKg', part.massKg),
+      // Bead is stirred in on top of what the cup reads.
+      to:
+        own.toMl === undefined
+          ? ''
+          : words.sentence('sumscreen.levelTo', { levelMl: inCup(own.toMl, decimals, view) }),
+      mass: own.g === undefined ? undefined : onScales(own.g, view),
     }
   })
   const label = words.sentence('sumscreen.cupDrawing', {
-    levels: rows.map(({ name, level }) => `${name} ${words.figure('levelMl', level.toMl)}`).join(', '),
+    levels: rows.map(({ name, level }) => `${name} ${inCup(level.toMl, decimals, view)}`).join(', '),
   })
-  return <Cup rows={rows} label={label} />
+  const cover = coverTells(pour) ? describeCover(pour) : undefined
+  const clock = (minute: number): string => words.time(minute * 60_000, view.timeZone)
+  const clocks = {
+    code: 'pour.clocks',
+    data: {
+      mixClock: clock(pour.mixAtMinute),
+      fromClock: clock(pour.useFromMinute),
+      untilClock: pour.useUntilMinute === undefined ? 'none' : clock(pour.useUntilMinute),
+      airC: pour.airC,
+    },
+  }
+  const said = [clocks, ...(cover ? [cover] : []), ...describeHandling(pour)]
+  return (
+    <div>
+      <Cup rows={rows} label={label} />
+      <p className="today-pour-said">{said.map(({ code, data }) => words.sentence(code, data)).join(' ')}</p>
+    </div>
+  )
 }
 
-type Part = {
-  readonly key: 'base' | 'hardener' | 'thinner' | 'additive'
-  readonly label: string
-  readonly volumeM3: number
-  readonly massKg?: number | undefined
-}
+const keys = {
+  A: 'base',
+  B: 'hardener',
+  thinner: 'thinner',
+  bead: 'additive',
+} as const satisfies Record<MixPart['part'], string>
 
-function partsOf({ partsM3, partsKg, thinnerM3, thinnerKg, additiveM3 }: Pour): readonly Part[] {
-  const single = partsM3.length === 1
-  const keys = ['base', 'hardener'] as const
-  return [
-    ...partsM3.slice(0, 2).map(
-      (volumeM3, at): Part => ({
-        key: keys[at] ?? 'base',
-        label: single ? 'today.paint' : (['today.partA', 'today.partB'][at] ?? `today.part ${at + 1}`),
-        volumeM3,
-        massKg: partsKg?.[at],
-      }),
-    ),
-    { key: 'thinner', label: 'today.thinner', volumeM3: thinnerM3, massKg: thinnerKg },
-    { key: 'additive', label: 'today.additive', volumeM3: additiveM3 },
-  ]
-}
+const labels = {
+  only: 'today.paint',
+  A: 'today.partA',
+  B: 'today.partB',
+  thinner: 'today.thinner',
+  bead: 'today.additive',
+} as const
