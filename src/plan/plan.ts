@@ -196,6 +196,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     days: day,
     buildUps: buildUp,
     quantities: quantity,
+    place: work.place,
     runs: run(runs, { zones: work.zones, surfaces: surface, marks: mark, colours: coloured, deck: onDeck }),
     airOf,
     known,

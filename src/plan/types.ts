@@ -471,6 +471,15 @@ export type PourRun = {
   /** Of the whole run. */
   readonly runM2: number
 }
+/** How a pour is laid off: section by section of its first run, against the edge that dries. */
+export type LayingOff = {
+  readonly crew: number
+  /** Along the run; left out where the surface does not tell how long it is. */
+  readonly sections?: { readonly count: number; readonly widthM: number; readonly minutes: number }
+  /** How long the edge takes the next section; only where a lap shows. */
+  readonly edgeMinutes?: number
+  readonly sunny: 'port' | 'starboard' | 'neither' | 'unknown'
+}
 export type Pour = {
   readonly step: string
   readonly zone: string
@@ -479,6 +488,7 @@ export type Pour = {
   readonly of: number
   readonly areaM2: number
   readonly runs: readonly PourRun[]
+  readonly laying: LayingOff
   /** It is laid wet into the pour before it, in the middle of a run. */
   readonly intoWet: boolean
   /** Whole millilitres, or tenths where a part is a few drops: what stands here adds up. */

@@ -7,6 +7,14 @@ const paper = '{grit, select, none {} other { with {grit}}}'
 const steps: Readonly<Record<string, string>> = {
   'pour.covers':
     '{count, plural, =1 {{where, select, port {Port side} starboard {Starboard side} stern {Stern} bow {Flat bow} piece {Piece} other {All of it}}{of, plural, =1 {} other {{where, select, whole {, stretch {nr, number} of {of, number}} piece { {nr, number} of {of, number}} other {, run {nr, number} of {of, number}}}}}, {part, select, yes {{areaM2} of its {runM2}} other {{areaM2}}}{wet, select, yes {, wet into the pour before} other {}}.} other {# runs, {areaM2} in all.}}',
+  'lay.way':
+    '{way, select, side {Lay the whole side in one go, from the stern to the stem; the other side back from the stem to the stern.} transom {The transom is a panel of its own: from one corner to the other.} panel {Each panel in one go, from its far edge to the near one.} part {A loose part lies flat and is laid in one go.} other {Lay outward: from the far end to the way out, so that nobody has to tread on it.}}{sun, select, lit { At that hour this side stands in the sun: begin at dawn, or wait until it is in shade.} shaded { At that hour it lies out of the sun.} portFirst { Port lies out of the sun: lay it first.} starboardFirst { Starboard lies out of the sun: lay it first.} unknown { Which side stands in the sun is not known: the job does not say where the bow points.} other {}}',
+  'lay.hands':
+    '{crew, select, two {One rolls ahead, the other tips behind with a dry brush, once, in one direction to the end,} other {Roll, put the roller down and tip at once with a dry brush, once, in one direction to the end,}} a hand’s breadth back into the patch before. No thinner on the brush.',
+  'lay.sections':
+    '{count, plural, one {One section} other {# sections}} of about {widthM}, {sectionMinutes} each{hasEdge, select, true {; the edge takes the next for {edgeMinutes}} other {}}.',
+  'lay.looks':
+    '{looks, select, poorAtFirst {A first coat that still looks poor is as it should be: it shows what is below. Do not go over it again.} lastGloss {When it is right the marks of the brush run out within a minute or two and the reflection is whole. A sag is brushed out while it is wet, later it is sanded.} primer {When it is right it is even and matt, and shows every pinhole: mark them.} texture {When it is right the pattern is even and nothing smooth shines through.} other {When it is right no ridge is higher than the board takes off.}}',
   'pour.tray':
     '{count, plural, one {Into the tray at once.} other {Into the tray in # fillings of {each, number} ml.}}',
   'pour.stir': 'Bead sinks: stir again every {stirMinutes}.',

@@ -3,6 +3,7 @@ import type { Work } from '#job'
 import {
   describeCover,
   describeHandling,
+  describeLaying,
   describeStep,
   type MixPart,
   mixAmounts,
@@ -50,7 +51,7 @@ function cardLines(plan: Plan, pour: Pour, { words, locale }: Setting): readonly
   const sum = liquids.length > 1 ? ` = ${inCup(readyMl, decimals)}` : ''
   const onTop = parts.filter(({ toMl }) => toMl === undefined).map((part) => `; ${named(part)}`)
   const cover = describeCover(pour)
-  const said = [...(cover ? [cover] : []), ...describeHandling(pour)]
+  const said = [...(cover ? [cover] : []), ...describeHandling(pour), ...describeLaying(plan, pour)]
   return [
     `  ${words.sentence(code, data)}, ${pour.nr}/${pour.of}`,
     `    ${cup}${sum}${onTop.join('')}`,

@@ -4,6 +4,7 @@ import type { Known } from '../known.ts'
 import { pourOf } from '../quantities.ts'
 import type { Pour, ResolvedSheet } from '../types.ts'
 import type { Coat } from './coat.ts'
+import { layingOf } from './laying.ts'
 
 export const chainOf = (coat: Coat): readonly ChainedPour[] =>
   chainPours({
@@ -95,6 +96,7 @@ function cardOf(coat: Coat, { pour, index, of, parts }: Card, known: Known): Pou
       areaM2: area,
       runM2: runs[run]!.area,
     })),
+    laying: layingOf(coat, pour, known),
     intoWet: pour.intoWet,
     readyM3,
     ...parts,

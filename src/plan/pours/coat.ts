@@ -2,11 +2,13 @@
 import { type PotClock, type Run, runFault } from '#core/coating'
 import { hoursAt } from '#core/cure'
 import { type AirAt, type Placed, wholeSlots } from '#core/schedule'
+import type { Work } from '#job'
 import type { AirOf } from '../air-at.ts'
 import { weakest } from '../certainty.ts'
 import type { Known } from '../known.ts'
 import type { BuildUps, ClockName, Days, Pour, Quantities, ResolvedSheet, Steps, WorkStep } from '../types.ts'
 import type { Runs, ZoneRun } from './runs.ts'
+import { type SunnySide, sunnySide } from './sunny-side.ts'
 
 export type PoursInput = {
   readonly steps: Steps
@@ -15,21 +17,23 @@ export type PoursInput = {
   readonly quantities: Quantities
   readonly runs: Runs
   readonly airOf: AirOf
+  readonly place: Work['place']
   readonly known: Known
 }
 
 /** What is looked up for every coat. */
-export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf'> & {
+export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf' | 'place'> & {
   readonly placed: ReadonlyMap<string, Placed>
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
   readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
   readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
 }
 
-export const shelfOf = ({ known, runs, airOf, days, buildUps, quantities }: PoursInput): Shelf => ({
+export const shelfOf = ({ known, runs, airOf, place, days, buildUps, quantities }: PoursInput): Shelf => ({
   known,
   runs,
   airOf,
+  place,
   placed: new Map(days.placed.map((one) => [one.step, one])),
   sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
   layers: new Map(buildUps.layers.map((layer) => [layer.id, layer])),
@@ -56,6 +60,7 @@ export type Coat = {
   readonly airAt: AirAt
   readonly potAt: (minute: number) => PotClock
   readonly wetEdgeAt: (minute: number) => number
+  readonly sunny: SunnySide
   readonly certainty: Pour['certainty']
 }
 
@@ -83,13 +88,20 @@ export function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | und
     shows: step.method === 'roll and tip',
     airAt,
     potAt: (minute) => potIn(sheet, airAt(Math.floor(minute / 60))),
+    sunny: sunnySide(shelf.place, placed.startMinute + wholeSlots(step.setUpMinutes)),
     wetEdgeAt: (minute) => wetEdge(shelf.known.wetEdgeMinutes.value, airAt(Math.floor(minute / 60))),
     certainty: weakest(quantity.certainty, sheet.clocks.potLife?.certainty),
   }
   const whole: readonly ZoneRun[] = [{ where: 'whole', share: 1, lapPlaces: 0 }]
   const runs = (shelf.runs[step.zone ?? ''] ?? whole).flatMap((run) => broken(bare, run, shelf.known))
-  return { ...bare, runs }
+  return { ...bare, runs: shadeFirst(runs, bare.sunny) }
 }
+
+/** The side out of the sun first; what has no side keeps its place behind. */
+const shadeFirst = (runs: readonly CoatRun[], sunny: SunnySide): readonly CoatRun[] =>
+  sunny === 'neither' || sunny === 'unknown'
+    ? runs
+    : [...runs].sort((a, b) => Number(a.where === sunny) - Number(b.where === sunny))
 
 /** As a whole where it can be laid so; else at every place where a lap hides, about evenly. */
 function broken(coat: Coat, { where, share, lengthM, lapPlaces }: ZoneRun, known: Known): readonly CoatRun[] {

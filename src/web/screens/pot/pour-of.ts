@@ -10,6 +10,7 @@ export const pourOf = ({ step, nr, of, mixedMs, standMinutes, lifeMinutes, airC 
     sheet: '',
     areaM2: 0,
     runs: [],
+    laying: { crew: 1, sunny: 'unknown' },
     intoWet: false,
     trayM3: [],
     readyM3: 0,

@@ -3,6 +3,7 @@ import {
   coverTells,
   describeCover,
   describeHandling,
+  describeLaying,
   type MixPart,
   mixAmounts,
   type Pour,
@@ -61,10 +62,18 @@ export const PourCup = ({ pour, view }: PourCupProps) => {
     },
   }
   const said = [clocks, ...(cover ? [cover] : []), ...describeHandling(pour)]
+  const laid = view.plan ? describeLaying(view.plan, pour) : []
   return (
     <div>
       <Cup rows={rows} label={label} />
       <p className="today-pour-said">{said.map(({ code, data }) => words.sentence(code, data)).join(' ')}</p>
+      {laid.length === 0 ? null : (
+        <ul className="today-pour-laid">
+          {laid.map(({ code, data }) => (
+            <li key={code}>{words.sentence(code, data)}</li>
+          ))}
+        </ul>
+      )}
     </div>
   )
 }

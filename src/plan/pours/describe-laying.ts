@@ -1,0 +1,68 @@
+/** How a pour is laid off, as codes and their data: who, where it begins, section by section, and how it should look. */
+import type { StepText } from '../describe-step.ts'
+import type { Plan, Pour } from '../types.ts'
+
+/** In the order in which a person wants to know it. */
+export function describeLaying(
+  plan: Pick<Plan, 'steps' | 'buildUps' | 'surfaces' | 'marks'>,
+  pour: Pour,
+): readonly StepText[] {
+  const step = plan.steps.steps.find(({ id }) => id === pour.step)
+  const layer = plan.buildUps.layers.find(({ zone, layer: id }) => zone === pour.zone && id === step?.layer)
+  const zone = [...plan.surfaces.zones, ...plan.marks.zones].find(({ id }) => id === pour.zone)
+  if (!step || !layer || !zone) return []
+  const { crew, sections, edgeMinutes, sunny } = pour.laying
+  const tipped = layer.method === 'roll and tip'
+  return [
+    ...(pour.nr === 1 && !filled.has(layer.role)
+      ? [{ code: 'lay.way', data: { way: wayOf(zone.kind), sun: sunOf(zone, sunny) } }]
+      : []),
+    ...(tipped ? [{ code: 'lay.hands', data: { crew: crew > 1 ? 'two' : 'one' } }] : []),
+    ...(sections
+      ? [
+          {
+            code: 'lay.sections',
+            data: {
+              count: sections.count,
+              widthM: sections.widthM,
+              sectionMinutes: sections.minutes,
+              hasEdge: edgeMinutes !== undefined,
+              edgeMinutes: edgeMinutes ?? 0,
+            },
+          },
+        ]
+      : []),
+    { code: 'lay.looks', data: { looks: looksOf(layer.role, step.coat ?? 1, layer.coats) } },
+  ]
+}
+
+const filled: ReadonlySet<string> = new Set(['filler', 'fairing', 'laminating resin'])
+
+const hull: ReadonlySet<string> = new Set(['topsides', 'bottom', 'boot-top', 'boot stripe'])
+
+/** SOURCE: order round the hull and outward on deck, amateurs' and yards' logs and application guides. */
+function wayOf(kind: string): 'side' | 'transom' | 'panel' | 'deck' | 'part' {
+  if (hull.has(kind)) return 'side'
+  if (kind === 'transom') return 'transom'
+  if (kind === 'non-skid') return 'panel'
+  return kind === 'loose part' || kind === 'hatch' ? 'part' : 'deck'
+}
+
+/** Of a side of the hull: whether it stands in the sun at that hour, or which of two does not. */
+function sunOf(
+  { kind, side }: { readonly kind: string; readonly side: string },
+  sunny: Pour['laying']['sunny'],
+): string {
+  if (!hull.has(kind)) return 'none'
+  if (sunny === 'unknown') return 'unknown'
+  if (sunny === 'neither') return 'none'
+  if (side === 'both') return sunny === 'port' ? 'starboardFirst' : 'portFirst'
+  return side === sunny ? 'lit' : 'shaded'
+}
+
+function looksOf(role: string, coat: number, coats: number): string {
+  if (role === 'finish') return coat < coats ? 'poorAtFirst' : 'lastGloss'
+  if (role === 'primer' || role === 'tie coat') return 'primer'
+  if (role === 'non-skid') return 'texture'
+  return 'filler'
+}
