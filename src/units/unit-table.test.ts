@@ -29,6 +29,9 @@ const multiples: readonly Multiple[] = [
   ['g', 1000, 'mg', 'mass'],
   ['lb', 16, 'oz av', 'mass'],
   ['wk', 7, 'd', 'time'],
+  // A mean year of the Gregorian calendar: 146,097 days in 400 years.
+  ['yr', 146_097 / 400, 'd', 'time'],
+  ['month', 146_097 / 4800, 'd', 'time'],
   ['d', 24, 'h', 'time'],
   ['h', 60, 'min', 'time'],
   ['min', 60, 's', 'time'],
