@@ -127,6 +127,24 @@ describe('a run that one person cannot lay', () => {
   })
 })
 
+describe('a pot that gives no time', () => {
+  const faultsWith = (potLife: string) => {
+    const raw = withCell(sampleRaw('cruiser-topsides'), 'work', ['sheets', 'gloss', 'potLife'], potLife)
+    const { notes } = plan(planInput(projectRaw(raw), sampleInput('cruiser-topsides').weather))
+    return notes.filter(({ code, data }) => code === 'pours.potTooShort' && data.sheet === 'gloss')
+  }
+
+  it('is told once a zone, with a pot life that does', () => {
+    const faults = faultsWith('20C: 20min')
+    expect(faults.length).toBeGreaterThan(0)
+    expect(new Set(faults.map(({ data }) => data.zone)).size).toBe(faults.length)
+    for (const { data } of faults) expect(data.neededHours).toBeGreaterThan(Number(data.potHours))
+    const longest = Math.max(...faults.map(({ data }) => Number(data.neededHours)))
+    // The same at every temperature, so that it does at the hour of each coat.
+    expect(faultsWith(`0C: ${longest * 60 + 15}min, 40C: ${longest * 60 + 15}min`)).toEqual([])
+  })
+})
+
 describe('pot lives nobody would believe', () => {
   it('never make a figure that is none', () => {
     const life = fc.oneof(

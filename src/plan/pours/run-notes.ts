@@ -1,5 +1,5 @@
 /** What is said of runs that cannot be laid wet by who is there, with what would do, each in figures. */
-import { airThatDoes, type ChainedPour, type RunFault, runRemedies } from '#core/coating'
+import { airThatDoes, type ChainedPour, type RunFault, runRemedies, workingMinutes } from '#core/coating'
 import type { Note } from '#core/note'
 import type { Known } from '../known.ts'
 import { asked, type Coat, type CoatRun, crewOf, faultOf, potIn } from './coat.ts'
@@ -37,9 +37,9 @@ const about = ({ step, sheet }: Coat) => ({ step: step.id, zone: step.zone ?? ''
 
 type Worst = { readonly fault: RunFault; readonly run: CoatRun; readonly index: number }
 
-/** 0 or -1 stands for no such remedy in its data: a sentence has to be able to say so. */
+/** 0 stands for no such remedy in its data: a sentence has to be able to say so. */
 function faultNote(coat: Coat, { fault, run, index }: Worst, known: Known): Note {
-  const start = coat.startMinute
+  const start = hottestOf(coat, run)
   const pot = coat.potAt(start)
   const airC = coat.airAt(Math.floor(start / 60))
   const now = crewOf(coat, known)
@@ -78,6 +78,14 @@ function faultNote(coat: Coat, { fault, run, index }: Worst, known: Known): Note
       coolerC: cooler ?? airC,
     },
   }
+}
+
+/** The minute of the run whose pot lasts shortest: what does then does for all of it. */
+function hottestOf({ startMinute, pace, leadMinutes, potAt }: Coat, { area }: CoatRun): number {
+  const hours = Math.min(24, Math.ceil(area / pace / 60))
+  const minutes = Array.from({ length: hours }, (_, hour) => startMinute + hour * 60)
+  const work = (minute: number): number => workingMinutes(potAt(minute), leadMinutes)
+  return minutes.reduce((least, minute) => (work(minute) < work(least) ? minute : least), startMinute)
 }
 
 /** By the figures of the shop for gloss; twice the pace of one for what is only rolled. */

@@ -52,7 +52,7 @@ export type RunRemedies = {
 
 /**
  * What would make a run possible, each by itself.
- * Equations: where pours may chain, area = most, and life = induction + lead + twice the least work; where they may
+ * Equations: where pours may chain, area = most, and life = induction + lead + twice the lead; where they may
  * not, one pot has to do: area = pace × work with work = life − induction − lead, and life = induction + lead +
  * area / pace.
  */
@@ -64,7 +64,7 @@ export function runRemedies(run: RunInput, crews: { readonly now: Crew; readonly
   const onePot = Math.max(0, work) * now.pace
   const area = Math.min(now.most, run.area, mayWait && work > run.leastWork ? run.area : onePot)
   const minutes = Math.min(run.area, now.most) / now.pace
-  const needed = mayWait ? Math.max(minutes / mostPours, Math.min(minutes, 2 * run.leastWork)) : minutes
+  const needed = mayWait ? Math.max(minutes / mostPours, Math.min(minutes, 2 * run.lead)) : minutes
   return {
     area,
     pieces: area > 0 ? Math.ceil(run.area / area - 1e-9) : 0,
