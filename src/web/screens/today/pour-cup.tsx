@@ -66,7 +66,11 @@ export const PourCup = ({ pour, view }: PourCupProps) => {
   return (
     <div>
       <Cup rows={rows} label={label} />
-      <p className="today-pour-said">{said.map(({ code, data }) => words.sentence(code, data)).join(' ')}</p>
+      <ul className="today-pour-said">
+        {said.map(({ code, data }) => (
+          <li key={code}>{words.sentence(code, data)}</li>
+        ))}
+      </ul>
       {laid.length === 0 ? null : (
         <ul className="today-pour-laid">
           {laid.map(({ code, data }) => (
