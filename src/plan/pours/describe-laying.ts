@@ -15,7 +15,12 @@ export function describeLaying(
   const tipped = layer.method === 'roll and tip'
   return [
     ...(pour.nr === 1 && !filled.has(layer.role)
-      ? [{ code: 'lay.way', data: { way: wayOf(zone.kind), sun: sunOf(zone, sunny) } }]
+      ? [
+          {
+            code: 'lay.way',
+            data: { way: isBroken(pour) ? 'runs' : wayOf(zone.kind), sun: sunOf(zone, sunny) },
+          },
+        ]
       : []),
     ...(tipped ? [{ code: 'lay.hands', data: { crew: crew > 1 ? 'two' : 'one' } }] : []),
     ...(sections
@@ -37,6 +42,10 @@ export function describeLaying(
 }
 
 const filled: ReadonlySet<string> = new Set(['filler', 'fairing', 'laminating resin'])
+
+/** A side that is broken where a lap hides is not laid in one go. */
+const isBroken = ({ runs }: Pour): boolean =>
+  runs.some(({ where }, at) => where !== 'piece' && where === runs[at + 1]?.where)
 
 const hull: ReadonlySet<string> = new Set(['topsides', 'bottom', 'boot-top', 'boot stripe'])
 

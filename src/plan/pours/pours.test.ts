@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type Plan, plan } from '#plan'
+import { describeLaying, type Plan, plan } from '#plan'
 import { planInput, projectRaw, sampleInput, sampleRaw, withCell } from '../../../test/support/samples.ts'
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0)
@@ -124,6 +124,8 @@ describe('a run that one person cannot lay', () => {
       .filter((pour) => pour.zone === zone && gloss.has(pour.step))
       .flatMap((pour) => pour.runs)
     expect(Math.max(...runs.map(({ runM2 }) => runM2))).toBeLessThanOrEqual(8)
+    const first = cut.pours.pours.find(({ runs: own }) => own.length > 1 && own[0]!.where === own[1]!.where)!
+    expect(describeLaying(cut, first)[0]?.data.way).toBe('runs')
   })
 })
 
