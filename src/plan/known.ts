@@ -60,6 +60,9 @@ export type Known = {
   /** How long a wet edge takes the next section, at 20 °C. */
   readonly wetEdgeMinutes: Sure<number>
   readonly stirAgainMinutes: Sure<number>
+  /** Only over this margin to the dew point, and up to this humidity, a floor is damped against dust. */
+  readonly wetFloorMarginK: Sure<number>
+  readonly wetFloorHumidity: Sure<number>
   /** Width rolled before it is tipped, by two and by one. */
   readonly sectionM: Sure<number>
   readonly sectionAloneM: Sure<number>

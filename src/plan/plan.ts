@@ -197,6 +197,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     buildUps: buildUp,
     quantities: quantity,
     place: work.place,
+    air: condition.air,
     runs: run(runs, { zones: work.zones, surfaces: surface, marks: mark, colours: coloured, deck: onDeck }),
     airOf,
     known,

@@ -27,6 +27,8 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     trayPourM3: seenLimit(catalogue, 'trayPour'),
     wetEdgeMinutes: times(limit(catalogue, 'wetEdge'), 60),
     stirAgainMinutes: times(limit(catalogue, 'stirAgain'), 60),
+    wetFloorMarginK: limit(catalogue, 'wetFloorMargin'),
+    wetFloorHumidity: limit(catalogue, 'wetFloorHumidity'),
     sectionM: limit(catalogue, 'section'),
     sectionAloneM: limit(catalogue, 'sectionOne'),
     reserveByRole: reservesOf(catalogue),

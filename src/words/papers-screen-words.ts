@@ -1,7 +1,7 @@
 /** Sentences of the sheets Build-up, Papers and Open. */
 export const papersScreenWords: Readonly<Record<string, string>> = {
   'buildup.title':
-    '{name}{more, plural, =0 {} one { and one more zone} other { and # more zones}}: {layers, plural, one {one layer} other {# layers}}, {coats, plural, one {one coat} other {# coats}}, {mixedL}.',
+    '{name}{more, plural, =0 {} one { and one more zone} other { and # more zones}}: {layers, plural, one {one layer} other {# layers}}, {coats, plural, one {one coat} other {# coats}}, {mixedL}{isPriced, select, true {, {costCoins} of paint} other {}}.',
   'buildup.none': 'No layer is planned for any zone yet.',
   'papers.title': '{count, plural, one {One paper} other {# papers}} can be made of this plan.',
   'papers.say': 'They are made here on this device, and need no signal.',

@@ -6,9 +6,21 @@ import type { Work } from '#job'
 import type { AirOf } from '../air-at.ts'
 import { weakest } from '../certainty.ts'
 import type { Known } from '../known.ts'
-import type { BuildUps, ClockName, Days, Pour, Quantities, ResolvedSheet, Steps, WorkStep } from '../types.ts'
+import type {
+  AirHours,
+  BuildUps,
+  ClockName,
+  Days,
+  LayingOff,
+  Pour,
+  Quantities,
+  ResolvedSheet,
+  Steps,
+  WorkStep,
+} from '../types.ts'
 import type { Runs, ZoneRun } from './runs.ts'
 import { type SunnySide, sunnySide } from './sunny-side.ts'
+import { floorAt } from './wet-floor.ts'
 
 export type PoursInput = {
   readonly steps: Steps
@@ -18,22 +30,33 @@ export type PoursInput = {
   readonly runs: Runs
   readonly airOf: AirOf
   readonly place: Work['place']
+  readonly air: readonly AirHours[]
   readonly known: Known
 }
 
 /** What is looked up for every coat. */
-export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf' | 'place'> & {
+export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf' | 'place' | 'air'> & {
   readonly placed: ReadonlyMap<string, Placed>
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
   readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
   readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
 }
 
-export const shelfOf = ({ known, runs, airOf, place, days, buildUps, quantities }: PoursInput): Shelf => ({
+export const shelfOf = ({
   known,
   runs,
   airOf,
   place,
+  air,
+  days,
+  buildUps,
+  quantities,
+}: PoursInput): Shelf => ({
+  known,
+  runs,
+  airOf,
+  place,
+  air,
   placed: new Map(days.placed.map((one) => [one.step, one])),
   sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
   layers: new Map(buildUps.layers.map((layer) => [layer.id, layer])),
@@ -61,6 +84,7 @@ export type Coat = {
   readonly potAt: (minute: number) => PotClock
   readonly wetEdgeAt: (minute: number) => number
   readonly sunny: SunnySide
+  readonly floorAt: (minute: number) => LayingOff['floor']
   readonly certainty: Pour['certainty']
 }
 
@@ -88,6 +112,11 @@ export function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | und
     shows: step.method === 'roll and tip',
     airAt,
     potAt: (minute) => potIn(sheet, airAt(Math.floor(minute / 60))),
+    floorAt: (minute) =>
+      floorAt(
+        shelf.air.find(({ key }) => key === step.air),
+        { minute, known: shelf.known },
+      ),
     sunny: sunnySide(shelf.place, placed.startMinute + wholeSlots(step.setUpMinutes)),
     wetEdgeAt: (minute) => wetEdge(shelf.known.wetEdgeMinutes.value, airAt(Math.floor(minute / 60))),
     certainty: weakest(quantity.certainty, sheet.clocks.potLife?.certainty),

@@ -13,6 +13,7 @@ export function describeLaying(
   if (!step || !layer || !zone) return []
   const { crew, sections, edgeMinutes, sunny } = pour.laying
   const tipped = layer.method === 'roll and tip'
+  const family = plan.buildUps.sheets.find(({ id }) => id === layer.sheet)?.family ?? ''
   return [
     ...(pour.nr === 1 && !filled.has(layer.role)
       ? [
@@ -22,6 +23,10 @@ export function describeLaying(
           },
         ]
       : []),
+    ...(pour.nr === 1 && !filled.has(layer.role)
+      ? [{ code: 'lay.tools', data: toolsFor(layer, family) }]
+      : []),
+    ...(pour.nr === 1 && tipped ? [{ code: 'lay.floor', data: { floor: pour.laying.floor } }] : []),
     ...(tipped ? [{ code: 'lay.hands', data: { crew: crew > 1 ? 'two' : 'one' } }] : []),
     ...(sections
       ? [
@@ -40,6 +45,12 @@ export function describeLaying(
     { code: 'lay.looks', data: { looks: looksOf(layer.role, step.coat ?? 1, layer.coats) } },
   ]
 }
+
+/** Foam and liners that one solvent leaves alone another one eats. */
+const toolsFor = ({ method }: { readonly method: string }, family: string) => ({
+  solvent: { 'two-part polyurethane': 'strong', epoxy: 'strong', acrylic: 'water' }[family] ?? 'mild',
+  tool: { 'roll and tip': 'both', brush: 'brush' }[method] ?? 'roller',
+})
 
 const filled: ReadonlySet<string> = new Set(['filler', 'fairing', 'laminating resin'])
 

@@ -87,7 +87,14 @@ describe('the words of laying off', () => {
 
   it('say way, hands, sections and look for a tipped side, once the way, and only the look for filler', () => {
     const [first] = glossOn(made, 'topsides-port')
-    expect(codes(first!)).toEqual(['lay.way', 'lay.hands', 'lay.sections', 'lay.looks'])
+    expect(codes(first!)).toEqual([
+      'lay.way',
+      'lay.tools',
+      'lay.floor',
+      'lay.hands',
+      'lay.sections',
+      'lay.looks',
+    ])
     const filler = made.pours.pours.find(({ zone, step }) =>
       made.buildUps.layers.some(
         (one) => one.role === 'fairing' && one.zone === zone && step.includes(one.layer),

@@ -13,6 +13,7 @@ import { BondFaults } from './bond-faults.tsx'
 import { ProductSheets } from './product-sheets.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
 import { Shortcuts } from './shortcuts.tsx'
+import { stackCost } from './stack-cost.ts'
 import { Suggestions } from './suggestions.tsx'
 
 export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps) => {
@@ -111,12 +112,15 @@ const nameOf = ({ zones }: Stack): string => zones.map(({ name }) => name).join(
 
 function titleOf({ plan, words }: JobView, stack: Stack | undefined): string {
   if (!plan || !stack) return labelOf('room.build-up')
+  const costCoins = stackCost(stack, plan)
   return words.sentence('buildup.title', {
     name: stack.zones[0]?.name ?? '',
     more: stack.zones.length - 1,
     layers: stack.layers.length,
     coats: stack.layers.reduce((sum, { coats }) => sum + coats, 0),
     mixedL: stack.layers.reduce((sum, { mixedM3 }) => sum + mixedM3.value, 0) * 1000,
+    isPriced: costCoins !== undefined,
+    costCoins: costCoins ?? 0,
   })
 }
 
