@@ -18,8 +18,24 @@ export type OpenDatabase = { readonly library: Database.Database; readonly file:
 /** How long the library waits for a lock once the file is ours: for programs that only look at it. */
 const busyMs = 5000
 
+/** The second time only the other's first steps are waited for. */
+const MOST_AGAIN_MS = 250
+
+/** Two processes that make a file at the same moment may each find it locked: they come back apart from each other. */
+const apartMs = (): number => 20 + (process.pid % 97)
+
 export async function openDatabase({ path, lockWaitMs }: OpenOptions): Promise<OpenDatabase> {
   const file = await checkedFile(path)
+  try {
+    return openFile(file, lockWaitMs)
+  } catch (error) {
+    if (!(error instanceof StoreError && error.code === 'store.locked')) throw error
+    await new Promise((resolve) => setTimeout(resolve, apartMs()))
+    return openFile(file, Math.min(lockWaitMs, MOST_AGAIN_MS))
+  }
+}
+
+function openFile(file: string, lockWaitMs: number): OpenDatabase {
   const library = connect(file, lockWaitMs)
   try {
     lock(library)
