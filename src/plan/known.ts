@@ -66,6 +66,8 @@ export type Known = {
   /** Width rolled before it is tipped, by two and by one. */
   readonly sectionM: Sure<number>
   readonly sectionAloneM: Sure<number>
+  /** How far tipping goes back into the patch before. */
+  readonly tipOverlapM: Sure<number>
   readonly reserveByRole: Readonly<Record<string, Sure<number>>>
   readonly touchUpM3: Sure<number>
   /** How long an opened hardener still goes on what is seen. */

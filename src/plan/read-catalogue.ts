@@ -31,6 +31,7 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     wetFloorHumidity: limit(catalogue, 'wetFloorHumidity'),
     sectionM: limit(catalogue, 'section'),
     sectionAloneM: limit(catalogue, 'sectionOne'),
+    tipOverlapM: limit(catalogue, 'tipOverlap'),
     reserveByRole: reservesOf(catalogue),
     touchUpM3: limit(catalogue, 'touchUp'),
     hardenerOpenHours: limit(catalogue, 'hardenerOpen'),

@@ -479,6 +479,8 @@ export type LayingOff = {
   /** How long the edge takes the next section; only where a lap shows. */
   readonly edgeMinutes?: number
   readonly sunny: 'port' | 'starboard' | 'neither' | 'unknown'
+  /** How far the brush goes back into the patch before. */
+  readonly overlapM: number
   /** Whether the floor may be damped against dust: damp air and a thin margin over dew forbid it. */
   readonly floor: 'damp' | 'dry' | 'unknown'
 }

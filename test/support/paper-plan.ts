@@ -437,7 +437,7 @@ export const paperPlan: Plan = {
       of: 2,
       areaM2: 4.92,
       runs: [{ nr: 1, of: 1, where: 'port' as const, areaM2: 4.92, runM2: 9.84 }],
-      laying: { crew: 2, sunny: 'unknown' as const, floor: 'unknown' as const },
+      laying: { crew: 2, sunny: 'unknown' as const, overlapM: 0.25, floor: 'unknown' as const },
       intoWet: nr > 1,
       readyM3: 0.000677,
       partsM3: [0.00041, 0.000205],

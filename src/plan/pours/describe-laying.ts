@@ -27,7 +27,9 @@ export function describeLaying(
       ? [{ code: 'lay.tools', data: toolsFor(layer, family) }]
       : []),
     ...(pour.nr === 1 && tipped ? [{ code: 'lay.floor', data: { floor: pour.laying.floor } }] : []),
-    ...(tipped ? [{ code: 'lay.hands', data: { crew: crew > 1 ? 'two' : 'one' } }] : []),
+    ...(tipped
+      ? [{ code: 'lay.hands', data: { crew: crew > 1 ? 'two' : 'one', overlapM: pour.laying.overlapM } }]
+      : []),
     ...(sections
       ? [
           {

@@ -9,6 +9,7 @@ export function layingOf(coat: Coat, pour: ChainedPour, known: Known): LayingOff
   return {
     crew,
     sunny,
+    overlapM: known.tipOverlapM.value,
     floor: coat.floorAt(pour.from),
     // What shows no lap is not laid section by section.
     ...(shows ? { ...sectionsOf(coat, pour, known), edgeMinutes: coat.wetEdgeAt(pour.from) } : {}),

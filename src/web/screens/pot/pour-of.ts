@@ -10,7 +10,7 @@ export const pourOf = ({ step, nr, of, mixedMs, standMinutes, lifeMinutes, airC 
     sheet: '',
     areaM2: 0,
     runs: [],
-    laying: { crew: 1, sunny: 'unknown', floor: 'unknown' },
+    laying: { crew: 1, sunny: 'unknown', overlapM: 0, floor: 'unknown' },
     intoWet: false,
     trayM3: [],
     readyM3: 0,
