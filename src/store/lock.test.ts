@@ -17,6 +17,10 @@ async function whileHeld(start: Start, work: (end: () => Promise<void>) => Promi
   }
 }
 
+async function leftByAKilledProcess(path: string): Promise<void> {
+  await whileHeld({ mode: 'hold', path }, async () => {})
+}
+
 describe('a database file', () => {
   it.each(['hold', 'reopen', 'twice'] as const)(
     'that another process has is refused, by any of its names (%s)',
@@ -51,17 +55,25 @@ describe('a database file', () => {
       expect(await readdir(folder)).toEqual(['jobs.db'])
     }))
 
-  it('goes to one of two processes that make it at the same moment', () =>
+  it.each([
+    ['make it', () => Promise.resolve()],
+    ['find it as a killed process left it', leftByAKilledProcess],
+  ] as const)('goes to one of two processes that %s at the same moment', (_how, before) =>
     inFolder(async (folder) => {
-      const path = join(folder, 'jobs.db')
-      const both = [1, 2].map(() => startStore({ mode: 'hold', path, start: 500 }))
-      const said = await Promise.all(both.map((child) => child.said))
-      await Promise.all(both.map((child) => child.end()))
-      expect([...said].sort()).toEqual([
-        'open',
-        JSON.stringify({ code: 'store.locked', data: { file: path } }),
-      ])
-    }))
+      for (let round = 0; round < 8; round += 1) {
+        const path = join(folder, `jobs-${round}.db`)
+        await before(path)
+        const atMs = Date.now() + 600
+        const both = [1, 2].map(() => startStore({ mode: 'hold', path, start: 200, atMs }))
+        const said = await Promise.all(both.map((child) => child.said))
+        await Promise.all(both.map((child) => child.end()))
+        expect([...said].sort()).toEqual([
+          'open',
+          JSON.stringify({ code: 'store.locked', data: { file: path } }),
+        ])
+      }
+    }),
+  )
 
   it('is waited for as long as was asked', () =>
     inFolder(async (folder) => {

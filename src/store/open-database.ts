@@ -1,10 +1,12 @@
 /** Opens a database file for one process alone, with every acknowledged write on the disk. */
+import { randomInt } from 'node:crypto'
+import { setTimeout } from 'node:timers/promises'
 import Database from 'libsql'
 import { checkedFile } from './check-file.ts'
-import { abandonDatabase } from './close-database.ts'
+import { abandonDatabase, letGo } from './close-database.ts'
 import { checkVersion, migrateDatabase } from './migrate-database.ts'
 import { migrations } from './migrations.ts'
-import { sqliteFault } from './sqlite-fault.ts'
+import { isBusy, sqliteFault } from './sqlite-fault.ts'
 import { StoreError } from './store-error.ts'
 
 export type OpenOptions = {
@@ -18,27 +20,14 @@ export type OpenDatabase = { readonly library: Database.Database; readonly file:
 /** How long the library waits for a lock once the file is ours: for programs that only look at it. */
 const busyMs = 5000
 
-/** The second time only the other's first steps are waited for. */
-const MOST_AGAIN_MS = 250
-
-/** Two processes that make a file at the same moment may each find it locked: they come back apart from each other. */
-const apartMs = (): number => 20 + (process.pid % 97)
+/** Those that wait for the same file come back apart from each other. */
+const apart = { leastMs: 5, mostMs: 25 }
 
 export async function openDatabase({ path, lockWaitMs }: OpenOptions): Promise<OpenDatabase> {
   const file = await checkedFile(path)
+  const library = connect(file)
   try {
-    return openFile(file, lockWaitMs)
-  } catch (error) {
-    if (!(error instanceof StoreError && error.code === 'store.locked')) throw error
-    await new Promise((resolve) => setTimeout(resolve, apartMs()))
-    return openFile(file, Math.min(lockWaitMs, MOST_AGAIN_MS))
-  }
-}
-
-function openFile(file: string, lockWaitMs: number): OpenDatabase {
-  const library = connect(file, lockWaitMs)
-  try {
-    lock(library)
+    await lock(library, lockWaitMs)
     settle(library, file)
     return { library, file }
   } catch (error) {
@@ -47,9 +36,10 @@ function openFile(file: string, lockWaitMs: number): OpenDatabase {
   }
 }
 
-function connect(file: string, timeout: number): Database.Database {
+/** The library itself waits for nothing: a try that waits in it would keep its share of the lock meanwhile. */
+function connect(file: string): Database.Database {
   try {
-    return new Database(file, { timeout })
+    return new Database(file, { timeout: 0 })
   } catch (error) {
     throw sqliteFault(file, error)
   }
@@ -58,13 +48,23 @@ function connect(file: string, timeout: number): Database.Database {
 /**
  * In this mode SQLite keeps the lock of its first transaction until the file is closed, so the lock is the operating
  * system's own: a process that is killed leaves none behind, and a second name of the file is no way around it.
- * Taken before anything is read, lest two processes wait for each other on a new file.
+ * Taken before anything is read. A try that fails has its share of the lock all the same, and two processes with a
+ * share each would both wait for ever: so it is given back before the next try.
  */
-function lock(library: Database.Database): void {
-  library.prepare('PRAGMA locking_mode = EXCLUSIVE').all([])
-  library.exec('BEGIN EXCLUSIVE')
-  library.exec('COMMIT')
-  library.prepare(`PRAGMA busy_timeout = ${busyMs}`).all([])
+async function lock(library: Database.Database, waitMs: number): Promise<void> {
+  const endMs = performance.now() + waitMs
+  for (;;)
+    try {
+      library.prepare('PRAGMA locking_mode = EXCLUSIVE').all([])
+      library.exec('BEGIN EXCLUSIVE')
+      library.exec('COMMIT')
+      library.prepare(`PRAGMA busy_timeout = ${busyMs}`).all([])
+      return
+    } catch (error) {
+      if (!isBusy(error) || performance.now() >= endMs) throw error
+      letGo(library)
+      await setTimeout(randomInt(apart.leastMs, apart.mostMs))
+    }
 }
 
 /** Nothing of another program's file is changed: whose it is comes first, the settings that it would keep after. */

@@ -20,14 +20,16 @@ export type Start = {
   readonly mode: 'hold' | 'reopen' | 'twice' | 'few' | 'many'
   readonly path: string
   readonly start?: number
+  /** The moment on the clock at which it begins. */
+  readonly atMs?: number
   /** What runs it, such as a tracer, with its arguments. */
   readonly under?: readonly string[]
   readonly uid?: number
 }
 
-export function startStore({ mode, path, start, under = [], uid }: Start): Child {
+export function startStore({ mode, path, start, atMs, under = [], uid }: Start): Child {
   const [command = process.execPath, ...rest] = [...under, process.execPath]
-  const given = ['--expose-gc', script, mode, path, String(start ?? 0)]
+  const given = ['--expose-gc', script, mode, path, String(start ?? 0), String(atMs ?? 0)]
   const child = spawn(command, [...rest, ...given], {
     stdio: ['ignore', 'pipe', 'pipe'],
     ...(uid === undefined ? {} : { uid }),

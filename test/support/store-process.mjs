@@ -1,10 +1,10 @@
-// One process with a store, for tests that kill it, trace it or let it meet another: `node store-process.mjs MODE PATH [START]`.
+// One process with a store, for tests that kill it, trace it or let it meet another: `node store-process.mjs MODE PATH [START] [AT]`.
 // What it did stands on standard output, one line each, written only once the store has acknowledged it.
 import { writeSync } from 'node:fs'
 import { openSqliteStore } from '#store'
 import { joined, numbered } from './store-updates.mjs'
 
-const [, , mode, path, start] = process.argv
+const [, , mode, path, start, at] = process.argv
 const tell = (line) => writeSync(1, `${line}\n`)
 /** Goes on for ever and keeps the store in use: one that nobody can reach is closed as garbage. */
 const forever = (store) => new Promise(() => setInterval(() => store.documentNames(), 1000))
@@ -60,6 +60,9 @@ const modes = {
     }
   },
 }
+
+/** Several begin at the same moment, `AT` on the clock of the machine: whoever sleeps until then comes late. */
+while (Date.now() < Number(at ?? 0));
 
 try {
   await modes[mode]()
