@@ -20,17 +20,13 @@ export function closeDatabase(library: Database.Database): void {
 
 /** After a failure: the file may be another program's, so no setting that it keeps is changed, and the failure counts. */
 export function abandonDatabase(library: Database.Database): void {
-  letGo(library)
-  library.close()
-}
-
-/** Gives back whatever share of the lock there is, after a failure that is told already and is met here again. */
-export function letGo(library: Database.Database): void {
   try {
     ask(library, 'busy_timeout = 0')
     unlock(library)
   } catch {
-    // The same fault again.
+    // Why the file could not be opened is told already; this is the same fault again.
+  } finally {
+    library.close()
   }
 }
 

@@ -3,10 +3,10 @@ import { randomInt } from 'node:crypto'
 import { setTimeout } from 'node:timers/promises'
 import Database from 'libsql'
 import { checkedFile } from './check-file.ts'
-import { abandonDatabase, letGo } from './close-database.ts'
+import { abandonDatabase } from './close-database.ts'
 import { checkVersion, migrateDatabase } from './migrate-database.ts'
 import { migrations } from './migrations.ts'
-import { isBusy, sqliteFault } from './sqlite-fault.ts'
+import { sqliteFault } from './sqlite-fault.ts'
 import { StoreError } from './store-error.ts'
 
 export type OpenOptions = {
@@ -25,9 +25,8 @@ const apart = { leastMs: 5, mostMs: 25 }
 
 export async function openDatabase({ path, lockWaitMs }: OpenOptions): Promise<OpenDatabase> {
   const file = await checkedFile(path)
-  const library = connect(file)
+  const library = await lockedLibrary(file, lockWaitMs)
   try {
-    await lock(library, lockWaitMs)
     settle(library, file)
     return { library, file }
   } catch (error) {
@@ -36,35 +35,39 @@ export async function openDatabase({ path, lockWaitMs }: OpenOptions): Promise<O
   }
 }
 
-/** The library itself waits for nothing: a try that waits in it would keep its share of the lock meanwhile. */
-function connect(file: string): Database.Database {
-  try {
-    return new Database(file, { timeout: 0 })
-  } catch (error) {
-    throw sqliteFault(file, error)
-  }
+/**
+ * A try that fails has a share of the lock all the same, and two processes with a share each would both wait for ever.
+ * Under a write-ahead log nothing but closing gives that share back, so each try opens the file anew.
+ */
+async function lockedLibrary(file: string, waitMs: number): Promise<Database.Database> {
+  const endMs = performance.now() + waitMs
+  for (;;)
+    try {
+      return tryLock(file)
+    } catch (error) {
+      const fault = sqliteFault(file, error)
+      if (fault.code !== 'store.locked' || performance.now() >= endMs) throw fault
+      await setTimeout(randomInt(apart.leastMs, apart.mostMs))
+    }
 }
 
 /**
  * In this mode SQLite keeps the lock of its first transaction until the file is closed, so the lock is the operating
  * system's own: a process that is killed leaves none behind, and a second name of the file is no way around it.
- * Taken before anything is read. A try that fails has its share of the lock all the same, and two processes with a
- * share each would both wait for ever: so it is given back before the next try.
+ * Taken before anything is read. Nothing is prepared, since the library would keep the file open for a statement.
  */
-async function lock(library: Database.Database, waitMs: number): Promise<void> {
-  const endMs = performance.now() + waitMs
-  for (;;)
-    try {
-      library.prepare('PRAGMA locking_mode = EXCLUSIVE').all([])
-      library.exec('BEGIN EXCLUSIVE')
-      library.exec('COMMIT')
-      library.prepare(`PRAGMA busy_timeout = ${busyMs}`).all([])
-      return
-    } catch (error) {
-      if (!isBusy(error) || performance.now() >= endMs) throw error
-      letGo(library)
-      await setTimeout(randomInt(apart.leastMs, apart.mostMs))
-    }
+function tryLock(file: string): Database.Database {
+  const library = new Database(file, { timeout: 0 })
+  try {
+    library.exec('PRAGMA locking_mode = EXCLUSIVE')
+    library.exec('BEGIN EXCLUSIVE')
+    library.exec('COMMIT')
+    library.exec(`PRAGMA busy_timeout = ${busyMs}`)
+    return library
+  } catch (error) {
+    library.close()
+    throw error
+  }
 }
 
 /** Nothing of another program's file is changed: whose it is comes first, the settings that it would keep after. */

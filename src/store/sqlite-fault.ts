@@ -31,9 +31,6 @@ export function sqliteFault(file: string, error: unknown): StoreError {
   return new StoreError(code, data ? { file, text } : { file }, `database: ${text}, got ${file}`, error)
 }
 
-/** Whether another process has the file. */
-export const isBusy = (error: unknown): boolean => codeOf(error, '') === 'store.locked'
-
 function codeOf(error: unknown, text: string): StoreErrorCode {
   if (cannotOpen.test(text)) return 'store.forbidden'
   const said = error instanceof Error && 'code' in error ? String(error.code) : ''
