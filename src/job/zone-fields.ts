@@ -91,6 +91,10 @@ export const zoneFields = {
         choices: ['smooth', 'moulded non-skid', 'bonded grit'],
         doc: 'How it feels now.',
       },
+      sandedWith: {
+        kind: 'text',
+        doc: 'Grit whose scratches are in it now, where somebody sanded it before: P60.',
+      },
       shelter: {
         kind: 'choice',
         choices: ['as the boat', 'indoors'],

@@ -1,15 +1,19 @@
 /** The layers each zone gets, as the person chose them, with film and spread. */
-import { filmLeft, spreadingRate, wetFilm } from '#core/coating'
+import { filmLeft, wetFilm } from '#core/coating'
 import type { Note } from '#core/note'
-import { planningC, type Work } from '#job'
+import type { Work } from '#job'
 import { weakest } from './certainty.ts'
+import type { Grounds } from './grounds.ts'
 import type { Known } from './known.ts'
 import type { Stage } from './remember.ts'
+import { contradiction } from './sheets/contradiction.ts'
+import { fills } from './sheets/fillers.ts'
 import { ladderOf, scratchNotes } from './sheets/ladder-of.ts'
 import { resolveSheet } from './sheets/resolve-sheet.ts'
 import { solventIn, solventNotes } from './sheets/solvent-in.ts'
-import { defaultMethod, lossOf, type Roughness, spreadOf, textureOf } from './sheets/spread-of.ts'
-import { thinnerFor, usualShare } from './sheets/thinners.ts'
+import { defaultMethod, lossOf, spreadOf } from './sheets/spread-of.ts'
+import { textureOf } from './sheets/texture-of.ts'
+import { thinnerFor, thinnerNotes, usualShare } from './sheets/thinners.ts'
 import type { BuildUps, Marks, ResolvedSheet, Sure, Surfaces, ZoneArea, ZoneLayer } from './types.ts'
 
 export type BuildUpsInput = {
@@ -17,8 +21,7 @@ export type BuildUpsInput = {
   readonly sheets: Work['sheets']
   readonly windows: Work['windows']
   readonly thinners: Work['thinners']
-  /** Zones whose old pattern is ground off, one after the other: a text, so that no other finding counts as a change. */
-  readonly patternsOff: string
+  readonly grounds: Grounds
   readonly vocRules: string
   readonly surfaces: Surfaces
   readonly marks: Marks
@@ -34,7 +37,7 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     resolveSheet(sheet, input.known.sheets.get(sheet.like ?? ''), input),
   )
   const sheets = resolved.map((one) => one.sheet)
-  const shelf: Shelf = { sheets, known: input.known, groundOff: new Set(input.patternsOff.split(' ')) }
+  const shelf: Shelf = { sheets, known: input.known, grounds: input.grounds }
   const layers = [...input.surfaces.zones, ...input.marks.zones].flatMap((zone) => {
     const own = input.layers.filter((layer) => layer.zones.includes(zone.id))
     return own.flatMap((layer, index) => {
@@ -43,50 +46,39 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     })
   })
   const used = new Set(layers.map((layer) => layer.sheet))
-  const assumed = resolved.flatMap(({ sheet, assumed: names }): readonly Note[] =>
-    used.has(sheet.id) && names.length > 0
-      ? [
-          {
-            code: 'buildup.figuresAssumed',
-            severity: 'assumed',
-            data: { sheet: sheet.id, name: sheet.name, count: names.length, figures: names.join(', ') },
-            source: sheet.generic ?? 'assumed',
-          },
-        ]
-      : [],
-  )
-  const contradicting = sheets.flatMap((sheet) => (used.has(sheet.id) ? contradiction(sheet) : []))
   return {
     sheets,
     layers,
     notes: [
-      ...layers.flatMap((layer) => layerNotes(layer, sheets)),
-      ...layers.flatMap((layer) => scratchNotes(layer, input.known)),
-      ...layers.flatMap((layer) => {
-        const sheet = sheets.find((one) => one.id === layer.sheet)
-        const { vocLimits: limits } = input.known
-        return sheet ? solventNotes(layer, sheet, { limits, rules: input.vocRules }) : []
-      }),
-      ...resolved.flatMap(({ sheet, notes }) => (used.has(sheet.id) ? notes : [])),
-      ...contradicting,
-      ...assumed,
+      ...onceEach(layers).flatMap((layer) => layerNotes(layer, sheets, input)),
+      ...resolved.flatMap(({ sheet, notes, assumed }) =>
+        used.has(sheet.id) ? [...notes, ...contradiction(sheet), ...assumedNotes(sheet, assumed)] : [],
+      ),
     ],
   }
 }
 
+/** What is told of a layer holds on all its zones: it is told of the first. */
+const onceEach = (layers: readonly ZoneLayer[]): readonly ZoneLayer[] =>
+  [...new Map(layers.toReversed().map((layer) => [layer.layer, layer])).values()].toReversed()
+
+const assumedNotes = (sheet: ResolvedSheet, names: readonly string[]): readonly Note[] =>
+  names.length === 0
+    ? []
+    : [
+        {
+          code: 'buildup.figuresAssumed',
+          severity: 'assumed',
+          data: { sheet: sheet.id, name: sheet.name, count: names.length, figures: names.join(', ') },
+          source: sheet.generic ?? 'assumed',
+        },
+      ]
+
 type Shelf = {
   readonly sheets: readonly ResolvedSheet[]
   readonly known: Known
-  /** Zones whose old pattern is ground off before anything goes on. */
-  readonly groundOff: ReadonlySet<string>
+  readonly grounds: Grounds
 }
-
-/** As `patternsOff`: ids hold no spaces. */
-export const patternsOffIn = (findings: Work['findings']): string =>
-  findings
-    .filter(({ kind }) => kind.endsWith('non-skid'))
-    .map(({ zone }) => zone)
-    .join(' ')
 
 type Place = { readonly zone: ZoneArea; readonly below: readonly LayerItem[]; readonly next?: LayerItem }
 
@@ -100,13 +92,21 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
   const dryFilmM = ownFilm ?? sheet.dryFilmM
   const coverage = given(layer.coverage)
   const { coats } = layer
+  const ground = shelf.grounds[zone.id]
+  const isFirstPaint = !fills(sheet.role) && below.every((one) => fills(roleOf(one, shelf)))
   const spread = spreadOf({
     sheet,
     own: { ...(coverage ? { coverage } : {}), ...(ownFilm ? { dryFilm: ownFilm } : {}) },
     dryFilmM,
     lossShare: given(layer.lossShare) ?? lossOf(method, shelf.known),
     texture: textureOf(
-      { under: roughnessUnder(zone, below, shelf), beaded: isBeaded(layer), coats },
+      layer,
+      {
+        zone,
+        below,
+        roleOf: (one) => roleOf(one, shelf),
+        isGroundOff: (ground?.patternOff ?? 'none') !== 'none',
+      },
       shelf.known,
     ),
   })
@@ -132,7 +132,12 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
       sandBefore: layer.sandBefore ?? '',
       sandBetween: layer.sandBetween ?? '',
       ladder: ladderOf(
-        { filled: isFilled(below.at(-1), shelf), sandBefore: layer.sandBefore ?? '' },
+        {
+          areaM2: zone.areaM2,
+          filledM2: filledUnder(zone, below.at(-1), shelf),
+          ground: isFirstPaint ? ground : undefined,
+          sandBefore: layer.sandBefore ?? '',
+        },
         shelf.known,
       ),
     },
@@ -142,28 +147,11 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
 const sheetOf = (layer: LayerItem, { sheets }: Shelf): ResolvedSheet | undefined =>
   sheets.find((one) => one.id === layer.sheet)
 
-const isFilled = (layer: LayerItem | undefined, shelf: Shelf): boolean =>
-  layer !== undefined && ['filler', 'fairing'].includes(sheetOf(layer, shelf)?.role ?? '')
+const roleOf = (layer: LayerItem, shelf: Shelf): string => sheetOf(layer, shelf)?.role ?? ''
 
-const isBeaded = ({ additive, broadcast }: LayerItem): boolean =>
-  (additive?.value ?? 0) > 0 || (broadcast?.value ?? 0) > 0
-
-/** Bead below; or the old pattern, where nothing ground it off and nothing was faired over it. */
-function roughnessUnder(zone: ZoneArea, below: readonly LayerItem[], shelf: Shelf): Roughness['under'] {
-  const rolesBelow = below.map((layer) => sheetOf(layer, shelf)?.role ?? '')
-  if (below.some(isBeaded) || rolesBelow.includes('non-skid')) return 'grit'
-  if (zone.texture === 'smooth' || zone.how === 'marks') return 'smooth'
-  const faired = below.some(
-    (layer, index) =>
-      (rolesBelow[index] === 'fairing' || rolesBelow[index] === 'filler') &&
-      (layer.coverShare?.value ?? 1) >= COVERING_SHARE,
-  )
-  if (faired || shelf.groundOff.has(zone.id)) return 'smooth'
-  return zone.texture === 'bonded grit' ? 'grit' : 'moulded'
-}
-
-/** From half of the zone on a layer covers, below it fills spots. */
-const COVERING_SHARE = 0.5
+/** m² of filler that the layer lies on. */
+const filledUnder = (zone: ZoneArea, layer: LayerItem | undefined, shelf: Shelf): number =>
+  layer && fills(roleOf(layer, shelf)) ? zone.areaM2 * (layer.coverShare?.value ?? 1) : 0
 
 /** What sanding leaves of all coats together. */
 function leftOf(of: {
@@ -206,74 +194,19 @@ function wetFilmOf(film: {
   return { wetFilmM: { value, certainty: 'worked' } }
 }
 
-/** A label's coverage may round, and leaves out what is lost: below this share of what solids and film give, assumed. */
-const LEAST_OF_THEORETICAL = 0.5
-const MOST_OF_THEORETICAL = 1.05
-
-/** Solids, film and coverage of one sheet are two figures and their quotient: a label cannot go beyond it. */
-function contradiction(sheet: ResolvedSheet): readonly Note[] {
-  const { volumeSolids, dryFilmM, coverageM2PerM3: printed } = sheet
-  if (![volumeSolids, dryFilmM, printed].every((figure) => figure?.certainty === 'sheet')) return []
-  const theoretical = spreadingRate({ volumeSolids: volumeSolids!.value, dryFilm: dryFilmM!.value })
-  const share = printed!.value / theoretical
-  if (share >= LEAST_OF_THEORETICAL && share <= MOST_OF_THEORETICAL) return []
-  return [
-    {
-      code: 'buildup.sheetContradicts',
-      severity: 'warning',
-      data: {
-        sheet: sheet.id,
-        name: sheet.name,
-        spreadM2PerL: printed!.value / 1000,
-        theoreticalM2PerL: theoretical / 1000,
-        dryFilmUm: dryFilmM!.value * 1e6,
-        reachedUm: (volumeSolids!.value / printed!.value) * 1e6,
-      },
-      source: 'spread = volume solids / dry film',
-    },
-  ]
-}
-
-function layerNotes(layer: ZoneLayer, sheets: readonly ResolvedSheet[]): readonly Note[] {
+function layerNotes(
+  layer: ZoneLayer,
+  sheets: readonly ResolvedSheet[],
+  { known, vocRules }: Pick<BuildUpsInput, 'known' | 'vocRules'>,
+): readonly Note[] {
   const sheet = sheets.find((one) => one.id === layer.sheet)
   const about = { zone: layer.zone, layer: layer.layer, name: layer.name }
   const noSpread: readonly Note[] =
     layer.spreadFrom === 'nothing' ? [{ code: 'buildup.noSpread', severity: 'fault', data: about }] : []
-  return [...noSpread, ...(sheet ? thinnerNotes(layer, sheet) : [])]
+  return [
+    ...noSpread,
+    ...scratchNotes(layer, sheet, known),
+    ...(sheet ? thinnerNotes(layer, sheet) : []),
+    ...(sheet ? solventNotes(layer, sheet, { limits: known.vocLimits, rules: vocRules }) : []),
+  ]
 }
-
-/** Over the most or under the least of the grade that suits, or no grade that suits at all. */
-function thinnerNotes(layer: ZoneLayer, sheet: ResolvedSheet): readonly Note[] {
-  const about = { zone: layer.zone, layer: layer.layer, name: layer.name }
-  const share = layer.thinnerShare.value
-  const suits = thinnerFor(sheet, layer)
-  if (!suits && sheet.thinners.length > 0 && share > 0)
-    return [
-      {
-        code: 'buildup.thinnerNone',
-        severity: 'warning',
-        data: { ...about, method: layer.method, airC: planningC },
-      },
-    ]
-  const most = suits?.most ?? sheet.thinnerMost?.value
-  const grade = suits?.name ? { grade: suits.name } : {}
-  if (most !== undefined && share > most + ROUNDED_SHARE)
-    return [
-      {
-        code: 'buildup.thinnerOver',
-        severity: 'warning',
-        data: { ...about, ...grade, thinnerShare: share, mostShare: most },
-      },
-    ]
-  if (suits && share < suits.least - ROUNDED_SHARE)
-    return [
-      {
-        code: 'buildup.thinnerUnder',
-        severity: 'caution',
-        data: { ...about, ...grade, thinnerShare: share, leastShare: suits.least },
-      },
-    ]
-  return []
-}
-
-const ROUNDED_SHARE = 1e-9

@@ -29,7 +29,7 @@ function dataOf(plan: Described, step: WorkStep): NoteData {
     ...(step.areaM2 === undefined ? {} : { areaM2: step.areaM2 }),
     ...(step.lengthM === undefined ? {} : { lengthM: step.lengthM }),
     ...(step.tapeOffM === undefined ? {} : { tapeOffM: step.tapeOffM }),
-    ...(step.grit === undefined ? {} : { grit: step.grits?.join(', ') ?? step.grit }),
+    ...(step.grit === undefined ? {} : { grit: step.rungs?.map(({ grit }) => grit).join(', ') ?? step.grit }),
     ...(step.method === undefined ? {} : { method: step.method }),
     ...(step.coat === undefined ? {} : { coat: step.coat, coats: step.coats ?? step.coat }),
   }

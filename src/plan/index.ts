@@ -33,6 +33,8 @@ export {
   type SeenScan,
   scanHull,
 } from './scan.ts'
+export { COVERS_FROM } from './sheets/covers-from.ts'
+export { type SandingRow, sandingRows } from './sheets/sanding-rows.ts'
 export { type Solid, type SolidFace, solidOf } from './solid.ts'
 export { hashOf, shortHash } from './stamp.ts'
 export type * from './types.ts'

@@ -48,6 +48,8 @@ export type Known = {
   /** How many times finer the next grit of a ladder is, and grain over film, at most. */
   readonly gritStep: Sure<number>
   readonly gritOverFilm: Sure<number>
+  /** What filler is cut with, what the grinder leaves where old pattern was, and the coarsest under a dark finish. */
+  readonly usualGrits: { readonly fillerCut: string; readonly patternOff: string; readonly underDark: string }
   readonly lossByMethod: Readonly<Record<string, Seen>>
   /** How many times the paint of a smooth surface each texture takes. */
   readonly textures: { readonly grit: Sure<number>; readonly moulded: Sure<number> }

@@ -7,7 +7,7 @@ import type { HourlySeries } from '#core/climate'
 import type { Log, MoneyTerms, Work } from '#job'
 import { airs } from './air-at.ts'
 import { bonds } from './bonds/bonds.ts'
-import { buildUps, patternsOffIn } from './build-ups.ts'
+import { buildUps } from './build-ups.ts'
 import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
 import { colours } from './colours.ts'
@@ -16,6 +16,7 @@ import { datedWeather } from './dated-weather.ts'
 import { days, daysGrid } from './days.ts'
 import { deck } from './deck-shapes.ts'
 import { taped } from './girths.ts'
+import { grounds } from './grounds.ts'
 import { hazards } from './hazards.ts'
 import { withLostPaint } from './lost-paint.ts'
 import { marks, struck } from './marks.ts'
@@ -113,7 +114,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     sheets: work.sheets,
     windows: work.windows,
     thinners: work.thinners,
-    patternsOff: patternsOffIn(work.findings),
+    grounds: run(grounds, { findings: work.findings, zones: work.zones }),
     vocRules: work.place.vocRules ?? 'none',
     surfaces: surface,
     marks: mark,

@@ -18,6 +18,7 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     grits: gritsIn(catalogue),
     gritStep: limit(catalogue, 'gritStep'),
     gritOverFilm: limit(catalogue, 'gritOverFilm'),
+    usualGrits: usualGritsIn(catalogue),
     lossByMethod: lossesOf(catalogue),
     textures: { grit: limit(catalogue, 'textureGrit'), moulded: limit(catalogue, 'textureMoulded') },
     sandedByRole: sandedOf(catalogue),
@@ -160,6 +161,15 @@ function seenLimit(catalogue: Catalogue, key: keyof typeof catalogueFields.limit
 function lossesOf(catalogue: Catalogue): Known['lossByMethod'] {
   const roller = seenLimit(catalogue, 'lossRoller')
   return { 'roll and tip': roller, roller, brush: roller, 'filler knife': limit(catalogue, 'lossKnife') }
+}
+
+const usualGritsIn = ({ gritLadder }: Catalogue): Known['usualGrits'] => {
+  const grit = (purpose: keyof typeof gritLadder) => gritLadder[purpose].cells.grit ?? ''
+  return {
+    fillerCut: grit('long-board'),
+    patternOff: grit('grind-non-skid'),
+    underDark: grit('before-dark-finish'),
+  }
 }
 
 function sandedOf(catalogue: Catalogue): Known['sandedByRole'] {

@@ -293,9 +293,18 @@ export type ZoneLayer = {
   readonly vocKgPerM3?: Sure<number>
   readonly sandBefore: string
   readonly sandBetween: string
-  /** Grits that the surface below is sanded with, one after the other; the last is `sandBefore`. */
-  readonly ladder: readonly string[]
+  /** What the surface below is sanded with, one after the other; the last is `sandBefore`, over all of it. */
+  readonly ladder: readonly LadderRung[]
 }
+/** One grit of a ladder, what of the zone it goes over, and what a square metre takes. */
+export type LadderRung = {
+  readonly grit: string
+  readonly areaM2: number
+  /** Person-hours. */
+  readonly hoursPerM2: Sure<number>
+  readonly disc: LadderDisc
+}
+export type LadderDisc = { readonly id: string; readonly perM2: number }
 export type BuildUps = {
   readonly sheets: readonly ResolvedSheet[]
   /** By zone as in the document, from the boat outward. */
@@ -373,9 +382,8 @@ export type WorkStep = Step & {
   /** Tape that is pulled when the coat is on. */
   readonly tapeOffM?: number
   readonly grit?: string
-  /** All grits one after the other where it takes more than one; the coarser ones only over what was filled. */
-  readonly grits?: readonly string[]
-  readonly filledM2?: number
+  /** All grits one after the other where it takes more than one. */
+  readonly rungs?: readonly LadderRung[]
   readonly method?: string
   /** Person-hours at the smallest crew. */
   readonly hours: number

@@ -108,6 +108,7 @@ export const boatFields: FieldWords = {
       'Rub with solvent',
       'Leave the rag under film for 10 min, in three places. Film that gums or comes off is one-part or lacquer.',
     ],
+    sandedWith: ['Sanded with', 'Grit whose scratches are in it, where somebody sanded it before: P60.'],
     texture: ['Surface now', 'Smooth, moulded pattern, or grit bonded on: it decides how it is sanded.'],
     shelter: ['Where it is done', 'Loose parts may go indoors, where rain and dew do not matter.'],
   },

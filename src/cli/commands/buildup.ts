@@ -4,7 +4,7 @@ import { suggestBuildUps } from '#plan'
 import type { Answer, Command, Flags } from '../command.ts'
 import { textFlag } from '../command.ts'
 import { faultLines, type MadePlan, makePlan, planFlags } from '../make-plan.ts'
-import { bondLines, buildUpJson, buildUpLines } from '../views/buildup-view.ts'
+import { bondLines, buildUpJson, buildUpLines, sandingLines } from '../views/buildup-view.ts'
 import { stampJson } from '../views/stamp-json.ts'
 import { suggestJson, suggestLines } from '../views/suggest-view.ts'
 import { shownLines } from './plan-part.ts'
@@ -30,7 +30,10 @@ export const buildup: Command = {
 function judged(made: MadePlan): Answer {
   const { plan, job } = made
   return {
-    lines: shownLines([...buildUpLines(plan, job.words), ...bondLines(plan, job.words)], job.words),
+    lines: shownLines(
+      [...buildUpLines(plan, job.words), ...sandingLines(plan, job.words), ...bondLines(plan, job.words)],
+      job.words,
+    ),
     json: {
       ...buildUpJson(plan),
       notes: [...plan.buildUps.notes, ...plan.bonds.notes],

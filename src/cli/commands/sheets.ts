@@ -3,13 +3,12 @@ import {
   type Problem,
   readSheets,
   type SheetFile,
-  type SheetKeys,
   sheetSections,
   sheetsOnly,
   writeSheetsCsv,
   writeSheetsJson,
 } from '#intake'
-import { type RawItems, type RawSection, workFields, writeJson } from '#job'
+import { type RawItems, type RawSection, sheetKeys, writeJson } from '#job'
 import { type Answer, type Command, textFlag } from '../command.ts'
 import { CliFault } from '../fault.ts'
 import { type LoadedJob, loadJob } from '../load-job.ts'
@@ -40,15 +39,6 @@ export const sheets: Command = {
     const text = flags.csv === true ? writeSheetsCsv(wanted, sheetKeys) : writeSheetsJson(wanted)
     return { lines: linesOf(text), json: JSON.parse(writeSheetsJson(wanted)) }
   },
-}
-
-const keysOf = (section: (typeof sheetSections)[number]): readonly string[] =>
-  Object.keys(workFields[section].fields)
-
-const sheetKeys: SheetKeys = {
-  sheets: keysOf('sheets'),
-  windows: keysOf('windows'),
-  thinners: keysOf('thinners'),
 }
 
 const linesOf = (text: string): readonly string[] => text.replace(/\r?\n$/, '').split(/\r?\n/)

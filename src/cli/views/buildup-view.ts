@@ -1,6 +1,6 @@
 /** The build-ups: each zone's layers from the boat outward, with film, spread and litres. */
 import { noteText } from '#papers'
-import type { Plan, ZoneLayer } from '#plan'
+import { type Plan, sandingRows, type ZoneLayer } from '#plan'
 import type { Words } from '#words'
 import { allZones } from './boat-view.ts'
 import { section, table, wrap } from './table.ts'
@@ -22,6 +22,29 @@ export function buildUpLines(plan: Plan, words: Words): readonly string[] {
         words.label('heading.buildUp'),
         table([head, ...rows], ['left', 'right', 'right', 'right', 'right', 'right']),
       )
+}
+
+/** Each grit below each layer, over all its zones. */
+export function sandingLines(plan: Plan, words: Words): readonly string[] {
+  const rows = sandingRows(plan.buildUps.layers)
+  if (rows.length === 0) return []
+  const head = ['sanding.before', 'sanding.grit', 'column.area', 'sanding.hours', 'sanding.discs']
+  return section(
+    words.label('sanding.title'),
+    table(
+      [
+        head.map((key) => words.label(key)),
+        ...rows.map(({ name, grit, areaM2, hours, discs }) => [
+          name,
+          grit,
+          words.figure('areaM2', areaM2),
+          words.figure('workHours', hours.value),
+          String(Math.ceil(discs)),
+        ]),
+      ],
+      ['left', 'left', 'right', 'right', 'right'],
+    ),
+  )
 }
 
 /** What does not hold, and what wants minding; every note once. */
@@ -68,7 +91,7 @@ export const buildUpJson = (plan: Plan) => ({
       ...(layer.spreadBand
         ? { spreadLeastM2PerL: layer.spreadBand[0] / 1000, spreadMostM2PerL: layer.spreadBand[1] / 1000 }
         : {}),
-      ...(layer.ladder.length > 0 ? { ladder: layer.ladder } : {}),
+      ...(layer.ladder.length > 0 ? { sanding: layer.ladder.map(rungJson) } : {}),
       textureFactor: layer.texture.value,
       ...(layer.filmLeftM ? { filmLeftUm: layer.filmLeftM.value * 1e6 } : {}),
       ...(layer.vocKgPerM3 ? { vocKgPerM3: layer.vocKgPerM3.value } : {}),
@@ -98,6 +121,13 @@ export const buildUpJson = (plan: Plan) => ({
     repairsL: one.repairsM3 * 1000,
     certainty: one.certainty,
   })),
+})
+
+const rungJson = ({ grit, areaM2, hoursPerM2, disc }: ZoneLayer['ladder'][number]) => ({
+  grit,
+  areaM2,
+  hours: hoursPerM2.value * areaM2,
+  discs: disc.perM2 * areaM2,
 })
 
 type Joint = Plan['bonds']['stacks'][number]['joints'][number]

@@ -44,7 +44,8 @@ export {
   wetFilm,
   wetFilmFromSpread,
 } from './film.ts'
-export { fillsScratches, gritLadder } from './ladder/grit-ladder.ts'
+export { fillsScratches } from './ladder/grit-ladder.ts'
+export { type LadderStart, rungsOf } from './ladder/rungs.ts'
 export type { CoverageBand, LossBand, LossCause } from './loss-bands.ts'
 export { brushCoverageBands, lossBands } from './loss-bands.ts'
 export type { Mix, MixDensities, MixMasses, MixRatio, MixVolume } from './mix.ts'

@@ -1,6 +1,6 @@
 /** Build-ups to draw: zones that get the same layers stand together, with their litres summed. */
 import type { Certainty } from '#core/note'
-import type { Plan, ZoneArea, ZoneLayer } from '#plan'
+import { COVERS_FROM, type Plan, type ZoneArea, type ZoneLayer } from '#plan'
 import { weakest } from '../weakest.ts'
 
 /** The stages of a plan that build-ups are drawn from. */
@@ -72,9 +72,6 @@ function stackOf(plan: Stacked, zones: readonly ZoneArea[]): Stack {
 
 type Of = { readonly layer: ZoneLayer; readonly zone: ZoneArea; readonly zones: readonly ZoneArea[] }
 
-/** Under half the zone is filling, not covering. */
-const spotShare = 0.5
-
 function stackLayer(plan: Stacked, { layer, zone, zones }: Of): StackLayer {
   const sheet = plan.buildUps.sheets.find((one) => one.id === layer.sheet)
   const recoat = sheet && recoatOf(sheet)
@@ -93,9 +90,10 @@ function stackLayer(plan: Stacked, { layer, zone, zones }: Of): StackLayer {
       certainty: weakest(own.map((one) => one.certainty)),
     },
     ...(recoat ? { recoat } : {}),
-    sandBefore: layer.ladder.length > 1 ? layer.ladder.join(', ') : wanted(layer.sandBefore),
+    sandBefore:
+      layer.ladder.length > 1 ? layer.ladder.map(({ grit }) => grit).join(', ') : wanted(layer.sandBefore),
     sandBetween: wanted(layer.sandBetween),
-    spot: layer.areaM2 < spotShare * zone.areaM2,
+    spot: layer.areaM2 < COVERS_FROM * zone.areaM2,
   }
 }
 

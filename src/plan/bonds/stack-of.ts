@@ -1,11 +1,9 @@
 /** A zone's layers as the judge takes them. */
 import type { Grit, Sanding, Stack, StackLayer } from '#core/coating'
 import { leastHeightM } from '#core/marking'
+import { COVERS_FROM } from '../sheets/covers-from.ts'
 import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { type Around, clocksOf, coatOf, groundOf } from './ground.ts'
-
-/** Under half the zone is filling, not covering. */
-const SPOT_SHARE = 0.5
 
 const ROUNDED_M = 1e-4
 
@@ -39,7 +37,7 @@ function layerOf(of: {
     id: layer.layer,
     ...coatOf(sheet),
     coats: layer.coats,
-    covers: layer.areaM2 >= SPOT_SHARE * zone.areaM2,
+    covers: layer.areaM2 >= COVERS_FROM * zone.areaM2,
     before: sandingOf(layer.sandBefore, grits),
     between: sandingOf(layer.sandBetween, grits),
     ...(layer.dryFilmM ? { dryFilmM: layer.dryFilmM.value } : {}),

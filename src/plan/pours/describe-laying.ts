@@ -1,5 +1,6 @@
 /** How a pour is laid off, as codes and their data: who, where it begins, section by section, and how it should look. */
 import type { StepText } from '../describe-step.ts'
+import { fills } from '../sheets/fillers.ts'
 import type { Plan, Pour } from '../types.ts'
 
 /** In the order in which a person wants to know it. */
@@ -15,7 +16,7 @@ export function describeLaying(
   const tipped = layer.method === 'roll and tip'
   const family = plan.buildUps.sheets.find(({ id }) => id === layer.sheet)?.family ?? ''
   return [
-    ...(pour.nr === 1 && !filled.has(layer.role)
+    ...(pour.nr === 1 && !fills(layer.role)
       ? [
           {
             code: 'lay.way',
@@ -23,9 +24,7 @@ export function describeLaying(
           },
         ]
       : []),
-    ...(pour.nr === 1 && !filled.has(layer.role)
-      ? [{ code: 'lay.tools', data: toolsFor(layer, family) }]
-      : []),
+    ...(pour.nr === 1 && !fills(layer.role) ? [{ code: 'lay.tools', data: toolsFor(layer, family) }] : []),
     ...(pour.nr === 1 && tipped ? [{ code: 'lay.floor', data: { floor: pour.laying.floor } }] : []),
     ...(tipped
       ? [{ code: 'lay.hands', data: { crew: crew > 1 ? 'two' : 'one', overlapM: pour.laying.overlapM } }]
@@ -53,8 +52,6 @@ const toolsFor = ({ method }: { readonly method: string }, family: string) => ({
   solvent: { 'two-part polyurethane': 'strong', epoxy: 'strong', acrylic: 'water' }[family] ?? 'mild',
   tool: { 'roll and tip': 'both', brush: 'brush' }[method] ?? 'roller',
 })
-
-const filled: ReadonlySet<string> = new Set(['filler', 'fairing', 'laminating resin'])
 
 /** A side that is broken where a lap hides is not laid in one go. */
 const isBroken = ({ runs }: Pour): boolean =>

@@ -1,34 +1,91 @@
 /** The grits with which a surface is brought to what the next layer wants, from what lies there. */
-import { fillsScratches, type Grit, gritLadder } from '#core/coating'
+import { fillsScratches, type Grit, type LadderStart, rungsOf } from '#core/coating'
 import type { Note } from '#core/note'
+import type { Ground } from '../grounds.ts'
 import type { Known } from '../known.ts'
-import type { ZoneLayer } from '../types.ts'
+import { sandRate } from '../steps/sand-rate.ts'
+import type { LadderRung, ResolvedSheet, ZoneLayer } from '../types.ts'
+import { discFor } from './disc-for.ts'
+import { fills } from './fillers.ts'
 
-/** A knife leaves ridges: filler is cut with this before anything finer. */
-const FILLER_CUT = 'P80'
-
-/**
- * @param surface.filled a filler or fairing compound lies there. @param surface.sandBefore as the layer says it.
- * @returns grits by name, coarse to fine; none where nothing is sanded.
- */
-export function ladderOf(
-  surface: { readonly filled: boolean; readonly sandBefore: string },
-  { grits, gritStep, rates }: Pick<Known, 'grits' | 'gritStep' | 'rates'>,
-): readonly string[] {
-  const { filled, sandBefore } = surface
-  if (sandBefore === '' || sandBefore === 'none') return []
-  const last = grits.find(({ name }) => name === sandBefore)
-  if (!last) return [sandBefore]
-  // Paper that the shop has a rate for is paper that it has.
-  const atHand = grits.filter(({ name }) => name.startsWith('P') && name.slice(1) in rates.sandHoursPerM2)
-  const first = filled ? atHand.find(({ name }) => name === FILLER_CUT) : undefined
-  return gritLadder({ first, last, grits: atHand, mostRatio: gritStep.value }).map(({ name }) => name)
+export type Sanded = {
+  readonly areaM2: number
+  /** Of the filler or fairing compound that the layer lies on. */
+  readonly filledM2: number
+  /** What was done to the zone; only for the first layer that is no filler. */
+  readonly ground: Ground | undefined
+  readonly sandBefore: string
 }
 
-/** Scratches of the last grit that all coats of a layer together do not level. */
-export function scratchNotes(layer: ZoneLayer, { grits, gritOverFilm }: Known): readonly Note[] {
+type Papers = Pick<Known, 'grits' | 'gritStep' | 'rates' | 'usualGrits' | 'consumableRates'>
+
+/** Rungs, coarse to fine, the last over all of it; none where nothing is sanded. */
+export function ladderOf(surface: Sanded, papers: Papers): readonly LadderRung[] {
+  const { areaM2, sandBefore } = surface
+  if (sandBefore === '' || sandBefore === 'none') return []
+  const { grits, gritStep, rates } = papers
+  const rung = (grit: string, area: number): LadderRung => ({
+    grit,
+    areaM2: area,
+    hoursPerM2: sandRate(rates, grit),
+    disc: discFor(grit, papers),
+  })
+  const last = grits.find(({ name }) => name === sandBefore)
+  if (!last) return [rung(sandBefore, areaM2)]
+  // Paper that the shop has a rate for is paper that it has.
+  const atHand = grits.filter(({ name }) => name.startsWith('P') && name.slice(1) in rates.sandHoursPerM2)
+  return rungsOf({
+    starts: startsOf(surface, papers),
+    area: areaM2,
+    last,
+    grits: atHand,
+    mostRatio: gritStep.value,
+  }).map(({ grit, area }) => rung(grit.name, area))
+}
+
+/** A knife leaves ridges in filler and repairs; a grinder leaves its scratches where the old pattern was. */
+function startsOf(
+  { areaM2, filledM2, ground }: Sanded,
+  { grits, usualGrits }: Papers,
+): readonly LadderStart[] {
+  const { patternOff = 'none', mendedM2 = 0, sandedWith = '' } = ground ?? {}
+  const start = (name: string, state: LadderStart['state'], area: number): readonly LadderStart[] => {
+    const grit = grits.find((one) => one.name === name)
+    return grit && area > 0 ? [{ grit, state, area: Math.min(area, areaM2) }] : []
+  }
+  const patternM2 = patternOff === 'none' ? 0 : patternOff === 'whole' ? areaM2 : patternOff
+  return [
+    // Fairing goes over the repairs first.
+    ...start(usualGrits.fillerCut, 'proud', Math.max(filledM2, mendedM2)),
+    // Filler over all of it hides what the grinder left.
+    ...start(usualGrits.patternOff, 'scratched', Math.max(0, patternM2 - filledM2)),
+    ...start(sandedWith, 'scratched', Math.max(0, areaM2 - filledM2)),
+  ]
+}
+
+/** Scratches of the last grit that show: under a dark finish by custom, in any other film by its thickness. */
+export function scratchNotes(
+  layer: ZoneLayer,
+  sheet: ResolvedSheet | undefined,
+  known: Pick<Known, 'grits' | 'gritOverFilm' | 'usualGrits'>,
+): readonly Note[] {
+  const { grits, gritOverFilm, usualGrits } = known
   const last = grits.find(({ name }) => name === layer.sandBefore)
-  if (!last || !layer.dryFilmM || layer.role === 'filler' || layer.role === 'fairing') return []
+  if (!last || fills(layer.role)) return []
+  const about = { zone: layer.zone, layer: layer.layer, name: layer.name, grit: last.name }
+  if (layer.role === 'finish') {
+    const finest = grits.find(({ name }) => name === usualGrits.underDark)
+    if (sheet?.shade !== 'dark' || !finest || last.sizeM <= finest.sizeM) return []
+    return [
+      {
+        code: 'buildup.scratchesUnderDark',
+        severity: 'caution',
+        data: { ...about, finer: finest.name },
+        source: 'common practice',
+      },
+    ]
+  }
+  if (!layer.dryFilmM) return []
   const filmM = layer.dryFilmM.value * layer.coats
   const mostRatio = gritOverFilm.value
   if (fillsScratches({ sizeM: last.sizeM, filmM, mostRatio })) return []
@@ -36,14 +93,7 @@ export function scratchNotes(layer: ZoneLayer, { grits, gritOverFilm }: Known): 
     {
       code: 'buildup.scratchesShow',
       severity: 'caution',
-      data: {
-        zone: layer.zone,
-        layer: layer.layer,
-        name: layer.name,
-        grit: last.name,
-        filmUm: filmM * 1e6,
-        finer: finerFor(filmM * mostRatio, grits)?.name ?? '',
-      },
+      data: { ...about, filmUm: filmM * 1e6, finer: finerFor(filmM * mostRatio, grits)?.name ?? '' },
       source: 'assumed',
     },
   ]

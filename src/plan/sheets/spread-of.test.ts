@@ -6,7 +6,7 @@ import { plan } from '#plan'
 import { planInput, projectRaw, sampleRaw, withCell } from '../../../test/support/samples.ts'
 import { readCatalogue } from '../read-catalogue.ts'
 import { resolveSheet } from './resolve-sheet.ts'
-import { defaultMethod, lossOf, spreadOf, textureOf } from './spread-of.ts'
+import { defaultMethod, lossOf, spreadOf } from './spread-of.ts'
 
 const known = readCatalogue.run({ catalogue })
 
@@ -18,7 +18,7 @@ function bandOf(like: SheetId, under: 'smooth' | 'grit' = 'smooth'): readonly [n
     own: {},
     dryFilmM: sheet.dryFilmM,
     lossShare: lossOf(defaultMethod(sheet), known),
-    texture: textureOf({ under, beaded: false, coats: 1 }, known),
+    texture: { smooth: { value: 1, certainty: 'worked' as const }, grit: known.textures.grit }[under],
   })
   return [spreadBand![0] / 1000, spreadBand![1] / 1000]
 }

@@ -1,5 +1,5 @@
 /** How far a product goes on a layer: by one's own measure, by its label, or by solids and film less what is lost. */
-import { meanTexture, practicalSpread, type Range, spreadBand, spreadingRate } from '#core/coating'
+import { practicalSpread, type Range, spreadBand, spreadingRate } from '#core/coating'
 import type { Known } from '../known.ts'
 import type { ResolvedSheet, Seen, Sure, ZoneLayer } from '../types.ts'
 
@@ -84,22 +84,3 @@ export const defaultMethod = ({ role }: Pick<ResolvedSheet, 'role'>): string =>
 
 export const lossOf = (method: string, known: Known): Seen =>
   known.lossByMethod[method] ?? { value: 0, certainty: 'assumed' }
-
-/** What a layer lies on and leaves, as far as its roughness goes. */
-export type Roughness = {
-  /** Old pattern or grit that was not ground off, or bead of a layer below. */
-  readonly under: 'smooth' | 'grit' | 'moulded'
-  /** It has bead in it or strewn on it, so its later coats lie on that. */
-  readonly beaded: boolean
-  readonly coats: number
-}
-
-export function textureOf({ under, beaded, coats }: Roughness, { textures }: Known): Sure<number> {
-  if (under === 'smooth' && !(beaded && coats > 1)) return smooth
-  const below = { smooth, grit: textures.grit, moulded: textures.moulded }[under]
-  const own = beaded ? textures.grit : smooth
-  return {
-    value: meanTexture({ coats, under: below.value, own: own.value }),
-    certainty: beaded || under === 'grit' ? textures.grit.certainty : textures.moulded.certainty,
-  }
-}

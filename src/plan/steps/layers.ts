@@ -4,7 +4,7 @@ import type { Need } from '#core/schedule'
 import { weakest } from '../certainty.ts'
 import { minutesOf } from '../minutes.ts'
 import { recoatFor } from '../sheets/recoat.ts'
-import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
+import type { LadderRung, ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatPaces, handling } from './coat-paces.ts'
 import {
   coatId,
@@ -86,7 +86,7 @@ const wantsSanding = (grit: string): boolean => grit !== '' && grit !== 'none'
 function sandBefore(context: StepContext, spot: Spot): void {
   const { layer, zone } = spot
   if (!wantsSanding(layer.sandBefore)) return
-  const { hours, certainty } = ladderHours(context, spot)
+  const { hours, certainty } = ladderHours(layer.ladder)
   context.draft.add({
     id: sandId(layer, 1),
     kind: 'sand',
@@ -95,7 +95,7 @@ function sandBefore(context: StepContext, spot: Spot): void {
     zone: zone.id,
     layer: layer.layer,
     grit: layer.sandBefore,
-    ...(layer.ladder.length > 1 ? { grits: layer.ladder, filledM2: filledUnder(spot) } : {}),
+    ...(layer.ladder.length > 1 ? { rungs: layer.ladder } : {}),
     areaM2: zone.areaM2,
     personHours: hours,
     certainty,
@@ -112,23 +112,12 @@ function sandBefore(context: StepContext, spot: Spot): void {
   })
 }
 
-const filledUnder = ({ previous }: Spot): number => (previous && isFiller(previous) ? previous.areaM2 : 0)
-
-/** The last grit goes over the whole zone; those before it only over what was filled. */
-function ladderHours(
-  { rates }: StepContext,
-  spot: Spot,
-): { readonly hours: number; readonly certainty: Certainty } {
-  const { layer, zone } = spot
-  const each = layer.ladder.map((grit, at) => {
-    const rate = sandRate(rates, grit)
-    return { ...rate, hours: rate.value * (at === layer.ladder.length - 1 ? zone.areaM2 : filledUnder(spot)) }
-  })
-  return {
-    hours: each.reduce((sum, { hours }) => sum + hours, 0),
-    certainty: weakest(...each.map(({ certainty }) => certainty)),
-  }
-}
+const ladderHours = (
+  ladder: readonly LadderRung[],
+): { readonly hours: number; readonly certainty: Certainty } => ({
+  hours: ladder.reduce((sum, { hoursPerM2, areaM2 }) => sum + hoursPerM2.value * areaM2, 0),
+  certainty: weakest(...ladder.map(({ hoursPerM2 }) => hoursPerM2.certainty)),
+})
 
 function coatStep(context: StepContext, spot: Spot, coat: number): void {
   const { layer, zone, sheet } = spot

@@ -1,13 +1,13 @@
 /** A layer among those of its zone, and what anything done for it waits for. */
 import type { Need } from '#core/schedule'
+import { fills } from '../sheets/fillers.ts'
 import type { ResolvedSheet, ZoneArea, ZoneLayer } from '../types.ts'
 import { coatId, hostsOf, lastCoat, type StepContext, sheetOf } from './context.ts'
 import { stepId } from './draft.ts'
 import { settleId } from './grinding.ts'
 import { dryNeeds } from './waits.ts'
 
-const fillers = new Set(['filler', 'fairing', 'laminating resin'])
-export const isFiller = (layer: ZoneLayer): boolean => fillers.has(layer.role)
+export const isFiller = (layer: ZoneLayer): boolean => fills(layer.role)
 
 export const group = (layer: ZoneLayer): 'fill' | 'prime' | 'finish' | 'nonSkid' => {
   if (isFiller(layer)) return 'fill'

@@ -4,17 +4,18 @@ import { type ConsumableUse, consumables } from '#core/stores'
 import type { MoneyTerms, Work } from '#job'
 import type { Known } from '../known.ts'
 import type { Stage } from '../remember.ts'
+import { discFor } from '../sheets/disc-for.ts'
 import type {
   BuildUps,
   ConsumableItem,
   Days,
+  LadderRung,
   Marks,
   Pours,
   Quantities,
   SheetQuantity,
   Steps,
   Stores,
-  WorkStep,
 } from '../types.ts'
 import { storeItem } from './store-item.ts'
 
@@ -53,8 +54,8 @@ export function usesOf(
   const { known } = input
   const ofSteps = input.steps.steps.flatMap((step) =>
     (known.consumablesByKind[step.kind] ?? []).flatMap((id): readonly ConsumableUse[] => {
-      if (id === 'disc' && step.grits) return ladderDiscs(step, step.grits, known)
-      const worn = id === 'disc' ? discFor(step.grit ?? '', known) : id
+      if (id === 'disc' && step.rungs) return step.rungs.map(rungUse)
+      const worn = id === 'disc' ? discFor(step.grit ?? '', known).id : id
       const rate = known.consumableRates.find((one) => one.id === worn)
       if (!rate) return []
       const quantity =
@@ -80,27 +81,12 @@ export function usesOf(
   ]
 }
 
-/** The last grit over all of it, those before it over what was filled. */
-const ladderDiscs = (
-  { areaM2 = 0, filledM2 = 0 }: WorkStep,
-  grits: readonly string[],
-  known: Known,
-): readonly ConsumableUse[] =>
-  grits.map((grit, at) => ({
-    consumable: discFor(grit, known),
-    driver: 'areaM2',
-    quantity: at === grits.length - 1 ? areaM2 : filledM2,
-    times: 1,
-  }))
-
-/** The disc of the grit, or the nearest there is that is no coarser. */
-function discFor(grit: string, known: Known): string {
-  const number = Number(grit.replace(/\D/g, '')) || 220
-  const discs = known.consumableRates.flatMap((rate) =>
-    rate.id.startsWith('disc-') ? [Number(rate.id.slice(5))] : [],
-  )
-  return `disc-${discs.sort((a, b) => a - b).find((disc) => disc >= number) ?? discs.at(-1) ?? 220}`
-}
+const rungUse = ({ disc, areaM2 }: LadderRung): ConsumableUse => ({
+  consumable: disc.id,
+  driver: 'areaM2',
+  quantity: areaM2,
+  times: 1,
+})
 
 const consumableItem = (
   need: { readonly consumable: string; readonly pieces: number },

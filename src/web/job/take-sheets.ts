@@ -1,16 +1,10 @@
 /** Product sheets of a file taken into the job, in one step of undo: each under an id of its own. */
-import type { SheetFile, SheetKeys } from '#intake'
-import { type RawItems, workFields } from '#job'
+import type { SheetFile } from '#intake'
+import type { RawItems } from '#job'
 import { itemsOf } from '../fields/items.ts'
 import type { JobView } from './job-view.ts'
 
 const placeOf = (section: keyof SheetFile) => ({ part: 'work', section }) as const
-
-export const sheetKeys: SheetKeys = {
-  sheets: Object.keys(workFields.sheets.fields),
-  windows: Object.keys(workFields.windows.fields),
-  thinners: Object.keys(workFields.thinners.fields),
-}
 
 /** What belongs to a sheet goes along under its new id; what belongs to none stays out. */
 export function takeSheets({ edits }: Pick<JobView, 'edits'>, file: SheetFile): void {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { followed } from '../../../../test/support/followed-pours.ts'
 import { type ChainInput, chainPours, type PotClock, poursNeeded, workingMinutes } from './chain-pours.ts'
-import { followed } from './lay-minute-by-minute.ts'
 
 const pot =
   (life: number, induction = 0) =>

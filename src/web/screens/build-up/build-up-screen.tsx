@@ -5,15 +5,16 @@ import { useKeptChoice } from '../../device/kept-choice.ts'
 import { Collection } from '../../fields/collection.tsx'
 import { itemsOf } from '../../fields/items.ts'
 import type { JobView } from '../../job/job-view.ts'
-import { notesOf } from '../../job/notes-of.ts'
 import { ChoiceField, Ghost, Part, Progress, ShapesSvg, Sheet, Switch2 } from '../../parts/index.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { BondFaults } from './bond-faults.tsx'
 import { ProductSheets } from './product-sheets.tsx'
+import { Sanding } from './sanding.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
 import { Shortcuts } from './shortcuts.tsx'
 import { stackCost } from './stack-cost.ts'
+import { stackNotes } from './stack-notes.ts'
 import { Suggestions } from './suggestions.tsx'
 
 export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps) => {
@@ -41,7 +42,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           notes={
             <>
               <Shortcuts stack={stack} words={words} />
-              {sheetNotes(view, notesOf(plan, /^(buildUps|layers|coating|quantities)\./))}
+              {sheetNotes(view, stackNotes(stack, plan))}
             </>
           }
         >
@@ -56,6 +57,7 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
           ) : null}
           <SectionDrawing stack={stack} view={view} scale={scale} />
           <Key stack={stack} />
+          <Sanding stack={stack} view={view} />
           <BondFaults view={view} zones={stack.zones.map(({ id }) => id)} />
           <Suggestions view={view} zones={stack.zones.map(({ id }) => id)} />
         </Part>

@@ -1,9 +1,10 @@
 /** Product sheets to take from a file and to pass on as one. */
 import { useState } from 'react'
 import { mostSheetBytes, readSheets, writeSheetsCsv, writeSheetsJson } from '#intake'
+import { sheetKeys } from '#job'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
-import { sheetKeys, sheetsOf, takeSheets } from '../../job/take-sheets.ts'
+import { sheetsOf, takeSheets } from '../../job/take-sheets.ts'
 import { Button } from '../../parts/index.ts'
 import { FileButton } from '../file-button.tsx'
 

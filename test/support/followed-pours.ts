@@ -1,5 +1,5 @@
 /** The slow way to lay a coat, for tests: hands, pots and the wet edge followed from one event to the next. */
-import type { ChainedPour } from './chain-pours.ts'
+import type { ChainedPour } from '#core/coating'
 
 export type Broken = 'gap in a run' | 'pot past its life' | 'not stood' | 'mixed late' | 'not covered'
 
