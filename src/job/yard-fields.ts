@@ -99,6 +99,7 @@ export const yardFields = {
         example: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
         doc: 'SHA-256 of the series, written by the program.',
       },
+      read: { kind: 'instant', doc: 'When the file was read, or the forecast was asked for.' },
     },
   },
   changes: {

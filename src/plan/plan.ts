@@ -74,10 +74,14 @@ export function createPlanner(): Planner {
 /** One plan, nothing remembered. */
 export const plan = (input: PlanInput): Plan => createPlanner().plan(input).plan
 
+/** The first day on which the plan may work. */
+export const firstDate = ({ work: { job, place }, nowMs }: PlanInput): string =>
+  laterOf(job.start, dateOf(nowMs, place.timeZone))
+
 function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const { work, log, catalogue } = input
   const { job, boat, place, people, shifts, closures } = work
-  const fromDate = laterOf(job.start, dateOf(input.nowMs, place.timeZone))
+  const fromDate = firstDate(input)
   // To the quarter hour, or every minute that passes would set the days anew.
   const nowMinute = Math.ceil(input.nowMs / 900_000) * 15
   const given = datedWeather(run, { weather: input.weather, fromDate })

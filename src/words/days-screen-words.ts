@@ -13,6 +13,10 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.none': 'No work stands on these days.',
   'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
+  'daysscreen.next': '{names}: {fromAtMs} to {untilClock} can take a coat.',
+  'daysscreen.nextDew': '{names}: {fromAtMs} to {untilClock}; the dew margin closes at {closes}.',
+  'daysscreen.nextThen': '{names}: {fromAtMs} to {untilClock}. For a coat after that: {why}.',
+  'daysscreen.nextNone': '{names}: no hour of these days can take a coat. Choose an hour to see why.',
   'daysscreen.weatherSay':
     'A typical year as EPW, a forecast as JSON from Open-Meteo, MET Norway or the National Weather Service, or a table as CSV with a line of heads and a line an hour.',
   'daysscreen.quiet': 'Nothing on these days: {names}.',
@@ -57,6 +61,13 @@ export const daysScreenPhrases: Readonly<Record<string, string>> = {
   'daysscreen.coatShort': 'C{coat, number}',
   'daysscreen.strip': '{zone}: {hours} of hours that can take paint',
   'daysscreen.handsDay': '{hours}',
+  'daysscreen.reach':
+    '{fromAtMs} to {untilAtMs}, {count, plural, one {one hour} other {# hours}}{typical, select, yes {, a typical year laid on these dates} other {}}',
+  'daysscreen.gap': '{fromAtMs} to {untilAtMs}',
+  'daysscreen.moreGaps': '{count, plural, one {one more} other {# more}}',
+  'daysscreen.sun': 'Sun and sky on the level, at most {mostWPerM2}',
+  'daysscreen.dewAt': 'Skin over dew, least at {atClock}',
+  'daysscreen.skinOf': 'skin of {zone}',
   'daysscreen.chart':
     'Air {airLeastC} to {airMostC}, dew {dewLeastC} to {dewMostC}, skin {skinLeastC} to {skinMostC}',
   'daysscreen.rain':

@@ -53,6 +53,7 @@ const work: FieldWords = {
   weather: {
     file: ['Weather file', 'The file that lies beside the job.'],
     hash: ['Mark of the weather', 'Written by the program: tells one weather from another.'],
+    read: ['Read', 'Written by the program: when the file was read, or the forecast was asked for.'],
   },
   changes: {
     name: ['What is to be done', 'As it stands on the change order.'],

@@ -85,6 +85,44 @@ describeInBrowser('the sheet Days', (app) => {
     await shed.close()
   })
 
+  it('says first when a zone can take a coat, and shows every figure that an hour is judged by', async () => {
+    const context = await app().device({ viewport: { width: 1280, height: 900 } })
+    const page = await context.newPage()
+    await openDays(page)
+    const next = page.locator('.days-next li').first()
+    await next.filter({ hasText: /the dew margin closes at/ }).waitFor()
+    await page.locator('.days-sun[aria-label*="W/m²"]').waitFor()
+    const strip = page.getByRole('slider', { name: /hours|h/ }).nth(1)
+    await strip.focus()
+    await page.keyboard.press('Home')
+    await page.keyboard.press('ArrowRight')
+    const figures = page.locator('.days-figures')
+    await figures.locator('dt', { hasText: labelOf('daysScreen.sun') }).waitFor()
+    const value = async (label: string): Promise<number> => {
+      const row = figures.locator('div', { has: page.getByText(labelOf(label), { exact: true }) })
+      return Number.parseFloat((await row.locator('dd').textContent())!.replace('−', '-'))
+    }
+    const [skin, dew] = [await value('daysScreen.skinColumn'), await value('daysScreen.dewPoint')]
+    expect(Math.abs(skin - dew - (await value('daysScreen.dewLimit')))).toBeLessThan(0.11)
+    // At one in the night the skin is too near the dew point: by how much stands in its row.
+    const row = page.locator('.days-why').getByRole('row', { name: /^Skin over dew/ })
+    expect(await row.textContent()).toMatch(/at least 3\s.C.*\d\s.C/)
+    expect(await page.locator('.days-asked').count()).toBe(1)
+    await context.close()
+  })
+
+  it('says where the weather is from, on what terms, and how far it reaches', async () => {
+    const context = await app().device(phone)
+    const page = await context.newPage()
+    await openDays(page)
+    const source = page.locator('.weather-source')
+    await source.waitFor()
+    const said = (await source.textContent()) ?? ''
+    for (const part of ['free to copy with the program', '2400 hours', labelOf('sunFrom.parted')])
+      expect(said).toContain(part)
+    await context.close()
+  })
+
   it('puts the week on paper that lies, on A4 and Letter, without buttons and stick', async () => {
     const context = await app().device()
     const page = await context.newPage()

@@ -21,6 +21,7 @@ import { openPlanning } from './job-planning.ts'
 import type { JobView } from './job-view.ts'
 import { readMoves, writeMoves } from './kept-moves.ts'
 import { keptState } from './kept-state.ts'
+import { localInstant } from './local-date.ts'
 import { createPlanMoves } from './plan-moves.ts'
 import { settleClash } from './settle-clash.ts'
 import { openWeighing } from './weighing.ts'
@@ -165,6 +166,7 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
         edits.together(({ set }) => {
           set({ part: 'work', section: 'weather', key: 'hash' }, given.hash)
           set({ part: 'work', section: 'weather', key: 'file' }, file)
+          set({ part: 'work', section: 'weather', key: 'read' }, localInstant(planning.now().nowMs, 'UTC'))
         })
       },
       weighing,

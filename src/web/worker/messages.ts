@@ -9,6 +9,7 @@ import type {
   Suggestions,
   TraceEntry,
   Way,
+  WeatherAtHand,
   ZoneHours,
 } from '#plan'
 import type { Patch } from './patch.ts'
@@ -47,6 +48,8 @@ export type Question =
   | { readonly kind: 'suggest'; readonly family?: string }
   /** The boat as triangles. */
   | { readonly kind: 'solid' }
+  /** Where the weather is from, and the sun and skins it makes hour by hour. */
+  | { readonly kind: 'weather' }
   /** How the plan would move if these entries stood in the log too. */
   | { readonly kind: 'what if'; readonly entries: Entries; readonly nowMs: number }
 
@@ -78,6 +81,7 @@ export type Answers = {
   readonly figure: Way | undefined
   readonly suggest: Suggestions
   readonly solid: Solid | undefined
+  readonly weather: WeatherAtHand | undefined
   readonly 'what if': Plan
 }
 

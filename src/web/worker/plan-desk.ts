@@ -14,6 +14,8 @@ import {
   solidOf,
   suggestBuildUps,
   tellWay,
+  type WeatherAtHand,
+  weatherAtHand,
 } from '#plan'
 import { partOf, versionOf } from '#replica'
 import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
@@ -45,6 +47,8 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
   let weather: Weather | undefined
   let projected: Projected | undefined
   let last: Shown | undefined
+  let lastNowMs = 0
+  let atHand: { readonly of: Plan['conditions']; readonly weather: WeatherAtHand | undefined } | undefined
 
   const read = (): Projected => {
     projected = project(rawDocument(docs, entries), {
@@ -82,6 +86,7 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
       const planned = planner.plan(input)
       const before = last
       last = showPlan(planned.plan, before)
+      lastNowMs = nowMs
       const wanted = now.work.weather.hash
       return {
         kind: 'planned',
@@ -133,6 +138,11 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
         }
         case 'solid':
           return solidOf(last.plan, projected.work)
+        case 'weather':
+          // Several parts of a screen ask at once, and the skins of a year take a while.
+          if (atHand?.of !== last.plan.conditions)
+            atHand = { of: last.plan.conditions, weather: weatherAtHand(inputOf(projected, lastNowMs)) }
+          return atHand.weather
         case 'what if': {
           const supposed = project(rawDocument(docs, { ...entries, ...question.entries }), readOptions)
           return createPlanner().plan(inputOf(supposed, question.nowMs)).plan

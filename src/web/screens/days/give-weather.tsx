@@ -9,6 +9,7 @@ import { readWeatherInWorker } from '../../worker/import-client.ts'
 import { FileButton } from '../file-button.tsx'
 import { FetchWeather } from './fetch-weather.tsx'
 import './give-weather.css'
+import { WeatherSource } from './weather-source.tsx'
 
 type State =
   | { readonly kind: 'still' | 'reading' }
@@ -40,6 +41,7 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
   return (
     <Part title={labelOf('daysScreen.weather')}>
       <p>{weatherText(view)}</p>
+      {view.plan ? <WeatherSource view={view} plan={view.plan} /> : null}
       <p className="give-weather-say">{words.sentence('daysscreen.weatherSay')}</p>
       <FileButton
         label={labelOf('daysScreen.giveWeather')}

@@ -16,6 +16,8 @@ export type LimitRow = {
   /** The figure that it had, where it can be told how it came about. */
   readonly of?: FigureRef
   readonly needed: string
+  /** By how much it fails; empty where it does not, or nobody knows. */
+  readonly by?: string
   readonly so: 'ok' | 'not' | 'risky' | 'notKnown'
 }
 
@@ -46,7 +48,7 @@ export type HourRowsInput = Pick<LimitRowsInput, 'view' | 'plan'> & {
 
 /** What the product asks of these hours, and of those until dew and rain do no harm. */
 export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly LimitRow[] {
-  const { words } = view
+  const { words, timeZone } = view
   const sheet = plan.buildUps.sheets.find(({ id }) => id === hours.sheet)
   const [during, whole] = [airOver(plan, hours.place, of), airOver(plan, hours.place, untilDry(hours, of))]
   if (!sheet || during.known.length === 0) return []
@@ -66,6 +68,7 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
           ? words.figure('airC', coldest)
           : words.sentence('daysscreen.between', { leastC: coldest, mostC: warmest }),
       needed: words.sentence('daysscreen.between', { leastC, mostC }),
+      ...byOf(words, 'missedK', Math.max(leastC - coldest, warmest - mostC)),
       so: so(coldest >= leastC && warmest <= mostC, during.all),
     },
     {
@@ -74,19 +77,27 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
       had: words.figure('humidityShare', dampest.humidityShare),
       of: { kind: 'air', place, minute: dampest.minute, of: 'humidity' },
       needed: words.sentence('daysscreen.atMost', { mostShare: sheet.humidityMost.value }),
+      ...byOf(words, 'missedShare', dampest.humidityShare - sheet.humidityMost.value),
       so: so(dampest.humidityShare <= sheet.humidityMost.value, during.all),
     },
     {
       id: 'dew',
-      limit: labelOf('daysScreen.dewLimit'),
+      limit:
+        nearest.minute < of.toMinute
+          ? labelOf('daysScreen.dewLimit')
+          : words.sentence('daysscreen.dewAt', { atClock: words.time(nearest.minute * 60_000, timeZone) }),
       had: words.figure('marginK', nearest.marginK),
       of: { kind: 'air', place, minute: nearest.minute, of: 'margin' },
       needed: words.sentence('daysscreen.atLeast', { leastK: sheet.dewMarginK.value }),
+      ...byOf(words, 'missedK', sheet.dewMarginK.value - nearest.marginK),
       so: so(nearest.marginK >= sheet.dewMarginK.value, whole.all),
     },
     ...rainRow({ view, plan, hours, of }),
   ]
 }
+
+const byOf = (words: JobView['words'], key: string, missed: number): Pick<LimitRow, 'by'> =>
+  missed > 1e-9 ? { by: words.figure(key, missed) } : {}
 
 const untilDry = (hours: ShownHours, { fromMinute, toMinute }: Minutes): Minutes => ({
   fromMinute,

@@ -5,6 +5,7 @@ import { ChoiceField, HoursKey, percent, shareOf, UprightTape, uprightHeight } f
 import { hourSpans, hoursOfZone, type Minutes } from '../hour-spans.ts'
 import { isSame } from './chosen.ts'
 import { HoursPick } from './hours-pick.tsx'
+import { NextHours } from './next-hours.tsx'
 import { Drop, rainLong, rainTotals, unknownRain } from './rain-strokes.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { UprightBars } from './upright-bars.tsx'
@@ -44,6 +45,7 @@ export const UprightChart = (props: UprightChartProps) => {
         value={shown.zone}
         onChange={onZone}
       />
+      {shown.zone === '' ? null : <NextHours {...{ view, plan, within }} zones={[shown.zone]} />}
       <div className="days-upright" style={{ minHeight: uprightHeight(span) }}>
         <Nights days={days} within={within} />
         <UprightTape

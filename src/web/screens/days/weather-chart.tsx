@@ -1,4 +1,4 @@
-/** Rain, then air, dew and skin on one axis with the margin over dew hatched, then wind; every line carries its name. */
+/** Rain and sun, then air, dew and skin on one axis with the margin over dew hatched, then wind; every line carries its name. */
 import type { AirHours } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
@@ -6,6 +6,7 @@ import { percent, shareOf, useHatches } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
 import { RainBand } from './rain-band.tsx'
+import { SunBand } from './sun-band.tsx'
 import { areaPath, type Curve, curveOf, farthest, linePath, rangeOf } from './weather-curves.ts'
 import { weatherHours } from './weather-hours.ts'
 import { WindBand } from './wind-band.tsx'
@@ -16,6 +17,10 @@ export type WeatherChartProps = {
   readonly within: Minutes
   /** That it is drawn for, px. */
   readonly width: number
+  /** Whose skin is drawn. */
+  readonly place: string
+  /** Name of the zone whose skin it is, when one was asked about. */
+  readonly of: string | undefined
 }
 
 const curvesHigh = 176
@@ -28,15 +33,16 @@ export const WeatherChart = (props: WeatherChartProps) => {
   return (
     <div className="days-weather">
       <RainBand {...props} hours={hours} />
+      <SunBand {...props} />
       <Curves {...props} />
       <WindBand {...props} hours={hours} />
     </div>
   )
 }
 
-const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => {
+const Curves = ({ view: { words }, plan, within, width, place, of }: WeatherChartProps) => {
   const hatches = useHatches(['wait'])
-  const air = plan.conditions.air.find(({ key }) => key === 'boat')
+  const air = plan.conditions.air.find(({ key }) => key === place)
   const curves = air && curvesOf(air, within)
   const range = curves && rangeOf([curves.air, curves.dew, curves.skin])
   if (!curves || !range)
@@ -88,7 +94,7 @@ const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => 
         curve={curves.skin}
         at={apart.at}
         {...{ scale, y }}
-        text={labelOf(hasSides(plan) ? 'daysScreen.deckSkin' : 'daysScreen.skin')}
+        text={skinName(plan, of, words)}
         dy={apart.over ? -8 : 16}
       />
       <Name curve={curves.air} at={0.5} {...{ scale, y }} text={labelOf('daysScreen.air')} dy={-8} />
@@ -104,7 +110,12 @@ const Curves = ({ view: { words }, plan, within, width }: WeatherChartProps) => 
   )
 }
 
-/** In the open each side has a skin of its own, and the chart shows the deck's. */
+/** In the open each side has a skin of its own: the chart shows that of the zone asked about, else the deck's. */
+const skinName = (plan: ShownPlan, of: string | undefined, words: JobView['words']): string => {
+  if (!hasSides(plan)) return labelOf('daysScreen.skin')
+  return of === undefined ? labelOf('daysScreen.deckSkin') : words.sentence('daysscreen.skinOf', { zone: of })
+}
+
 const hasSides = ({ conditions }: ShownPlan): boolean =>
   conditions.air.some(({ key }) => key !== 'boat' && key !== 'indoors')
 

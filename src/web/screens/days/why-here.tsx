@@ -8,6 +8,7 @@ import type { ShownPlan } from '../../worker/messages.ts'
 import { stepOf } from '../today/today-state.ts'
 import type { Chosen } from './chosen.ts'
 import { FailedLimits } from './failed-limits.tsx'
+import { HourFigures } from './hour-figures.tsx'
 import { hourRows, type LimitRow, limitRows } from './limit-rows.ts'
 import type { Bar } from './zone-days.ts'
 
@@ -61,13 +62,17 @@ const Limits = ({ rows, view }: LimitsProps) => (
       { key: 'limit', label: labelOf('daysScreen.limit'), phone: 'first' },
       { key: 'had', label: labelOf('daysScreen.had'), align: 'right', phone: 'second', named: true },
       { key: 'needed', label: labelOf('daysScreen.needed'), align: 'right', named: true },
+      ...(rows.some(({ by }) => by !== undefined)
+        ? [{ key: 'by', label: labelOf('daysScreen.missedBy'), align: 'right', named: true } as const]
+        : []),
       { key: 'so', label: labelOf('daysScreen.verdict'), phone: 'side', width: '6rem' },
     ]}
-    rows={rows.map(({ id, so, of, had, limit, needed }) => ({
+    rows={rows.map(({ id, so, of, had, limit, needed, by }) => ({
       id,
       cells: {
         limit,
         needed,
+        by: by ?? '',
         had: of ? <WayFigure view={view} of={of} text={had} certainty="worked" label={limit} /> : had,
         so: labelOf(`daysScreen.${so}`),
       },
@@ -111,6 +116,7 @@ const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps)
         })}
       </p>
       <p>{words.sentence('daysscreen.forSheet', { name: sheet })}</p>
+      <HourFigures {...{ view, plan, minute }} place={hours.place} />
       {rows.length === 0 ? (
         <p>{words.sentence('daysscreen.hourUnknown')}</p>
       ) : (

@@ -5,9 +5,11 @@ import type { JobView } from '../../job/job-view.ts'
 import { HoursKey, NowLine, percent, shareOf, TimeTape } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { hourSpans, hoursOfZone, type Minutes } from '../hour-spans.ts'
+import { stepOf } from '../today/today-state.ts'
 import { ChartKey } from './chart-key.tsx'
 import type { Chosen } from './chosen.ts'
 import { HandsRow } from './hands-row.tsx'
+import { NextHours } from './next-hours.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { WeatherChart } from './weather-chart.tsx'
 import { weatherHours } from './weather-hours.ts'
@@ -31,7 +33,7 @@ export type ZoneChartProps = {
 const nameWidth = 132
 
 export const ZoneChart = (props: ZoneChartProps) => {
-  const { view, plan, windows, days, width, letters = 1 } = props
+  const { view, plan, windows, days, width, chosen, letters = 1 } = props
   const { words, timeZone, locale, nowMs } = view
   const within = { fromMinute: days[0]?.fromMinute ?? 0, toMinute: days.at(-1)?.toMinute ?? 0 }
   const span = { fromMs: within.fromMinute * 60_000, toMs: within.toMinute * 60_000 }
@@ -45,10 +47,12 @@ export const ZoneChart = (props: ZoneChartProps) => {
   const here = nowMs > span.fromMs && nowMs < span.toMs
   return (
     <>
+      <NextHours {...{ view, plan, within }} zones={busy.flatMap(({ zone }) => zone || [])} />
       <div className="days-chart">
         <div className="days-shade" aria-hidden="true">
           <Nights days={days} span={span} />
         </div>
+        {chosen?.kind === 'hour' ? <AskedHour minute={chosen.minute} span={span} /> : null}
         {here ? (
           <div className="days-now">
             <NowLine {...span} nowMs={nowMs} />
@@ -72,6 +76,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
         <div className="days-row">
           <div className="days-name days-weather-names">
             <span>{labelOf('daysScreen.rain')}</span>
+            <span>{labelOf('daysScreen.sun')}</span>
             <span>{labelOf('daysScreen.weather')}</span>
             <span>{labelOf('daysScreen.windBarbs')}</span>
           </div>
@@ -80,6 +85,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
             plan={plan}
             within={within}
             width={Math.max(200, width - nameWidth * letters)}
+            {...skinAsked(plan, chosen, nameOf)}
           />
         </div>
         {busy.map((row) => (
@@ -108,6 +114,15 @@ export const ZoneChart = (props: ZoneChartProps) => {
   )
 }
 
+/** The skin drawn is that of the zone asked about, else the boat's. */
+function skinAsked(plan: ShownPlan, chosen: Chosen | undefined, nameOf: (id: string) => string) {
+  const step = chosen?.kind === 'bar' ? stepOf(plan, chosen.bar.step) : undefined
+  const [key, zone] = chosen?.kind === 'hour' ? [chosen.hoursKey, chosen.zone] : [step?.hoursKey, step?.zone]
+  const hours = plan.conditions.zones.find((one) => one.key === key)
+  const isThere = hours && plan.conditions.air.some((air) => air.key === hours.place)
+  return isThere ? { place: hours.place, of: nameOf(zone ?? '') } : { place: 'boat', of: undefined }
+}
+
 /** Kinds of hours in the strips of these zones. */
 function kindsUsed(plan: ShownPlan, rows: readonly ZoneDays[], within: Minutes) {
   const spans = rows.flatMap(({ zone }) => {
@@ -115,6 +130,22 @@ function kindsUsed(plan: ShownPlan, rows: readonly ZoneDays[], within: Minutes) 
     return hours ? hourSpans(hours, within) : []
   })
   return [...new Set(spans.map(({ kind }) => kind))]
+}
+
+type AskedHourProps = {
+  readonly minute: number
+  readonly span: { readonly fromMs: number; readonly toMs: number }
+}
+
+/** The hour asked about, through weather and rows. */
+const AskedHour = ({ minute, span }: AskedHourProps) => {
+  const [from, to] = [minute, minute + 60].map((one) => shareOf(one * 60_000, span)) as [number, number]
+  if (to <= 0 || from >= 1) return null
+  return (
+    <div className="days-now" aria-hidden="true">
+      <div className="days-asked" style={{ left: percent(from), width: percent(to - from) }} />
+    </div>
+  )
 }
 
 type NightsProps = {

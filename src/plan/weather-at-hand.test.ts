@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest'
+import { plan } from '#plan'
+import { sampleInput } from '../../test/support/samples.ts'
+import { weatherAtHand } from './weather-at-hand.ts'
+
+const sample = sampleInput('open-powerboat')
+const open = {
+  ...sample,
+  work: { ...sample.work, place: { ...sample.work.place, shelter: 'open' as const } },
+}
+
+describe('the weather at hand', () => {
+  it('covers the hours of the plan, and says where it is from', () => {
+    const found = weatherAtHand(sample)!
+    const { conditions } = plan(sample)
+    expect(found.firstMinute).toBe(conditions.firstMinute)
+    expect(found.firstMinute + 60 * found.hours).toBe(conditions.lastMinute)
+    expect(found.source).toBe(sample.weather!.source)
+    expect(found.sunWm2).toHaveLength(found.hours)
+    expect(found.skins).toEqual({})
+  })
+
+  it('has the very skins by which the hours of a boat in the open are judged', () => {
+    const { skins } = weatherAtHand(open)!
+    const { air } = plan(open).conditions
+    const judged = air.filter(({ key }) => key in skins)
+    expect(judged.map(({ key }) => key)).toContain('deck')
+    for (const { key, surfaceC } of judged) expect(skins[key as keyof typeof skins]).toEqual(surfaceC)
+  })
+
+  it('has no sun where nobody knows where she stands, and is nothing without weather', () => {
+    const { latitude: _, ...place } = sample.work.place
+    const lost = weatherAtHand({ ...sample, work: { ...sample.work, place } })!
+    expect([lost.sunWm2, lost.sunFrom]).toEqual([[], 'none'])
+    const { weather: _weather, ...bare } = sample
+    expect(weatherAtHand(bare)).toBeUndefined()
+  })
+})

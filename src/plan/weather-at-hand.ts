@@ -1,0 +1,74 @@
+/** What the weather of a plan is and where it is from, with the sun and the skins it makes: asked for, and no part of the plan. */
+import { type Gap, type HourlySeries, hourMs, type LightFrom } from '#core/climate'
+import { datedWeather } from './dated-weather.ts'
+import { firstDate, type PlanInput } from './plan.ts'
+import { createMemory, type Runner } from './remember.ts'
+import { openSkin, openSky } from './skins/open-skin.ts'
+import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
+import { hull } from './surfaces.ts'
+import { weatherAsTold } from './told-weather.ts'
+import type { OpenPlace } from './types.ts'
+
+/** Parts of the boat that each look their own way. */
+export type LitPlace = Exclude<OpenPlace, 'sides'>
+export const litPlaces = ['deck', 'port', 'starboard', 'transom', 'bottom'] as const
+
+export type WeatherAtHand = {
+  /** As the file says it, each in one line; empty where it does not. */
+  readonly source: string
+  readonly licence: string
+  readonly typicalYear: boolean
+  readonly firstMinute: number
+  readonly hours: number
+  /** Hours of which the file has no row. */
+  readonly gaps: readonly { readonly fromMinute: number; readonly hours: number }[]
+  /** Sun and sky on a level surface in the open, mean over each hour, W/m²; empty where nobody knows where she stands. */
+  readonly sunWm2: readonly number[]
+  /** What most hours of daylight were worked from. */
+  readonly sunFrom: LightFrom | 'none'
+  /** Skin at the start of each hour, °C, of each place of a boat in the open; empty under a cloth or a roof. */
+  readonly skins: Partial<Readonly<Record<LitPlace, readonly number[]>>>
+}
+
+/** Undefined without weather. The hours are those of the plan: a typical year laid on its dates, told rain in it. */
+export function weatherAtHand(input: PlanInput): WeatherAtHand | undefined {
+  const { run } = createMemory().begin()
+  const { log, work } = input
+  const given = datedWeather(run, { weather: input.weather, fromDate: firstDate(input) })
+  const weather = weatherAsTold(run, { weather: given, log })
+  if (!weather) return undefined
+  const sky = run(openSky, { weather, place: work.place })
+  return {
+    source: weather.source,
+    licence: weather.licence,
+    typicalYear: input.weather?.typicalYear === true,
+    firstMinute: weather.startMs / 60_000,
+    hours: weather.hours,
+    gaps: weather.gaps.map((gap) => gapOf(weather, gap)),
+    sunWm2: Array.from(sky.light?.globalWm2 ?? []),
+    sunFrom: sky.light ? mostOf(sky.light.from) : 'none',
+    skins: work.place.shelter === 'open' ? skinsOf(run, input, { weather, sky }) : {},
+  }
+}
+
+const gapOf = ({ startMs }: HourlySeries, { fromHour, hours }: Gap) => ({
+  fromMinute: (startMs + fromHour * hourMs) / 60_000,
+  hours,
+})
+
+const mostOf = (from: Readonly<Record<LightFrom, number>>): LightFrom =>
+  (Object.keys(from) as LightFrom[]).reduce((most, one) => (from[one] > from[most] ? one : most))
+
+type Lit = { readonly weather: HourlySeries; readonly sky: ReturnType<typeof openSky.run> }
+
+function skinsOf(run: Runner, { work }: PlanInput, { weather, sky }: Lit): WeatherAtHand['skins'] {
+  const { boat, stations, points, zones, place } = work
+  const faces = run(placeFaces, {
+    hull: run(hull, { boat, stations, points }),
+    rake: boat.transomRake,
+    camber: camberOverBeam(zones, boat),
+  })
+  const { bowBearing } = place
+  const input = { weather, sky, faces, bowBearing, laminate: boat.laminate }
+  return Object.fromEntries(litPlaces.map((at) => [at, Array.from(run(openSkin(at), input))]))
+}

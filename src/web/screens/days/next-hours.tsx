@@ -1,0 +1,86 @@
+/** First said of the days shown: which zone can take a coat when, and what ends it. */
+import { useEffect, useState } from 'react'
+import { limitNote } from '#plan'
+import type { JobView } from '../../job/job-view.ts'
+import { localDate } from '../../job/local-date.ts'
+import type { Failing, ShownPlan } from '../../worker/messages.ts'
+import type { Minutes } from '../hour-spans.ts'
+import { marginCloses, type NextStretch, nextStretches } from './next-stretch.ts'
+
+export type NextHoursProps = {
+  readonly view: JobView
+  readonly plan: ShownPlan
+  readonly zones: readonly string[]
+  readonly within: Minutes
+}
+
+export const NextHours = ({ view, plan, zones, within }: NextHoursProps) => {
+  const from = Math.max(within.fromMinute, Math.floor(view.nowMs / 3_600_000) * 60)
+  if (from >= within.toMinute) return null
+  const stretches = nextStretches(plan, zones, { ...within, fromMinute: from })
+  if (stretches.length === 0) return null
+  return (
+    <ul className="days-next">
+      {stretches.map((stretch) => (
+        <Line key={stretch.hours.key} {...{ view, plan, stretch, within }} />
+      ))}
+    </ul>
+  )
+}
+
+type LineProps = Pick<NextHoursProps, 'view' | 'plan' | 'within'> & { readonly stretch: NextStretch }
+
+const Line = ({ view, plan, stretch, within }: LineProps) => {
+  const { words, timeZone, ask } = view
+  const { hours, open } = stretch
+  const { key, place } = hours
+  // What comes after the last hour shown is not asked about: there the tape ends and not the good hours.
+  const ends = open !== undefined && open.toMinute < within.toMinute ? open.toMinute : undefined
+  const [failing, setFailing] = useState<Failing>([])
+  useEffect(() => {
+    let here = true
+    setFailing([])
+    if (ends !== undefined)
+      ask({ kind: 'why', key, minute: ends }).then(
+        (found) => here && setFailing(found),
+        () => undefined,
+      )
+    return () => {
+      here = false
+    }
+  }, [ask, key, ends])
+  const names = zoneNames(plan, stretch)
+  if (!open) return <li>{words.sentence('daysscreen.nextNone', { names })}</li>
+  const data = {
+    names,
+    fromAtMs: open.fromMinute * 60_000,
+    untilClock: words.time(open.toMinute * 60_000, timeZone),
+    timeZone,
+  }
+  const first = failing[0]
+  if (!first || ends === undefined) return <li>{words.sentence('daysscreen.next', data)}</li>
+  const closes =
+    first.limit === 'dewMargin'
+      ? marginCloses(plan, { place, minute: ends + 60 * first.inHours, neededK: first.needed })
+      : undefined
+  if (closes !== undefined)
+    return <li>{words.sentence('daysscreen.nextDew', { ...data, closes: closing(view, open, closes) })}</li>
+  const note = limitNote(first)
+  return (
+    <li>
+      {words.sentence('daysscreen.nextThen', {
+        ...data,
+        why: words.sentence(note.code, note.data).replace(/\.$/, ''),
+      })}
+    </li>
+  )
+}
+
+/** The day is said where it is another. */
+const closing = ({ words, timeZone }: JobView, { fromMinute }: Minutes, minute: number): string =>
+  localDate(minute, timeZone) === localDate(fromMinute, timeZone)
+    ? words.time(minute * 60_000, timeZone)
+    : words.moment(minute * 60_000, timeZone)
+
+const zoneNames = ({ surfaces, marks }: ShownPlan, { zones }: NextStretch): string =>
+  zones.map((id) => [...surfaces.zones, ...marks.zones].find((zone) => zone.id === id)?.name ?? id).join(', ')
