@@ -12,6 +12,7 @@ export { type SheetFile, type SheetKeys, sheetSections, sheetsOnly } from './she
 export { writeSheetsCsv, writeSheetsJson } from './sheets/write-sheets.ts'
 export { isForecast, readWeather } from './weather/read-weather.ts'
 export { seriesHash } from './weather/series-hash.ts'
+export { type TableChoice, tableChoices } from './weather/table/table-choices.ts'
 export type { DateOrder, TableColumn, TableHints, TableLook } from './weather/table/table-mapping.ts'
 export { readWeatherCsv } from './weather/weather-csv.ts'
 export type { WeatherRead } from './weather/weather-read.ts'

@@ -17,6 +17,8 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.nextDew': '{names}: {fromAtMs} to {untilClock}; the dew margin closes at {closes}.',
   'daysscreen.nextThen': '{names}: {fromAtMs} to {untilClock}. For a coat after that: {why}.',
   'daysscreen.nextNone': '{names}: no hour of these days can take a coat. Choose an hour to see why.',
+  'daysscreen.tableSay':
+    'The first rows stand under the name of each column. Say what it is and in which unit: what its name tells is put in already. Time, temperature of the air, and humidity or dew point are needed.',
   'daysscreen.weatherSay':
     'A typical year as EPW, a forecast as JSON from Open-Meteo, MET Norway or the National Weather Service, or a table as CSV with a line of heads and a line an hour.',
   'daysscreen.quiet': 'Nothing on these days: {names}.',
@@ -61,6 +63,9 @@ export const daysScreenPhrases: Readonly<Record<string, string>> = {
   'daysscreen.coatShort': 'C{coat, number}',
   'daysscreen.strip': '{zone}: {hours} of hours that can take paint',
   'daysscreen.handsDay': '{hours}',
+  'daysscreen.tableTitle': 'What is what in {file}?',
+  'daysscreen.tableColumn': 'Column {at, number}',
+  'daysscreen.tableRow': '{row, select, none {{text}} other {Line {row}: {text}}}',
   'daysscreen.reach':
     '{fromAtMs} to {untilAtMs}, {count, plural, one {one hour} other {# hours}}{typical, select, yes {, a typical year laid on these dates} other {}}',
   'daysscreen.gap': '{fromAtMs} to {untilAtMs}',

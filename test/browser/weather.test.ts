@@ -1,7 +1,9 @@
 // Weather given to a job from a file judges its hours, on another device too; a bad file says its lines.
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { AxeBuilder } from '@axe-core/playwright'
 import { expect, it } from 'vitest'
+import { labelOf } from '#words'
 import { describeInBrowser, drawn, open } from './support/app.ts'
 import { onServer, titleOf, titleOtherThan } from './support/boat.ts'
 import { jobPath } from './support/screens.ts'
@@ -34,5 +36,69 @@ describeInBrowser('weather from a file', (app) => {
     expect(await titleOf(here)).toBe(second)
     await one.close()
     await two.close()
+  })
+
+  it('is read from a table of unknown columns once a person has said by keys what they are', async () => {
+    const context = await app().device({ viewport: { width: 360, height: 740 } })
+    const page = await context.newPage()
+    await page.clock.setFixedTime(new Date('2027-04-10T08:00:00Z'))
+    await open(page, jobPath('days'))
+    const first = await titleOf(page)
+    const hours = Array.from({ length: 72 }, (_, hour) => {
+      const [day, clock] = [10 + Math.floor(hour / 24), String(hour % 24).padStart(2, '0')]
+      return `${day}/04/2027 ${clock}:00;${58 + (hour % 24)};0,${50 + (hour % 24)}`
+    })
+    const send = (rows: readonly string[]): Promise<void> =>
+      page.locator('input[type=file]').setInputFiles({
+        ...{ name: 'shed.csv', mimeType: 'text/csv' },
+        buffer: Buffer.from(['stamp;inside;wet', ...rows].join('\n')),
+      })
+    await send([...hours.slice(0, 40), '11/04/2027 16:00;warm;0,50', ...hours.slice(41)])
+    const dialog = page.getByRole('dialog', { name: /shed\.csv/ })
+    await dialog.waitFor()
+    const column = (name: string) => dialog.getByRole('group', { name, exact: true })
+    expect(await column('inside').getByRole('listitem').allTextContents()).toEqual([
+      ...['58', '59', '60', '61', '62'],
+    ])
+    const is = labelOf('daysScreen.columnIs')
+    for (const [name, to] of [
+      ['stamp', 'time'],
+      ['inside', 'airC'],
+      ['wet', 'humidityPct'],
+    ] as const) {
+      const list = column(name).getByLabel(is)
+      await list.focus()
+      await list.selectOption(to)
+    }
+    await column('inside').getByLabel(labelOf('daysScreen.columnUnit')).selectOption('°F')
+    await column('wet').getByLabel(labelOf('daysScreen.columnUnit')).selectOption('0..1')
+    const found = await new AxeBuilder({ page }).include('dialog').analyze()
+    expect(found.violations.map(({ id }) => id)).toEqual([])
+    const small = await dialog.locator('select, button').evaluateAll((all) => {
+      return all.filter((one) => one.getBoundingClientRect().height < 44).map((one) => one.outerHTML)
+    })
+    expect(small).toEqual([])
+    const read = dialog.getByRole('button', { name: labelOf('daysScreen.readTable') })
+    await read.press('Enter')
+    // The one row that is no figure is named by its line, and what was said is still there.
+    await dialog.getByText(/^Line 42: .*warm/).waitFor()
+    expect(await column('stamp').getByLabel(is).inputValue()).toBe('time')
+    await page.keyboard.press('Escape')
+    await send(hours)
+    await dialog.waitFor()
+    for (const [name, to] of [
+      ['stamp', 'time'],
+      ['inside', 'airC'],
+      ['wet', 'humidityPct'],
+    ] as const)
+      await column(name).getByLabel(is).selectOption(to)
+    await column('inside').getByLabel(labelOf('daysScreen.columnUnit')).selectOption('°F')
+    await column('wet').getByLabel(labelOf('daysScreen.columnUnit')).selectOption('0..1')
+    await read.click()
+    await titleOtherThan(page, first)
+    const source = page.locator('.weather-source')
+    await source.filter({ hasText: '72 hours' }).waitFor()
+    expect(await source.textContent()).toContain('table with stamp, inside, wet')
+    await context.close()
   })
 })

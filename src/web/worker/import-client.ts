@@ -1,4 +1,5 @@
 /** The page's side of the worker that reads files. */
+import type { TableHints } from '#intake'
 import type { HasRead, ToRead } from './import-worker.ts'
 import type { FileProblem, JobRead, WeatherRead } from './read-job-files.ts'
 
@@ -8,8 +9,10 @@ export const readJobInWorker = (files: readonly File[]): Promise<JobRead> =>
     problems: [failed(text, files[0])],
   }))
 
-export const readWeatherInWorker = (file: File): Promise<WeatherRead> =>
-  inWorker<WeatherRead>({ kind: 'weather', file }, (text) => ({ problems: [failed(text, file)] }))
+export const readWeatherInWorker = (file: File, hints?: TableHints): Promise<WeatherRead> =>
+  inWorker<WeatherRead>({ kind: 'weather', file, ...(hints ? { hints } : {}) }, (text) => ({
+    problems: [failed(text, file)],
+  }))
 
 const failed = (text: string, file: File | undefined): FileProblem => ({
   code: 'import.failed',

@@ -1,4 +1,5 @@
 /** The worker that reads files: the readers of YAML and of cells stay out of the page. Reads once, and is ended. */
+import type { TableHints } from '#intake'
 import {
   type GivenFile,
   type JobRead,
@@ -10,7 +11,7 @@ import {
 /** Files of a job, or one of weather alone. */
 export type ToRead =
   | { readonly kind: 'job'; readonly files: readonly GivenFile[] }
-  | { readonly kind: 'weather'; readonly file: GivenFile }
+  | { readonly kind: 'weather'; readonly file: GivenFile; readonly hints?: TableHints }
 
 export type HasRead = { readonly read: JobRead | WeatherRead } | { readonly fault: string }
 
@@ -20,7 +21,7 @@ const port = self as unknown as {
 }
 
 port.onmessage = ({ data }) => {
-  const reading = data.kind === 'job' ? readJobFiles(data.files) : readWeather(data.file)
+  const reading = data.kind === 'job' ? readJobFiles(data.files) : readWeather(data.file, data.hints)
   reading.then(
     (read) => port.postMessage({ read }),
     (error: unknown) => port.postMessage({ fault: error instanceof Error ? error.message : String(error) }),

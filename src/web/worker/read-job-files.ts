@@ -3,7 +3,15 @@
  * ones what the command line says.
  */
 import { catalogueIds } from '#catalogue'
-import { isForecast, mostWeatherBytes, readWeather as readSeries, seriesHash, writeWeatherCsv } from '#intake'
+import {
+  isForecast,
+  mostWeatherBytes,
+  readWeather as readSeries,
+  seriesHash,
+  type TableHints,
+  type TableLook,
+  writeWeatherCsv,
+} from '#intake'
 import { byPlace, limits, parseJob, project, type RawDocument } from '#job'
 import type { LineProblem } from '#words'
 import type { GivenWeather } from '../device/keep-weather.ts'
@@ -71,9 +79,17 @@ async function readJob(
   return { raw: parsed.document, problems: ofFile(name, readOnly && errors.length === 0 ? all : errors) }
 }
 
-export type WeatherRead = { readonly given?: GivenWeather; readonly problems: readonly FileProblem[] }
+export type WeatherRead = {
+  readonly given?: GivenWeather
+  readonly problems: readonly FileProblem[]
+  /** What was taken how, of a file that reads. */
+  readonly notes?: readonly FileProblem[]
+  /** The table as it looks, where a person may say what its columns are. */
+  readonly table?: TableLook
+}
 
-export async function readWeather(file: GivenFile): Promise<WeatherRead> {
+/** @param hints what a person says of a table: without them, one whose names say nothing is shown to be asked about. */
+export async function readWeather(file: GivenFile, hints?: TableHints): Promise<WeatherRead> {
   const { name, size } = file
   const tooLarge = {
     code: 'intake.fileTooLarge',
@@ -81,10 +97,14 @@ export async function readWeather(file: GivenFile): Promise<WeatherRead> {
     file: name,
   }
   if (size > mostWeatherBytes) return { problems: [tooLarge] }
-  const read = readSeries(new Uint8Array(await file.arrayBuffer()))
-  if (!read.ok) return { problems: ofFile(name, read.problems) }
+  const bytesGiven = new Uint8Array(await file.arrayBuffer())
+  const first = readSeries(bytesGiven, hints)
+  const asked = first.ok || first.table || hints ? first : readSeries(bytesGiven, { columns: {} })
+  const read = asked.ok || asked.table ? asked : first
+  if (!read.ok) return { problems: ofFile(name, read.problems), ...(read.table ? { table: read.table } : {}) }
   const bytes = new TextEncoder().encode(writeWeatherCsv(read.series))
-  return { given: { hash: seriesHash(read.series), bytes }, problems: [] }
+  const given = { hash: seriesHash(read.series), bytes }
+  return { given, problems: [], notes: ofFile(name, read.problems) }
 }
 
 const ofFile = (file: string, problems: readonly LineProblem[]): readonly FileProblem[] =>

@@ -1,6 +1,6 @@
 /** A first look at somebody's own table: what its columns are, as far as it says so itself. */
 import { linesOf, mostLineLength, splitLine } from '../weather-rows.ts'
-import { findHead, type TableHead } from './table-head.ts'
+import { anyHead, findHead, type TableHead } from './table-head.ts'
 import type { TableColumn, TableHints, TableLook } from './table-mapping.ts'
 import { readNumber } from './table-numbers.ts'
 import { orderOf, readWritten, type WrittenTime } from './table-time.ts'
@@ -11,9 +11,9 @@ const rowsLookedAt = 5000
 
 export type LookedAt = { readonly head: TableHead; readonly look: TableLook }
 
-/** Undefined when there is no table with a time and a figure. */
+/** Undefined when there is no table with a time and a figure; once a person says what its columns are, with any names. */
 export function lookAt(text: string, hints: TableHints): LookedAt | undefined {
-  const head = findHead(text)
+  const head = findHead(text) ?? (hints.columns === undefined ? undefined : anyHead(text))
   if (head === undefined) return undefined
   const samples: (readonly string[])[] = []
   const times: WrittenTime[] = []

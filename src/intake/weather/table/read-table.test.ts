@@ -378,3 +378,33 @@ it('any spoiling of a good table gives a series or errors and never throws', () 
     { seed: 31, numRuns: 3000 },
   )
 })
+
+describe('a table whose names say nothing', () => {
+  const read = (text: string, hints: Parameters<typeof readWeather>[1]) =>
+    readWeather(new TextEncoder().encode(text), hints)
+  const rows = ['u;v;w', '2027-04-03 00:00;12,5;61', '2027-04-03 01:00;12,0;63', '2027-04-03 02:00;11,5;66']
+
+  it('is no weather by itself, and is asked about once a person is there to say', () => {
+    expect(read(rows.join('\n'), {})).not.toHaveProperty('table')
+    const asked = read(rows.join('\n'), { columns: {} })
+    expect(asked).toMatchObject({
+      ok: false,
+      table: { columns: [{ name: 'u' }, { name: 'v' }, { name: 'w' }] },
+    })
+    expect(asked.problems.map(({ code }) => code)).not.toContain('intake.datesAsked')
+    const said = read(rows.join('\n'), {
+      zone: 'UTC',
+      columns: {
+        u: { to: 'time', unit: '' },
+        v: { to: 'airC', unit: '°C' },
+        w: { to: 'humidityPct', unit: '%' },
+      },
+    })
+    expect(said).toMatchObject({ ok: true, series: { hours: 3 } })
+  })
+
+  it('is not seen in what is no table', () => {
+    for (const text of ['a: 1, b: 2\nc: 3, d: 4', 'Dear yard,\nplease, paint, her', 'u;v\nx;y', ''])
+      expect(read(text, { columns: {} })).not.toHaveProperty('table')
+  })
+})

@@ -35,8 +35,8 @@ export function readTable(text: string, looked: LookedAt, hints: TableHints): We
     addProblem(questions, { code, severity: 'error', data })
   if (!look.zoned && zone === '') ask('intake.zoneAsked')
   else if (!look.zoned && clock === undefined) ask('intake.zoneUnknown', { found: shown(zone) })
-  if (look.dates === undefined && look.samples.length > 0)
-    ask('intake.datesAsked', { found: shown(timeText(look.samples[0]!, look.columns)) })
+  const written = look.samples[0] ? timeText(look.samples[0], look.columns) : ''
+  if (look.dates === undefined && written !== '') ask('intake.datesAsked', { found: shown(written) })
   if (questions.count > 0) return { ok: false, problems: questions.first, table: look }
   const errors = problemList()
   const read = readRows(text, { looked, used, order: look.dates ?? 'ymd', errors })

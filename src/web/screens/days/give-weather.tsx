@@ -1,19 +1,31 @@
 /** The weather the plan stands on, and the way to give another: a file read on this device. */
 
 import { useState } from 'react'
+import type { TableHints, TableLook } from '#intake'
 import { labelOf, problemLine } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
 import { Part, Progress } from '../../parts/index.ts'
 import { readWeatherInWorker } from '../../worker/import-client.ts'
+import type { FileProblem } from '../../worker/read-job-files.ts'
 import { FileButton } from '../file-button.tsx'
+import { DropFiles } from '../jobs/drop-files.tsx'
 import { FetchWeather } from './fetch-weather.tsx'
 import './give-weather.css'
+import { TableDialog } from './table-dialog.tsx'
+import { hintsOf } from './table-said.ts'
 import { WeatherSource } from './weather-source.tsx'
+
+/** A table whose columns a person has to say. */
+type Asking = {
+  readonly file: File
+  readonly table: TableLook
+  readonly problems: readonly FileProblem[]
+}
 
 type State =
   | { readonly kind: 'still' | 'reading' }
-  | { readonly kind: 'refused'; readonly lines: readonly string[] }
+  | { readonly kind: 'refused' | 'read'; readonly lines: readonly string[] }
 
 /** Lines that are shown of a file that does not read. */
 const mostLines = 12
@@ -21,9 +33,16 @@ const mostLines = 12
 export const GiveWeather = ({ view }: { readonly view: JobView }) => {
   const { words, readOnly } = view
   const [state, setState] = useState<State>({ kind: 'still' })
-  const bring = async (file: File): Promise<void> => {
+  const [asking, setAsking] = useState<Asking>()
+  const bring = async (file: File, hints?: TableHints): Promise<void> => {
     setState({ kind: 'reading' })
-    const { given, problems } = await readWeatherInWorker(file)
+    const { given, problems, notes = [], table } = await readWeatherInWorker(file, hints)
+    if (!given && table) {
+      setState({ kind: 'still' })
+      // What was said stays: only the complaints are new.
+      return setAsking((was) => ({ file, table: was?.file === file ? was.table : table, problems }))
+    }
+    setAsking(undefined)
     if (!given) {
       return setState({
         kind: 'refused',
@@ -32,35 +51,62 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
     }
     try {
       await view.giveWeather({ ...given, file: file.name })
-      setState({ kind: 'still' })
+      setState({ kind: 'read', lines: notes.map(({ code, data }) => words.sentence(code, data)) })
     } catch (error) {
       const code = error instanceof Error ? error.message : 'web.deviceFault'
       setState({ kind: 'refused', lines: [words.sentence(code)] })
     }
   }
   return (
-    <Part title={labelOf('daysScreen.weather')}>
-      <p>{weatherText(view)}</p>
-      {view.plan ? <WeatherSource view={view} plan={view.plan} /> : null}
-      <p className="give-weather-say">{words.sentence('daysscreen.weatherSay')}</p>
-      <FileButton
-        label={labelOf('daysScreen.giveWeather')}
-        accept=".csv,.txt,.epw,.json"
-        onFiles={([file]) => {
-          if (file) void bring(file)
-        }}
-        disabled={readOnly || state.kind === 'reading'}
-      />
-      <FetchWeather view={view} busy={state.kind === 'reading'} bring={bring} />
-      {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
-      {state.kind === 'refused' ? (
-        <ul role="alert" className="give-weather-problems">
-          {state.lines.slice(0, mostLines).map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      ) : null}
-    </Part>
+    <DropFiles
+      hint={labelOf('daysScreen.dropWeather')}
+      onFiles={([file]) => file && !readOnly && void bring(file)}
+    >
+      <Part title={labelOf('daysScreen.weather')}>
+        <p>{weatherText(view)}</p>
+        {view.plan ? <WeatherSource view={view} plan={view.plan} /> : null}
+        <p className="give-weather-say">{words.sentence('daysscreen.weatherSay')}</p>
+        <FileButton
+          label={labelOf('daysScreen.giveWeather')}
+          accept=".csv,.txt,.epw,.json"
+          onFiles={([file]) => {
+            if (file) void bring(file)
+          }}
+          disabled={readOnly || state.kind === 'reading'}
+        />
+        <FetchWeather view={view} busy={state.kind === 'reading'} bring={bring} />
+        {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
+        {state.kind === 'refused' ? (
+          <div role="alert">
+            <ul className="give-weather-problems">
+              {state.lines.slice(0, mostLines).map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </div>
+        ) : null}
+        {state.kind === 'read' && state.lines.length > 0 ? (
+          <div role="status">
+            <ul className="give-weather-say">
+              {state.lines.slice(0, mostLines).map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </div>
+        ) : null}
+        {asking ? (
+          <TableDialog
+            view={view}
+            file={asking.file.name}
+            table={asking.table}
+            problems={asking.problems}
+            reading={state.kind === 'reading'}
+            onRead={(said) => void bring(asking.file, hintsOf(said, asking.table.zoned))}
+            onClose={() => setAsking(undefined)}
+          />
+        ) : null}
+      </Part>
+    </DropFiles>
   )
 }
 
