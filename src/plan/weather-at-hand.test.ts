@@ -21,7 +21,11 @@ describe('the weather at hand', () => {
   })
 
   it('has the very skins by which the hours of a boat in the open are judged', () => {
-    const { skins } = weatherAtHand(open)!
+    const { skins, lightsWm2 } = weatherAtHand(open)!
+    expect(Object.keys(lightsWm2)).toEqual(Object.keys(skins))
+    // A bow that points somewhere has one side in more sun than the other at most hours of a clear day.
+    const { port = [], starboard = [] } = lightsWm2
+    expect(port.filter((light, hour) => Math.abs(light - starboard[hour]!) > 100).length).toBeGreaterThan(100)
     const { air } = plan(open).conditions
     const judged = air.filter(({ key }) => key in skins)
     expect(judged.map(({ key }) => key)).toContain('deck')

@@ -3,7 +3,7 @@ import { type Gap, type HourlySeries, hourMs, type LightFrom } from '#core/clima
 import { datedWeather } from './dated-weather.ts'
 import { firstDate, type PlanInput } from './plan.ts'
 import { createMemory, type Runner } from './remember.ts'
-import { openSkin, openSky } from './skins/open-skin.ts'
+import { openSkin, openSky, skinQuestion } from './skins/open-skin.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { hull } from './surfaces.ts'
 import { weatherAsTold } from './told-weather.ts'
@@ -28,6 +28,8 @@ export type WeatherAtHand = {
   readonly sunFrom: LightFrom | 'none'
   /** Skin at the start of each hour, °C, of each place of a boat in the open; empty under a cloth or a roof. */
   readonly skins: Partial<Readonly<Record<LitPlace, readonly number[]>>>
+  /** Sun and sky that fall on each of these places, mean over each hour, W/m². */
+  readonly lightsWm2: Partial<Readonly<Record<LitPlace, readonly number[]>>>
 }
 
 /** Undefined without weather. The hours are those of the plan: a typical year laid on its dates, told rain in it. */
@@ -47,7 +49,7 @@ export function weatherAtHand(input: PlanInput): WeatherAtHand | undefined {
     gaps: weather.gaps.map((gap) => gapOf(weather, gap)),
     sunWm2: Array.from(sky.light?.globalWm2 ?? []),
     sunFrom: sky.light ? mostOf(sky.light.from) : 'none',
-    skins: work.place.shelter === 'open' ? skinsOf(run, input, { weather, sky }) : {},
+    ...(work.place.shelter === 'open' ? litBy(run, input, { weather, sky }) : { skins: {}, lightsWm2: {} }),
   }
 }
 
@@ -61,7 +63,11 @@ const mostOf = (from: Readonly<Record<LightFrom, number>>): LightFrom =>
 
 type Lit = { readonly weather: HourlySeries; readonly sky: ReturnType<typeof openSky.run> }
 
-function skinsOf(run: Runner, { work }: PlanInput, { weather, sky }: Lit): WeatherAtHand['skins'] {
+function litBy(
+  run: Runner,
+  { work }: PlanInput,
+  { weather, sky }: Lit,
+): Pick<WeatherAtHand, 'skins' | 'lightsWm2'> {
   const { boat, stations, points, zones, place } = work
   const faces = run(placeFaces, {
     hull: run(hull, { boat, stations, points }),
@@ -70,5 +76,10 @@ function skinsOf(run: Runner, { work }: PlanInput, { weather, sky }: Lit): Weath
   })
   const { bowBearing } = place
   const input = { weather, sky, faces, bowBearing, laminate: boat.laminate }
-  return Object.fromEntries(litPlaces.map((at) => [at, Array.from(run(openSkin(at), input))]))
+  const each = (of: (at: LitPlace) => Iterable<number>) =>
+    Object.fromEntries(litPlaces.map((at) => [at, Array.from(of(at))]))
+  return {
+    skins: each((at) => run(openSkin(at), input)),
+    lightsWm2: each((at) => skinQuestion(at, input).lightWm2),
+  }
 }

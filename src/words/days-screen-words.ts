@@ -19,6 +19,10 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.nextNone': '{names}: no hour of these days can take a coat. Choose an hour to see why.',
   'daysscreen.tableSay':
     'The first rows stand under the name of each column. Say what it is and in which unit: what its name tells is put in already. Time, temperature of the air, and humidity or dew point are needed.',
+  'daysscreen.heatNone': '{when}: no weather reaches this hour.',
+  'daysscreen.heatAlike': '{when}: the skin is {skinC} all round, the air {airC}.',
+  'daysscreen.heatApart':
+    '{when}: warmest {warmest}, {warmestC}; coldest {coldest}, {coldestC}; the air {airC}.',
   'daysscreen.weatherSay':
     'A typical year as EPW, a forecast as JSON from Open-Meteo, MET Norway or the National Weather Service, or a table as CSV with a line of heads and a line an hour.',
   'daysscreen.quiet': 'Nothing on these days: {names}.',
@@ -66,6 +70,7 @@ export const daysScreenPhrases: Readonly<Record<string, string>> = {
   'daysscreen.tableTitle': 'What is what in {file}?',
   'daysscreen.tableColumn': 'Column {at, number}',
   'daysscreen.tableRow': '{row, select, none {{text}} other {Line {row}: {text}}}',
+  'daysscreen.heatTable': 'Skin of each side, {when}',
   'daysscreen.reach':
     '{fromAtMs} to {untilAtMs}, {count, plural, one {one hour} other {# hours}}{typical, select, yes {, a typical year laid on these dates} other {}}',
   'daysscreen.gap': '{fromAtMs} to {untilAtMs}',

@@ -17,6 +17,7 @@ import {
   useWidth,
 } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import type { Minutes } from '../hour-spans.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { ChangedPart, type RainWasTold } from './changed-part.tsx'
@@ -28,6 +29,7 @@ import './days-upright.css'
 import { DayList } from './day-list.tsx'
 import { daysTitle, namedNotes, unplacedSentences } from './days-title.ts'
 import { GiveWeather } from './give-weather.tsx'
+import { HeatPart } from './heat-part.tsx'
 import { JobStrip } from './job-strip.tsx'
 import { PrintedWeek } from './printed-week.tsx'
 import { RainDialog } from './rain-dialog.tsx'
@@ -149,6 +151,7 @@ const Wide = (props: ShownProps) => {
         </div>
         <Tables {...props} days={days} />
       </Part>
+      <HeatPart {...{ view, plan, chosen }} within={spanOf(days)} onChoose={setChosen} />
       <PartRow>
         <Part title={labelOf('daysScreen.why')}>
           <WhyHere key={keyOf(chosen)} {...{ view, plan, windows, chosen }} onChoose={setChosen} />
@@ -177,6 +180,7 @@ const Phone = (props: ShownProps) => {
         />
         <Tables {...props} days={days} />
       </Part>
+      <HeatPart {...{ view, plan, chosen }} within={spanOf(days)} onChoose={setChosen} />
       {chosen === undefined ? null : (
         <Dialog
           title={labelOf('daysScreen.why')}
@@ -195,6 +199,11 @@ const Phone = (props: ShownProps) => {
 }
 
 type Days = ReturnType<typeof shownDays>
+
+const spanOf = (days: Days): Minutes => ({
+  fromMinute: days[0]?.fromMinute ?? 0,
+  toMinute: days.at(-1)?.toMinute ?? 0,
+})
 
 const daysText = ({ words }: ScreenProps['view'], days: Days): string =>
   words.sentence('daysscreen.weeks', { fromDate: days[0]?.date ?? '', toDate: days.at(-1)?.date ?? '' })

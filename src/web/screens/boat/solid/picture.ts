@@ -15,6 +15,7 @@ export const inkNames = [
   'rule',
   'act',
   'water',
+  'skin',
 ] as const
 export type Ink = (typeof inkNames)[number]
 /** The colours of the tokens as they are now, each as `rgb(...)`. */
@@ -42,6 +43,8 @@ export type Asked = {
   readonly finish: Finish
   /** Zone of the job. */
   readonly chosen: string | undefined
+  /** Colour of each face by how warm it is, where that is asked; then paint does not show. */
+  readonly heat?: ((face: SolidFace) => string | undefined) | undefined
   /** Id of a face. */
   readonly hovered: string | undefined
 }
@@ -71,6 +74,8 @@ export function pictureOf(solid: Solid, paint: PaintOf, asked: Asked): Picture {
 const isChosen = ({ zone }: SolidFace, { chosen }: Asked): boolean => zone !== undefined && zone === chosen
 
 function fillOf(face: SolidFace, paint: PaintOf, asked: Asked): Fill {
+  const warmth = asked.heat?.(face)
+  if (warmth !== undefined) return { paint: warmth }
   const colour = asked.finish === 'painted' && face.zone !== undefined ? paint(face.zone) : undefined
   if (colour !== undefined) return { paint: colour }
   if (isChosen(face, asked)) return { ink: 'sel' }

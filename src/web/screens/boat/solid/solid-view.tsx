@@ -1,6 +1,6 @@
 /** The boat in space: turned by hand or by keys, brought nearer, looked at from four sides; a zone tapped is chosen. */
 import { type KeyboardEvent, useCallback, useId, useMemo, useRef, useState } from 'react'
-import type { Solid } from '#plan'
+import type { Solid, SolidFace } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../../job/job-view.ts'
 import { Button, Ghost, Progress, useWidth } from '../../../parts/index.ts'
@@ -33,6 +33,8 @@ export type SolidViewProps = {
   readonly view: JobView
   readonly plan: ShownPlan
   readonly finish: Finish
+  /** Colour of each face by how warm it is. */
+  readonly heat?: ((face: SolidFace) => string | undefined) | undefined
   readonly chosen: string | undefined
   readonly onChoose: (zone: string) => void
 }
@@ -131,14 +133,14 @@ type SceneInput = DrawnProps & { readonly hovered: string | undefined }
 
 /** The whole of what is drawn, and no part of it anew without need. */
 function useScene(input: SceneInput, { view }: ViewState): StageScene {
-  const { solid, plan, finish, chosen, width, hovered } = input
+  const { solid, plan, finish, heat, chosen, width, hovered } = input
   const inks = useInks()
   const extent = useMemo(() => extentOf(solid.positions), [solid])
   const edges = useMemo(() => edgeTable(solid.positions, solid.faces), [solid])
   const { buildUps } = plan
   const picture = useMemo(
-    () => pictureOf(solid, (zone) => paintOf({ buildUps }, zone), { finish, chosen, hovered }),
-    [solid, buildUps, finish, chosen, hovered],
+    () => pictureOf(solid, (zone) => paintOf({ buildUps }, zone), { finish, heat, chosen, hovered }),
+    [solid, buildUps, finish, heat, chosen, hovered],
   )
   return useMemo(() => {
     const camera: Camera = { view, extent, size: sizeFor(width) }
