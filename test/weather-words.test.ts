@@ -37,6 +37,8 @@ const files: readonly string[] = [
   kept('open-meteo.json').replace('"utc_offset_seconds"', '"off"'),
   kept('open-meteo.json').replace('0.5,', ''),
   kept('open-meteo.json').replace('51.8', '518'),
+  kept('open-meteo.json').replace('T11:00', 'T10:00'),
+  firstAgain(kept('met.json')),
   kept('two-days.epw'),
   kept('two-days.epw').replace('LOCATION', 'LOCATION,,').replace('1,2,3,0', '1,2,3,30'),
   kept('two-days.epw').replace('2019,1,2,5,0', '2019,1,2,5,30'),
@@ -59,6 +61,16 @@ function kept(name: string): string {
     new URL(`./files/weather/${name}`, import.meta.url),
     name.endsWith('.epw') ? 'latin1' : 'utf8',
   )
+}
+
+/** A forecast that says its first hour a second time. */
+function firstAgain(met: string): string {
+  const file = JSON.parse(met)
+  const { timeseries } = file.properties
+  return JSON.stringify({
+    ...file,
+    properties: { ...file.properties, timeseries: [...timeseries, timeseries[0]] },
+  })
 }
 
 /** A leap year of the same hour. */

@@ -91,6 +91,10 @@ export const weatherProblems: Readonly<Record<string, string>> = {
     'The figure {found} in {name} cannot be right: it must be from {least} to {most}. Leave the field empty when it is not known.',
   'intake.notHourly':
     'The time {foundAtMs} is {offMinutes} off the hours of the first line. Only weather hour by hour is read.',
+  'intake.jsonTwice':
+    'The hour {foundAtMs} stands there twice with different figures, the second time at {at}. Fetch the file again.',
+  'intake.jsonRepeated':
+    'The hour {foundAtMs} stands there again with the same figures, at {at}; it was taken once.',
   'intake.hourTwice':
     'The hour {foundAtMs} stands there twice with different figures, first in line {firstLine}. Take one of them out; where clocks go back, check the offsets.',
   'intake.spanTooLong':

@@ -129,8 +129,9 @@ function isStamp({ year, month, day, hour }: Pick<EpwRow, 'year' | 'month' | 'da
   return (
     whole &&
     days !== undefined &&
-    year >= 1800 &&
-    year < 2200 &&
+    // A day within what can be written, whatever the clock.
+    year > 1900 &&
+    year < 2199 &&
     day >= 1 &&
     day <= days &&
     hour >= 1 &&

@@ -22,6 +22,16 @@ export const textIn = (map: JsonMap, key: string): string => {
   return typeof value === 'string' ? value : ''
 }
 
+/** A second entry for hours that have one: a note where it says the same, else an error, both with its place. */
+export function tellTwice(
+  found: { readonly at: string; readonly atMs: number; readonly same: boolean },
+  { errors, notes }: { readonly errors: ProblemList; readonly notes: ProblemList },
+): void {
+  const data = { at: found.at, foundAtMs: found.atMs }
+  if (found.same) addProblem(notes, { code: 'intake.jsonRepeated', severity: 'note', data })
+  else addProblem(errors, { code: 'intake.jsonTwice', severity: 'error', data })
+}
+
 /** A figure: NaN for null and what is left out; anything else that is no number is an error with its place. */
 export function numberOf(value: unknown, at: string, errors: ProblemList): number {
   if (value === null || value === undefined) return Number.NaN

@@ -4,7 +4,7 @@
  */
 import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList, shown } from '../problem.ts'
-import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
+import { isMap, type JsonMap, listIn, mapIn, numberOf, tellTwice, textIn } from './json-file.ts'
 import { columnOf } from './weather-columns.ts'
 import { type ColumnKey, gridOver, mostHours, putAt, seriesOfGrid, type WeatherGrid } from './weather-grid.ts'
 import { mostRemark } from './weather-header.ts'
@@ -35,7 +35,7 @@ export function readMet(file: JsonMap): WeatherRead {
   const notes = problemList()
   const properties = mapIn(file, 'properties')
   const meta = mapIn(properties, 'meta')
-  const moments = momentsOf(properties, errors)
+  const moments = momentsOf(properties, { errors, notes })
   const grid = gridOver(
     moments.map(({ atMs }) => atMs),
     errors,
@@ -58,7 +58,11 @@ export function readMet(file: JsonMap): WeatherRead {
 }
 
 /** In order of time, one a moment. */
-function momentsOf(properties: JsonMap, errors: ProblemList): readonly Moment[] {
+function momentsOf(
+  properties: JsonMap,
+  lists: { readonly errors: ProblemList; readonly notes: ProblemList },
+): readonly Moment[] {
+  const { errors } = lists
   const read = listIn(properties, 'timeseries')
     .slice(0, mostHours)
     .flatMap((entry, index): readonly Moment[] => {
@@ -75,7 +79,16 @@ function momentsOf(properties: JsonMap, errors: ProblemList): readonly Moment[] 
       return []
     })
   const sorted = [...read].sort((a, b) => a.atMs - b.atMs)
-  return sorted.filter(({ atMs }, index) => index === 0 || atMs !== sorted[index - 1]!.atMs)
+  const single: Moment[] = []
+  for (const moment of sorted) {
+    const kept = single.at(-1)
+    if (kept?.atMs !== moment.atMs) single.push(moment)
+    else {
+      const same = JSON.stringify(kept.data) === JSON.stringify(moment.data)
+      tellTwice({ at: moment.at.replace(/\.data$/, ''), atMs: moment.atMs, same }, lists)
+    }
+  }
+  return single
 }
 
 type Units = ReadonlyMap<string, UnitStep>

@@ -4,7 +4,7 @@
  */
 import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList, shown } from '../problem.ts'
-import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
+import { isMap, type JsonMap, listIn, mapIn, numberOf, tellTwice, textIn } from './json-file.ts'
 import { columnOf } from './weather-columns.ts'
 import { type ColumnKey, gridOver, putAt, seriesOfGrid } from './weather-grid.ts'
 import { mostRemark } from './weather-header.ts'
@@ -32,7 +32,12 @@ export const looksLikeNwsGrid = (file: JsonMap): boolean => {
   return Array.isArray(temperature.values)
 }
 
-type Interval = { readonly fromMs: number; readonly hours: number; readonly value: number }
+type Interval = {
+  readonly at: string
+  readonly fromMs: number
+  readonly hours: number
+  readonly value: number
+}
 
 export function readNwsGrid(file: JsonMap): WeatherRead {
   const errors = problemList()
@@ -45,15 +50,26 @@ export function readNwsGrid(file: JsonMap): WeatherRead {
   )
   if ('ok' in grid) return grid
   const { startMs, hours } = grid
+  const notes = problemList()
   for (const { key, total, intervals } of read) {
+    /** By hour, the interval that holds it: of two that overlap the second is told, and not laid over the first. */
+    const laid = new Map<number, Interval>()
     for (const interval of intervals) {
       const share = total ? interval.hours : 1
       const begins = (interval.fromMs - startMs) / hourMs
       const first = Math.max(0, begins)
       const end = Math.min(hours, begins + interval.hours)
+      const value = interval.value / share
       for (let hour = first; hour < end; hour++) {
+        const atMs = startMs + hour * hourMs
+        const before = laid.get(hour)
+        if (before !== undefined) {
+          tellTwice({ at: interval.at, atMs, same: isSame(before, interval) }, { errors, notes })
+          break
+        }
+        laid.set(hour, interval)
         grid.told[hour] = 1
-        putAt(grid, key, startMs + hour * hourMs, interval.value / share)
+        putAt(grid, key, atMs, value)
       }
     }
   }
@@ -61,9 +77,12 @@ export function readNwsGrid(file: JsonMap): WeatherRead {
     source: sourceOf(properties),
     licence: nwsLicence,
     errors,
-    notes: problemList(),
+    notes,
   })
 }
+
+const isSame = (a: Interval, b: Interval): boolean =>
+  a.fromMs === b.fromMs && a.hours === b.hours && Object.is(a.value, b.value)
 
 function sourceOf(properties: JsonMap): string {
   const place = [textIn(properties, 'gridId'), textIn(properties, 'gridX'), textIn(properties, 'gridY')]
@@ -112,7 +131,14 @@ function intervalOf(
     return []
   }
   const figure = numberOf(value.value, `${how.at}.value`, how.errors)
-  return [{ fromMs: time.atMs, hours, value: (figure * how.step.factor + how.step.step) / how.perUnit }]
+  return [
+    {
+      at: `${how.at}.validTime`,
+      fromMs: time.atMs,
+      hours,
+      value: (figure * how.step.factor + how.step.step) / how.perUnit,
+    },
+  ]
 }
 
 /** A duration of ISO 8601 in whole hours, at most half a year; undefined for any other. */

@@ -1,7 +1,7 @@
 /** The hourly forecast of the National Weather Service: one entry an hour, each figure in a form of its own. */
 import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList, shown } from '../problem.ts'
-import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
+import { isMap, type JsonMap, listIn, mapIn, numberOf, tellTwice, textIn } from './json-file.ts'
 import { nwsLicence } from './nws-grid.ts'
 import { columnOf } from './weather-columns.ts'
 import { type ColumnKey, gridOver, mostHours, putAt, seriesOfGrid } from './weather-grid.ts'
@@ -32,7 +32,15 @@ export function readNwsHourly(file: JsonMap): WeatherRead {
     errors,
   )
   if ('ok' in grid) return grid
+  const notes = problemList()
+  const seen = new Map<number, JsonMap>()
   for (const { period, at, atMs } of timed) {
+    const first = seen.get(atMs)
+    if (first !== undefined) {
+      tellTwice({ at, atMs, same: figuresAsText(first) === figuresAsText(period) }, { errors, notes })
+      continue
+    }
+    seen.set(atMs, period)
     grid.told[(atMs - grid.startMs) / hourMs] = 1
     for (const { key, value } of figuresOf(period, at, errors)) putAt(grid, key, atMs, value)
   }
@@ -43,9 +51,12 @@ export function readNwsHourly(file: JsonMap): WeatherRead {
     ),
     licence: nwsLicence,
     errors,
-    notes: problemList(),
+    notes,
   })
 }
+
+/** Entries are numbered, so that no two are alike as they stand. */
+const figuresAsText = (period: JsonMap): string => JSON.stringify({ ...period, number: 0 })
 
 type Figure = { readonly key: ColumnKey; readonly value: number }
 

@@ -1,11 +1,11 @@
 /** The forecast of Open-Meteo: lists side by side, local time with one offset for all. */
 import { hourMs } from '#core/climate'
 import { addProblem, type ProblemList, problemList, shown } from '../problem.ts'
-import { isMap, type JsonMap, listIn, mapIn, numberOf, textIn } from './json-file.ts'
+import { isMap, type JsonMap, listIn, mapIn, numberOf, tellTwice, textIn } from './json-file.ts'
 import { columnOf } from './weather-columns.ts'
 import { type ColumnKey, gridColumn, gridOver, mostHours, putAt, seriesOfGrid } from './weather-grid.ts'
 import type { WeatherRead } from './weather-read.ts'
-import { readTime } from './weather-time.ts'
+import { isInReach, readTime } from './weather-time.ts'
 import { unitStep } from './weather-units.ts'
 
 /** SOURCE: the service's own description of its variables, older names included. */
@@ -32,6 +32,8 @@ export function readOpenMeteo(file: JsonMap): WeatherRead {
   const hourly = mapIn(file, 'hourly')
   const units = mapIn(file, 'hourly_units')
   const moments = momentsOf(file, listIn(hourly, 'time'), errors)
+  const notes = problemList()
+  withoutDoubles(moments, hourly, { errors, notes })
   const known = moments.filter((atMs) => !Number.isNaN(atMs))
   const grid = gridOver(known, errors)
   if ('ok' in grid) return grid
@@ -66,7 +68,28 @@ export function readOpenMeteo(file: JsonMap): WeatherRead {
     source: 'Open-Meteo forecast',
     licence: 'CC BY 4.0, Open-Meteo and the weather services named there',
     errors,
-    notes: problemList(),
+    notes,
+  })
+}
+
+/** An hour that stands there again is taken once: its second moment becomes none. */
+function withoutDoubles(
+  moments: number[],
+  hourly: JsonMap,
+  lists: { readonly errors: ProblemList; readonly notes: ProblemList },
+): void {
+  const seen = new Map<number, number>()
+  const given = Object.values(hourly).filter((list): list is unknown[] => Array.isArray(list))
+  moments.forEach((atMs, index) => {
+    const first = seen.get(atMs)
+    if (Number.isNaN(atMs)) return
+    if (first === undefined) {
+      seen.set(atMs, index)
+      return
+    }
+    const same = given.every((list) => JSON.stringify(list[index]) === JSON.stringify(list[first]))
+    tellTwice({ at: `hourly.time[${index}]`, atMs, same }, lists)
+    moments[index] = Number.NaN
   })
 }
 
@@ -84,7 +107,7 @@ function faultOf(of: {
 }
 
 /** Moments in UTC, NaN where one does not read; the clock of the file runs at one offset throughout. */
-function momentsOf(file: JsonMap, times: readonly unknown[], errors: ProblemList): readonly number[] {
+function momentsOf(file: JsonMap, times: readonly unknown[], errors: ProblemList): number[] {
   const offset = file.utc_offset_seconds
   if (typeof offset !== 'number' || !Number.isInteger(offset) || Math.abs(offset) > 14 * 3600) {
     addProblem(errors, { code: 'intake.jsonOffset', severity: 'error', data: { at: 'utc_offset_seconds' } })
@@ -110,5 +133,6 @@ function momentOf(written: unknown, offsetSeconds: number): number | undefined {
   if (typeof written === 'number' && Number.isInteger(written) && written > 0 && written < 7e9)
     return written * 1000
   const time = readTime(typeof written === 'string' ? `${written}Z` : '')
-  return time.ok ? time.atMs - offsetSeconds * 1000 : undefined
+  const atMs = time.ok ? time.atMs - offsetSeconds * 1000 : Number.NaN
+  return isInReach(atMs) ? atMs : undefined
 }
