@@ -117,6 +117,8 @@ describeInBrowser('the sheet Days', (app) => {
     await openDays(page)
     const source = page.locator('.weather-source')
     await source.waitFor()
+    // The curves stand beside the hours of the zone here too.
+    expect(await page.getByRole('img', { name: /^Air .* dew .* skin / }).count()).toBe(1)
     const said = (await source.textContent()) ?? ''
     for (const part of ['free to copy with the program', '2400 hours', labelOf('sunFrom.parted')])
       expect(said).toContain(part)

@@ -9,6 +9,7 @@ import { NextHours } from './next-hours.tsx'
 import { Drop, rainLong, rainTotals, unknownRain } from './rain-strokes.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { UprightBars } from './upright-bars.tsx'
+import { CurvesKey, UprightCurves } from './upright-curves.tsx'
 import { type WeatherHour, weatherHours } from './weather-hours.ts'
 import { WeatherKey } from './weather-key.tsx'
 import type { ZoneChartProps } from './zone-chart.tsx'
@@ -61,6 +62,11 @@ export const UprightChart = (props: UprightChartProps) => {
           within={within}
           label={words.sentence('daysscreen.rain', rainTotals(weather))}
         />
+        <UprightCurves
+          {...{ view, plan, days, within }}
+          place={hours?.place ?? 'boat'}
+          high={(within.toMinute - within.fromMinute) * uprightPxPerMinute}
+        />
         {hours ? (
           <div className="days-upright-hours" style={{ height: uprightHeight(span) }}>
             <HoursPick
@@ -88,6 +94,7 @@ export const UprightChart = (props: UprightChartProps) => {
       <div className="days-keys">
         {hours ? <HoursKey used={[...new Set(hourSpans(hours, within).map(({ kind }) => kind))]} /> : null}
         <WeatherKey hours={weather} words={words} rainOnly />
+        <CurvesKey />
       </div>
     </>
   )
