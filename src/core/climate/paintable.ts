@@ -35,8 +35,8 @@ const go: HourVerdict = Object.freeze({ verdict: 'go', failing: Object.freeze([]
  */
 export function paintableHours(question: PaintQuestion): readonly HourVerdict[] {
   const sky = lookAhead(question)
-  const verdicts: HourVerdict[] = []
-  for (let hour = 0; hour < question.series.hours; hour++) verdicts.push(verdictAt(sky, hour))
+  const verdicts = new Array<HourVerdict>(question.series.hours)
+  for (let hour = 0; hour < verdicts.length; hour++) verdicts[hour] = verdictAt(sky, hour)
   return verdicts
 }
 
@@ -48,6 +48,8 @@ type Sky = PaintQuestion & {
   readonly nextClose: Int32Array
   readonly nextUnknownMargin: Int32Array
   readonly rain: RainAhead | undefined
+  /** Where the limits of an hour are gathered: a list that grows anew each hour takes a third of the time. */
+  readonly found: FailingLimit[]
 }
 
 type RainAhead = {
@@ -67,6 +69,7 @@ function lookAhead(question: PaintQuestion): Sky {
     nextClose: nextHour(series.hours, (hour) => marginK[hour]! < limits.dewMarginK - limitRounding),
     nextUnknownMargin: nextHour(series.hours, (hour) => Number.isNaN(marginK[hour]!)),
     rain: limits.openToSky ? rainAhead(series, limits) : undefined,
+    found: [],
   }
 }
 
@@ -98,18 +101,23 @@ function nextHour(hours: number, holds: (hour: number) => boolean): Int32Array {
 /** Written out flat: a year of hours for every zone and sheet passes here. */
 function verdictAt(sky: Sky, hour: number): HourVerdict {
   if (isMissing(sky, hour)) return { verdict: 'unknown', failing: missingAt(sky, hour) }
-  const failing: FailingLimit[] = []
-  keep(failing, airAt(sky, hour))
-  keep(failing, humidityAt(sky, hour))
-  keep(failing, dewAt(sky, hour))
-  keep(failing, wetAt(sky, hour))
-  keep(failing, windAt(sky, hour))
-  keep(failing, rainAt(sky, hour))
-  return failing.length === 0 ? go : { verdict: worst(failing), failing }
+  const { found } = sky
+  let count = keep(found, 0, airAt(sky, hour))
+  count = keep(found, count, humidityAt(sky, hour))
+  count = keep(found, count, dewAt(sky, hour))
+  count = keep(found, count, wetAt(sky, hour))
+  count = keep(found, count, windAt(sky, hour))
+  count = keep(found, count, rainAt(sky, hour))
+  if (count === 0) return go
+  const failing = found.slice(0, count)
+  return { verdict: worst(failing), failing }
 }
 
-function keep(failing: FailingLimit[], found: FailingLimit | undefined): void {
-  if (found !== undefined) failing.push(found)
+/** How many limits are found to fail by now. */
+function keep(found: FailingLimit[], count: number, limit: FailingLimit | undefined): number {
+  if (limit === undefined) return count
+  found[count] = limit
+  return count + 1
 }
 
 function worst(failing: readonly FailingLimit[]): Verdict {
