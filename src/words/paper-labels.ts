@@ -140,6 +140,7 @@ const day: Readonly<Record<string, string>> = {
   'paperWrite.area': 'Done',
   'paperWrite.batches': 'Batches A / B',
   'paper.notes': 'Notes',
+  'paper.layingOff': 'Laying off',
   'paper.allDay': 'All day:',
 }
 

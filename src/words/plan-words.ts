@@ -38,6 +38,7 @@ const buildUps: Readonly<Record<string, string>> = {
     '{name} is thinned by {thinnerShare}; {grade, select, undefined {its thinner} other {“{grade}”}} wants at least {leastShare} of it. It may drag and show the brush.',
   'buildup.thinnerNone':
     'The sheet of {name} lists no thinner for {method} at {airC}. The share of the layer is taken; add the grade, or choose another way of putting it on.',
+  'sanding.rung': '{grit} over {areaM2}, {workHours} of work.',
   'buildup.scratchesUnderDark':
     'Under {name}, which is dark, the scratches of {grit} show. Go on to {finer} before it.',
   'buildup.scratchesShow':

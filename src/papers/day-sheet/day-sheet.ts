@@ -1,4 +1,7 @@
-/** The sheet for the wall: one page for one day. What does not fit is counted and left to the plan. */
+/**
+ * The sheet for the wall: one page for one day. What does not fit is counted and left to the plan; only how the coats are
+ * laid off goes on over the page.
+ */
 import { paragraph } from '../blocks.ts'
 import type { Column } from '../flow.ts'
 import type { Kit } from '../kit.ts'
@@ -11,6 +14,7 @@ import { dayCautions } from './day-cautions.ts'
 import { type DayData, type DayPour, dayData } from './day-data.ts'
 import { type Density, densities, tightest } from './density.ts'
 import { hoursAxis } from './hours-axis.ts'
+import { layingOff } from './laying-off.ts'
 import { type CardSize, cardHeight, cardSizes, mixCard } from './mix-card.ts'
 import { mixTable } from './mix-table.ts'
 import { paintHoursOf, paintStrip, verdictKey } from './paint-strips.ts'
@@ -21,12 +25,25 @@ import { tape } from './tape.ts'
 
 export function daySheetSheets(kit: Kit, date: string): PdfSheets {
   const { top, bottom } = columnOf(kit.page)
-  const page = fitted(kit, dayData(kit, date), bottom - top)
+  const data = dayData(kit, date)
+  const pages = pagesWith(fitted(kit, data, bottom - top), layingOff(kit, data), bottom - top)
   return sheetsOf(kit, {
     title: kit.say.label('paperTitle.daySheet'),
     date: kit.say.date(date),
-    pages: [[...page.draw(top), ...notesBelow(kit, { top: top + page.height, bottom })]],
+    pages: pages.map((page) => [...page.draw(top), ...notesBelow(kit, { top: top + page.height, bottom })]),
   })
+}
+
+/** After the page as far as its room goes, then on pages of their own: a strip is never parted. */
+function pagesWith(page: Strip, strips: readonly Strip[], height: number): readonly Strip[] {
+  const pages = [[page]]
+  for (const strip of strips) {
+    const last = pages.at(-1)!
+    const used = last.reduce((sum, one) => sum + one.height, 0)
+    if (used + strip.height <= height) last.push(strip)
+    else pages.push([strip])
+  }
+  return pages.map(stacked)
 }
 
 /** What is left of the sheet is ruled, to write on. */

@@ -35,10 +35,10 @@ export function describeLaying(
             code: 'lay.sections',
             data: {
               count: sections.count,
-              widthM: sections.widthM,
-              sectionMinutes: sections.minutes,
+              widthM: Math.round(sections.widthM * 20) / 20,
+              sectionMinutes: Math.max(1, Math.round(sections.minutes)),
               hasEdge: edgeMinutes !== undefined,
-              edgeMinutes: edgeMinutes ?? 0,
+              edgeMinutes: Math.floor(edgeMinutes ?? 0),
             },
           },
         ]

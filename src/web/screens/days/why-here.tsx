@@ -1,10 +1,11 @@
 /** Why the chosen bar stands where it stands, or an hour is as it is: each limit with what is needed and what it has. */
-import { type CoatWindow, describeStep } from '#plan'
+import { type CoatWindow, describeStep, type LadderRung } from '#plan'
 import { labelOf } from '#words'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { Button, Ledger } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import { LaidOff } from '../laid-off.tsx'
 import { stepOf } from '../today/today-state.ts'
 import type { Chosen } from './chosen.ts'
 import { FailedLimits } from './failed-limits.tsx'
@@ -30,7 +31,10 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
   const { words, timeZone } = view
   const { code, data } = describeStep(plan, bar.step)
   const rows = limitRows({ view, plan, windows, bar })
-  const hoursKey = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)?.hoursKey
+  const step = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)
+  const hoursKey = step?.hoursKey
+  const first = plan.pours.pours.find((pour) => pour.step === step?.id && pour.nr === 1)
+  const rungs = step?.rungs ?? []
   return (
     <div className="days-why">
       <p className="days-why-name">
@@ -49,9 +53,23 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
       ) : null}
       {rows.length === 0 ? null : <Limits rows={rows} view={view} />}
       {hoursKey === undefined ? null : <FailedLimits {...{ view, hoursKey, ...bar }} />}
+      {first ? <LaidOff view={view} pour={first} /> : null}
+      {rungs.length === 0 ? null : (
+        <ul className="laid-off">
+          {rungs.map((rung) => (
+            <li key={rung.grit}>{words.sentence('sanding.rung', rungData(rung))}</li>
+          ))}
+        </ul>
+      )}
     </div>
   )
 }
+
+const rungData = ({ grit, areaM2, hoursPerM2 }: LadderRung) => ({
+  grit,
+  areaM2,
+  workHours: hoursPerM2.value * areaM2,
+})
 
 type LimitsProps = { readonly rows: readonly LimitRow[]; readonly view: JobView }
 

@@ -3,7 +3,6 @@ import {
   coverTells,
   describeCover,
   describeHandling,
-  describeLaying,
   type MixPart,
   mixAmounts,
   type Pour,
@@ -12,6 +11,7 @@ import {
 import { labelOf } from '#words'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
+import { LaidOff } from '../laid-off.tsx'
 import { Cup } from '../sums/cup.tsx'
 import { cupLevels } from '../sums/cup-levels.ts'
 import { inCup, onScales } from './in-cup.ts'
@@ -62,7 +62,6 @@ export const PourCup = ({ pour, view }: PourCupProps) => {
     },
   }
   const said = [clocks, ...(cover ? [cover] : []), ...describeHandling(pour)]
-  const laid = view.plan ? describeLaying(view.plan, pour) : []
   return (
     <div>
       <Cup rows={rows} label={label} />
@@ -71,13 +70,7 @@ export const PourCup = ({ pour, view }: PourCupProps) => {
           <li key={code}>{words.sentence(code, data)}</li>
         ))}
       </ul>
-      {laid.length === 0 ? null : (
-        <ul className="today-pour-laid">
-          {laid.map(({ code, data }) => (
-            <li key={code}>{words.sentence(code, data)}</li>
-          ))}
-        </ul>
-      )}
+      <LaidOff view={view} pour={pour} />
     </div>
   )
 }
