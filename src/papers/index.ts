@@ -3,6 +3,7 @@
 export { type BandScale, type Bands, bandsOf, dryTogether } from './build-up/bands.ts'
 export { bondLine } from './build-up/bond-line.ts'
 export { failedSection, failedSize } from './build-up/failed-section.ts'
+export type { JointMark } from './build-up/joint-marks.ts'
 export { type Section, section } from './build-up/section.ts'
 export { type Stack, type StackLayer, stacksOf } from './build-up/stacks.ts'
 export { HOURS_A_YEAR, type SuggestionText, sandingName, suggestionText } from './build-up/suggestion-text.ts'

@@ -2,6 +2,7 @@
 import { corners, type Drawing, filled, hatched, line, type Point, textAt } from '../shapes.ts'
 import { type Band, type BandScale, type Bands, type Bond, bandsOf, type Hollow } from './bands.ts'
 import { bondLine, breakLine } from './bond-line.ts'
+import { type JointMark, jointMarks } from './joint-marks.ts'
 import type { Stack } from './stacks.ts'
 
 export type Section = {
@@ -11,8 +12,13 @@ export type Section = {
   readonly anchors: ReadonlyMap<string, Point>
 }
 
-/** With its upper left corner at the origin. */
-export function section(stack: Stack, width: number, scale: BandScale = 'readable'): Section {
+/** With its upper left corner at the origin. `marks`: numbers at its joints. */
+export function section(
+  stack: Stack,
+  width: number,
+  scale: BandScale = 'readable',
+  marks: readonly JointMark[] = [],
+): Section {
   const bands = bandsOf(stack, scale)
   return {
     drawing: [
@@ -20,6 +26,7 @@ export function section(stack: Stack, width: number, scale: BandScale = 'readabl
       ...bands.hollows.flatMap((hollow) => hollowDrawing(hollow, width)),
       ...edges(bands, width),
       ...(stack.existing === 'unknown' && !stack.onPaint ? question(bands, width) : []),
+      ...jointMarks(marks, bands, width),
     ],
     height: bands.height,
     anchors: anchorsOf(bands, width),

@@ -9,6 +9,7 @@ import { ChoiceField, Ghost, Part, Progress, ShapesSvg, Sheet, Switch2 } from '.
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
 import { BondFaults } from './bond-faults.tsx'
+import { bondFound, marksOf } from './bond-found.ts'
 import { ProductSheets } from './product-sheets.tsx'
 import { Sanding } from './sanding.tsx'
 import { SectionDrawing } from './section-drawing.tsx'
@@ -22,6 +23,13 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
   const [scale, setScale] = useKeptChoice<BandScale>('section', ['readable', 'true'])
   const stacks = plan ? stacksOf(plan) : []
   const stack = stacks.find(({ zones }) => zones.some(({ id }) => id === rest)) ?? stacks[0]
+  const found =
+    plan && stack
+      ? bondFound(
+          plan,
+          stack.zones.map(({ id }) => id),
+        )
+      : []
   return (
     <Sheet head={head} block={block} title={titleOf(view, stack)}>
       {plan && stack ? (
@@ -55,10 +63,10 @@ export const BuildUpScreen = ({ view, rest, href, go, head, block }: ScreenProps
               onChange={(zone) => go(href(`build-up/${zone}`))}
             />
           ) : null}
-          <SectionDrawing stack={stack} view={view} scale={scale} />
+          <SectionDrawing stack={stack} view={view} scale={scale} marks={marksOf(found, stack)} />
           <Key stack={stack} />
+          <BondFaults view={view} found={found} />
           <Sanding stack={stack} view={view} />
-          <BondFaults view={view} zones={stack.zones.map(({ id }) => id)} />
           <Suggestions view={view} zones={stack.zones.map(({ id }) => id)} />
         </Part>
       ) : (

@@ -1,5 +1,5 @@
 /** The section through a build-up with a row a layer, joined to it by leaders. */
-import { type BandScale, bandsOf, dryTogether, type Stack, section } from '#papers'
+import { type BandScale, bandsOf, dryTogether, type JointMark, type Stack, section } from '#papers'
 import { weakest } from '#plan'
 import { labelOf, type Words } from '#words'
 import { WayFigure } from '../../figures/way-figure.tsx'
@@ -14,10 +14,15 @@ const perMm = 5.29
 const dimensionWide = 44
 const rowHeight = 58
 
-export type SectionDrawingProps = { readonly stack: Stack; readonly view: JobView; readonly scale: BandScale }
+export type SectionDrawingProps = {
+  readonly stack: Stack
+  readonly view: JobView
+  readonly scale: BandScale
+  readonly marks: readonly JointMark[]
+}
 
-export const SectionDrawing = ({ stack, view, scale }: SectionDrawingProps) => {
-  const { drawing, height, anchors } = section(stack, mm, scale)
+export const SectionDrawing = ({ stack, view, scale, marks }: SectionDrawingProps) => {
+  const { drawing, height, anchors } = section(stack, mm, scale, marks)
   const rows = layerRows(stack, view.words)
   const tall = Math.max(height * perMm, rows.length * rowHeight)
   return (
