@@ -38,7 +38,8 @@ const buying = {
 } as const satisfies Fields
 
 const losses = {
-  lossRoller: share('Left in roller, brush, tray and pot.'),
+  lossRoller: share('Left in roller, tray and pot.'),
+  lossBrush: share('Left in brush and pot.'),
   lossKnife: share('Left on knife and board.'),
   lossRough: share('More, on a rough surface.'),
   lossUneven: share('More, for uneven film.'),

@@ -41,6 +41,7 @@ const buying = assumed({
 })
 
 const rollerLoss = from(spreadTableAndPage, { lossRoller: '12 %' }, { lossRoller: ['10 %', '20 %'] })
+const brushLoss = from(spreadTable, { lossBrush: '12 %' }, { lossBrush: ['10 %', '15 %'] })
 const losses = from(
   spreadTable,
   { lossRough: '12 %', lossUneven: '8 %', lossWind: '15 %' },
@@ -165,6 +166,7 @@ export const limits: Row<LimitFields> = row(
   weather,
   buying,
   rollerLoss,
+  brushLoss,
   losses,
   grit,
   sanded,

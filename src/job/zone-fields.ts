@@ -64,7 +64,7 @@ export const zoneFields = {
         kind: 'count',
         least: 1,
         most: 20,
-        doc: 'Places along each run of it, about evenly apart, where a lap hides: a port, a gate, the end of a rub strake. A run that is too long for crew and pot is broken there.',
+        doc: 'Places along each run of it, about evenly apart, where a lap hides: a port, a gate, the end of a rub strake. A run that is too long for crew and pot is broken there, in as few pieces as will do.',
       },
       existing: {
         kind: 'choice',

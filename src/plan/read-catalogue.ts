@@ -160,7 +160,12 @@ function seenLimit(catalogue: Catalogue, key: keyof typeof catalogueFields.limit
 
 function lossesOf(catalogue: Catalogue): Known['lossByMethod'] {
   const roller = seenLimit(catalogue, 'lossRoller')
-  return { 'roll and tip': roller, roller, brush: roller, 'filler knife': limit(catalogue, 'lossKnife') }
+  return {
+    'roll and tip': roller,
+    roller,
+    brush: seenLimit(catalogue, 'lossBrush'),
+    'filler knife': limit(catalogue, 'lossKnife'),
+  }
 }
 
 const usualGritsIn = ({ gritLadder }: Catalogue): Known['usualGrits'] => {

@@ -479,10 +479,10 @@ export type PourRun = {
   /** Of the whole run. */
   readonly runM2: number
 }
-/** How a pour is laid off: section by section of its first run, against the edge that dries. */
+/** How a pour is laid off: section by section, against the edge that dries. */
 export type LayingOff = {
   readonly crew: number
-  /** Along the run; left out where the surface does not tell how long it is. */
+  /** Along its runs; left out where the surface does not tell how long they are. */
   readonly sections?: { readonly count: number; readonly widthM: number; readonly minutes: number }
   /** How long the edge takes the next section; only where a lap shows. */
   readonly edgeMinutes?: number
@@ -510,6 +510,8 @@ export type Pour = {
   readonly additiveM3: number
   readonly partsKg?: readonly number[]
   readonly thinnerKg?: number
+  /** The grade of thinner that suits the air of its hour, where the sheet tells grades. */
+  readonly thinnerGrade?: string
   /** Each filling of the tray. */
   readonly trayM3: readonly number[]
   /** Bead sinks: it is stirred again so often. */

@@ -125,6 +125,8 @@ const potRemedies =
 
 const pours: Readonly<Record<string, string>> = {
   'pours.potTooShort': `At {airC} the pot life is {potHours}, too short to mix, stand and lay pours into each other over {areaM2}. ${runRemedies}${potRemedies}`,
+  'pours.thinnerNone':
+    'No thinner on the sheet of {name} is for the {airC} of that hour. Lay it in another hour, or ask the maker for a grade that is.',
   'pours.mixedAlone':
     'One person lays {count, number} pours into each other and has to stop {mixMinutes} for each while the edge dries. Measure the parts of every pour into lidded cups before the first, and mix at the end of a section; better, have somebody mix.',
   'pours.runTooWideAlone': `One person alone cannot keep a wet edge over {areaM2}; {mostM2} is about the most. ${runRemedies}with neither, it will show a lap.`,

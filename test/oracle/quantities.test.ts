@@ -76,7 +76,10 @@ function spread(raw: RawSample, layer: Cells): number {
   if (printed !== undefined) return cell.coverage(printed)
   const solids = cell.share(sheetCell(raw, layer.sheet!, 'volumeSolids')!)
   const film = cell.metres(layer.dryFilm ?? sheetCell(raw, layer.sheet!, 'dryFilm')!)
-  const usual = limitCell(layer.method === 'filler knife' ? 'lossKnife' : 'lossRoller')
+  const usual = limitCell(
+    { 'filler knife': 'lossKnife' as const, brush: 'lossBrush' as const }[String(layer.method)] ??
+      'lossRoller',
+  )
   return (solids / film) * (1 - cell.share(layer.lossShare ?? usual))
 }
 

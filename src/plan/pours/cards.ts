@@ -2,6 +2,7 @@
 import { type ChainedPour, chainPours, mixMasses, roundedTable, trayFillings } from '#core/coating'
 import type { Known } from '../known.ts'
 import { pourOf } from '../quantities.ts'
+import { thinnerFor } from '../sheets/thinners.ts'
 import type { Pour, ResolvedSheet } from '../types.ts'
 import type { Coat } from './coat.ts'
 import { layingOf } from './laying.ts'
@@ -76,6 +77,7 @@ function cardOf(coat: Coat, { pour, index, of, parts }: Card, known: Known): Pou
   const { sheet, step, runs } = coat
   const readyM3 = [...parts.partsM3, parts.thinnerM3].reduce((sum, part) => sum + part, 0)
   const useFromMinute = Math.round(pour.from)
+  const airC = coat.airAt(Math.floor(pour.from / 60))
   const mixAtMinute = useFromMinute - Math.ceil(pour.induction + coat.leadMinutes)
   const fillings = trayFillings({
     ready: traysOf.has(step.method ?? '') ? Math.round(readyM3 / ml) : 0,
@@ -103,12 +105,21 @@ function cardOf(coat: Coat, { pour, index, of, parts }: Card, known: Known): Pou
     ...massesOf(sheet, parts),
     trayM3: fillings.map((filling) => filling / 1e6),
     ...(parts.additiveM3 > 0 ? { stirMinutes: known.stirAgainMinutes.value } : {}),
-    airC: coat.airAt(Math.floor(pour.from / 60)),
+    ...gradeOf(coat, { airC, thinnerM3: parts.thinnerM3 }),
+    airC,
     mixAtMinute,
     useFromMinute,
     ...(Number.isFinite(pour.life) ? { useUntilMinute: mixAtMinute + Math.floor(pour.life) } : {}),
     certainty: coat.certainty,
   }
+}
+
+function gradeOf(
+  { sheet, step }: Coat,
+  { airC, thinnerM3 }: Pick<Pour, 'airC' | 'thinnerM3'>,
+): Pick<Pour, 'thinnerGrade'> {
+  const grade = thinnerM3 > 0 ? thinnerFor(sheet, { method: step.method ?? 'any', airC })?.name : undefined
+  return grade ? { thinnerGrade: grade } : {}
 }
 
 /** By weight too, where the sheet gives the densities: of what the card says, not of what it was rounded from. */

@@ -132,18 +132,26 @@ const shadeFirst = (runs: readonly CoatRun[], sunny: SunnySide): readonly CoatRu
     ? runs
     : [...runs].sort((a, b) => Number(a.where === sunny) - Number(b.where === sunny))
 
-/** As a whole where it can be laid so; else at every place where a lap hides, about evenly. */
+/** As a whole where it can be laid so; else broken where a lap hides, in as few pieces as will do. */
 function broken(coat: Coat, { where, share, lengthM, lapPlaces }: ZoneRun, known: Known): readonly CoatRun[] {
-  const area = share * (coat.step.areaM2 ?? 0)
-  const whole = { where, area, ...(lengthM === undefined ? {} : { lengthM }) }
-  if (lapPlaces === 0 || faultOf(coat, whole, known) === undefined) return [whole]
-  const of = lapPlaces + 1
-  return Array.from({ length: of }, () => ({
+  const areaM2 = share * (coat.step.areaM2 ?? 0)
+  // The places lie about evenly: between two of them lies one stretch of so many.
+  const stretches = lapPlaces + 1
+  const piece = (count: number): CoatRun => ({
     where,
-    area: area / of,
-    ...(lengthM === undefined ? {} : { lengthM: lengthM / of }),
-  }))
+    area: (areaM2 * count) / stretches,
+    ...(lengthM === undefined ? {} : { lengthM: (lengthM * count) / stretches }),
+  })
+  for (let of = 1; of < stretches; of++) {
+    const pieces = evenly(stretches, of).map(piece)
+    if (pieces.every((run) => faultOf(coat, run, known) === undefined)) return pieces
+  }
+  return evenly(stretches, stretches).map(piece)
 }
+
+/** So many parts of whole numbers that differ by one at most, the larger first. */
+const evenly = (all: number, of: number): readonly number[] =>
+  Array.from({ length: of }, (_, at) => Math.floor(all / of) + (at < all % of ? 1 : 0))
 
 function workMinutesOf(step: WorkStep, crew: number): number {
   const pace = step.paces.filter((one) => one.crew <= crew).at(-1)

@@ -27,11 +27,12 @@ export function describeCover({ runs, areaM2, intoWet }: Pour): StepText | undef
 export const coverTells = ({ runs, intoWet }: Pour): boolean =>
   runs.length > 1 || intoWet || (runs[0] !== undefined && runs[0].of > 1)
 
-/** How it goes into the tray, and how often bead is stirred up again. */
-export function describeHandling({ trayM3, stirMinutes }: Pour): readonly StepText[] {
+/** With which thinner it is mixed, how it goes into the tray, and how often bead is stirred up again. */
+export function describeHandling({ trayM3, stirMinutes, thinnerGrade, airC }: Pour): readonly StepText[] {
   // A tray is filled by the same cup as the parts: in millilitres for everybody.
   const each = Math.round((trayM3[0] ?? 0) * 1e6)
   return [
+    ...(thinnerGrade === undefined ? [] : [{ code: 'pour.thinner', data: { grade: thinnerGrade, airC } }]),
     ...(trayM3.length > 0 ? [{ code: 'pour.tray', data: { count: trayM3.length, each } }] : []),
     ...(stirMinutes === undefined ? [] : [{ code: 'pour.stir', data: { stirMinutes } }]),
   ]

@@ -16,16 +16,20 @@ export function layingOf(coat: Coat, pour: ChainedPour, known: Known): LayingOff
   }
 }
 
-/** Even sections of about what a crew rolls before it tips, over the length that this pour covers. */
+/** Even sections of about what a crew rolls before it tips, over the length of all that this pour covers. */
 function sectionsOf(
   { runs, pace, crew }: Coat,
   { stretches }: ChainedPour,
   { sectionM, sectionAloneM }: Known,
 ): Pick<LayingOff, 'sections'> {
-  const [first] = stretches
-  const run = first && runs[first.run]
-  if (!first || !run?.lengthM || run.area <= 0) return {}
-  const lengthM = (run.lengthM * first.area) / run.area
-  const count = Math.max(1, Math.round(lengthM / (crew > 1 ? sectionM : sectionAloneM).value))
-  return { sections: { count, widthM: lengthM / count, minutes: first.area / pace / count } }
+  const lengths = stretches.map(({ run, area }) => {
+    const { lengthM, area: whole } = runs[run]!
+    return lengthM && whole > 0 ? (lengthM * area) / whole : Number.NaN
+  })
+  const lengthM = lengths.reduce((sum, length) => sum + length, 0)
+  if (!(lengthM > 0)) return {}
+  const usualM = (crew > 1 ? sectionM : sectionAloneM).value
+  const count = lengths.reduce((sum, length) => sum + Math.max(1, Math.round(length / usualM)), 0)
+  const areaM2 = stretches.reduce((sum, { area }) => sum + area, 0)
+  return { sections: { count, widthM: lengthM / count, minutes: areaM2 / pace / count } }
 }

@@ -127,6 +127,53 @@ describe('a run that one person cannot lay', () => {
     const first = cut.pours.pours.find(({ runs: own }) => own.length > 1 && own[0]!.where === own[1]!.where)!
     expect(describeLaying(cut, first)[0]?.data.way).toBe('runs')
   })
+
+  it('is broken no oftener than it has to be, however many places there are', () => {
+    const pieces = Number(faults(before)[0]?.data.pieces)
+    const cut = alone(19)
+    const gloss = cut.pours.pours.find(
+      ({ zone: own, step }) =>
+        own === zone && cut.steps.steps.find(({ id }) => id === step)?.method === 'roll and tip',
+    )!
+    const side = cut.pours.pours
+      .filter(({ step }) => step === gloss.step)
+      .flatMap(({ runs }) => runs)
+      .filter(({ where }) => where === gloss.runs[0]!.where)
+    const nrs = new Set(side.map(({ nr }) => nr))
+    expect(nrs.size).toBeGreaterThanOrEqual(pieces)
+    // Between twenty even stretches the cut may lie half a stretch off.
+    expect(nrs.size).toBeLessThanOrEqual(pieces + 1)
+  })
+})
+
+describe('thinner of a pour', () => {
+  const graded = (grades: readonly (readonly [name: string, from: string, until: string])[]) =>
+    grades.reduce(
+      (made, [name, airFrom, airUntil], nr) =>
+        Object.entries({ sheet: 'gloss', name, airFrom, airUntil, least: '5 %', most: '15 %' }).reduce(
+          (document, [key, text]) => withCell(document, 'work', ['thinners', `t${nr}`, key], text),
+          made,
+        ),
+      withCell(sampleRaw('cruiser-topsides'), 'work', ['sheets', 'gloss', 'thinnerShare'], '10 %'),
+    )
+  const planned = (grades: Parameters<typeof graded>[0]) =>
+    plan(planInput(projectRaw(graded(grades)), sampleInput('cruiser-topsides').weather))
+  const glossOf = (made: Plan) => made.pours.pours.filter(({ sheet }) => sheet === 'gloss')
+
+  it('is of the grade for the air of its hour', () => {
+    const made = planned([['fast', '0 °C', '15.9 °C'], ['slow', '16 °C', '35 °C']]) // biome-ignore format: rows
+    expect(glossOf(made).length).toBeGreaterThan(0)
+    for (const { airC, thinnerGrade } of glossOf(made))
+      if (airC < 15.9 || airC >= 16) expect(thinnerGrade).toBe(airC < 16 ? 'fast' : 'slow')
+  })
+
+  it('is missed where the sheet has one for the usual air alone', () => {
+    const made = planned([['usual', '19.9 °C', '20.1 °C']])
+    const told = made.notes.filter(({ code }) => code === 'pours.thinnerNone')
+    expect(told.length).toBeGreaterThan(0)
+    for (const { thinnerGrade, airC } of glossOf(made))
+      if (Math.abs(airC - 20) > 0.1) expect(thinnerGrade).toBeUndefined()
+  })
 })
 
 describe('a pot that gives no time', () => {

@@ -2,6 +2,7 @@
 import { airThatDoes, type ChainedPour, type RunFault, runRemedies, workingMinutes } from '#core/coating'
 import type { Note } from '#core/note'
 import type { Known } from '../known.ts'
+import { thinnerFor } from '../sheets/thinners.ts'
 import { asked, type Coat, type CoatRun, crewOf, faultOf, potIn } from './coat.ts'
 
 const codes: Readonly<Record<RunFault, string>> = {
@@ -17,7 +18,7 @@ export function notesOf(coat: Coat, chain: readonly ChainedPour[], known: Known)
   })
   // The largest run says it for all: its remedies do for the smaller ones too.
   const worst = faults.toSorted((a, b) => b.run.area - a.run.area)[0]
-  if (worst) return [faultNote(coat, worst, known)]
+  if (worst) return [faultNote(coat, worst, known), ...noThinner(coat)]
   const mixedInRun = chain.filter(({ intoWet }) => intoWet).length
   return [
     ...(mixedInRun > 0 && coat.crew === 1 && coat.shows
@@ -30,6 +31,7 @@ export function notesOf(coat: Coat, chain: readonly ChainedPour[], known: Known)
         ]
       : []),
     ...slowSections(coat, known),
+    ...noThinner(coat),
   ]
 }
 
@@ -116,6 +118,23 @@ function slowSections(coat: Coat, known: Known): readonly Note[] {
         narrowerM: (widthM * edgeMinutes) / sectionMinutes,
         airC: coat.airAt(Math.floor(coat.startMinute / 60)),
       },
+    },
+  ]
+}
+
+/** Thinner is planned, the sheet lists grades, and none of them is for the air of that hour. */
+function noThinner(coat: Coat): readonly Note[] {
+  const { sheet, step, thinnerShare } = coat
+  const airC = coat.airAt(Math.floor(coat.startMinute / 60))
+  const method = step.method ?? 'any'
+  if (thinnerShare === 0 || sheet.thinners.length === 0 || thinnerFor(sheet, { method, airC })) return []
+  // Told already where none suits the temperature that is planned with either.
+  if (!thinnerFor(sheet, { method })) return []
+  return [
+    {
+      code: 'pours.thinnerNone',
+      severity: 'caution',
+      data: { ...about(coat), name: sheet.name, airC },
     },
   ]
 }

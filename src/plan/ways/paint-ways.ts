@@ -91,10 +91,15 @@ const texturePart = (told: Told, { texture }: ZoneLayer): Part =>
 const solidsPart = (told: Told, sheet: ResolvedSheet): Part =>
   sheetPart(told, sheet, 'volumeSolids', { name: 'solids', key: 'share', ...sheet.volumeSolids! })
 
+const lossLimits: Readonly<Record<string, 'lossKnife' | 'lossBrush'>> = {
+  'filler knife': 'lossKnife',
+  brush: 'lossBrush',
+}
+
 function lossPart(told: Told, layer: ZoneLayer): Part {
   const part = { name: 'loss', key: 'share', value: layer.lossShare.value, at: cellOf(layer, 'lossShare') }
   if (itemOf(told, layer)?.lossShare) return given({ ...part, certainty: layer.lossShare.certainty })
-  return limitPart(told, layer.method === 'filler knife' ? 'lossKnife' : 'lossRoller', part)
+  return limitPart(told, lossLimits[layer.method] ?? 'lossRoller', part)
 }
 
 /** The film as the layer says, else as the sheet does. */
