@@ -8,6 +8,7 @@ import type { Known } from './known.ts'
 import type { Stage } from './remember.ts'
 import { contradiction } from './sheets/contradiction.ts'
 import { fills } from './sheets/fillers.ts'
+import { genericFor } from './sheets/generic-for.ts'
 import { ladderOf, scratchNotes } from './sheets/ladder-of.ts'
 import { resolveSheet } from './sheets/resolve-sheet.ts'
 import { solventIn, solventNotes } from './sheets/solvent-in.ts'
@@ -34,7 +35,7 @@ type LayerItem = Work['layers'][number]
 
 function stackLayers(input: BuildUpsInput): BuildUps {
   const resolved = input.sheets.map((sheet) =>
-    resolveSheet(sheet, input.known.sheets.get(sheet.like ?? ''), input),
+    resolveSheet(sheet, genericFor(sheet, input.known.sheets), input),
   )
   const sheets = resolved.map((one) => one.sheet)
   const shelf: Shelf = { sheets, known: input.known, grounds: input.grounds }
@@ -52,7 +53,9 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     notes: [
       ...onceEach(layers).flatMap((layer) => layerNotes(layer, sheets, input)),
       ...resolved.flatMap(({ sheet, notes, assumed }) =>
-        used.has(sheet.id) ? [...notes, ...contradiction(sheet), ...assumedNotes(sheet, assumed)] : [],
+        used.has(sheet.id)
+          ? [...notes, ...dryingNotes(sheet), ...contradiction(sheet), ...assumedNotes(sheet, assumed)]
+          : [],
       ),
     ],
   }
@@ -61,6 +64,12 @@ function stackLayers(input: BuildUpsInput): BuildUps {
 /** What is told of a layer holds on all its zones: it is told of the first. */
 const onceEach = (layers: readonly ZoneLayer[]): readonly ZoneLayer[] =>
   [...new Map(layers.toReversed().map((layer) => [layer.layer, layer])).values()].toReversed()
+
+/** Without these a coat would be sanded and coated over as soon as it lies there. */
+const dryingNotes = ({ id, name, clocks }: ResolvedSheet): readonly Note[] =>
+  clocks.dryToSand || clocks.recoatLeast
+    ? []
+    : [{ code: 'buildup.dryingUnknown', severity: 'missing', data: { sheet: id, name } }]
 
 const assumedNotes = (sheet: ResolvedSheet, names: readonly string[]): readonly Note[] =>
   names.length === 0

@@ -39,6 +39,8 @@ const buildUps: Readonly<Record<string, string>> = {
   'buildup.thinnerNone':
     'The sheet of {name} lists no thinner for {method} at {airC}. The share of the layer is taken; add the grade, or choose another way of putting it on.',
   'sanding.rung': '{grit} over {areaM2}, {workHours} of work.',
+  'buildup.dryingUnknown':
+    'How long {name} dries is not known, so the plan gives it no time. Enter family and role of the product, or its waits.',
   'buildup.scratchesUnderDark':
     'Under {name}, which is dark, the scratches of {grit} show. Go on to {finer} before it.',
   'buildup.scratchesShow':

@@ -82,7 +82,7 @@ export function resolveSheet(
     role: own.role ?? generic?.sheet.role ?? 'finish',
     colour: own.colour ?? '',
     shade: own.shade ?? '',
-    ...(own.like === undefined ? {} : { generic: own.like }),
+    ...(generic === undefined ? {} : { generic: generic.sheet.id }),
     mix: ratio.mix ?? mixOf(generic),
     ...present('volumeSolids', figure('volumeSolids')),
     ...present('dryFilmM', figure('dryFilm')),
