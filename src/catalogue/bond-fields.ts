@@ -48,7 +48,7 @@ export const bondFields = {
   age: { kind: 'choice', choices: ['old', 'fresh'], doc: 'Only on what was there, or only on what is new.' },
   state: {
     kind: 'choice',
-    choices: ['silicone', 'wax', 'tacky', 'alcohol'],
+    choices: ['silicone', 'wax', 'tacky', 'alcohol', 'softened'],
     doc: 'Only on a surface in this state.',
   },
   where: { kind: 'choice', choices: ['above water', 'below water'], doc: 'Only there, afloat.' },

@@ -30,6 +30,17 @@ export const bondsBeside = {
       clear: 'clean and drop test',
     }),
   ),
+  softened: row(
+    from(applicationGuides, {
+      aspect: 'state',
+      under: 'one-part, acrylic, lacquer',
+      state: 'softened',
+      over: 'epoxy, two-part polyurethane, polyester, vinylester, gelcoat',
+      verdict: 'no',
+      reason: 'lifts',
+      clear: 'strip',
+    }),
+  ),
   tacky: row(
     assumed({
       aspect: 'state',

@@ -60,6 +60,7 @@ function suggestionLines({ one, nr, group }: Numbered, of: Suggested, words: Wor
   return [
     ...setIn(`${nr}. ${text.figures}`, 2),
     ...(text.strip ? [`     ${text.strip}`] : []),
+    ...text.only.map((line) => `     ${line}`),
     ...text.layers.flatMap((layer) => setIn(layer, 5)),
   ]
 }
@@ -97,7 +98,7 @@ export const suggestJson = (of: Suggested) => ({
 })
 
 function buildJson(
-  { worth, best, strip, stripHours, steps }: Suggestion,
+  { worth, best, strip, stripHours, steps, only }: Suggestion,
   group: ZoneSuggestions,
   of: Suggested,
 ) {
@@ -109,6 +110,7 @@ function buildJson(
     days,
     lifeYears: lifeHours / HOURS_A_YEAR,
     ...(strip ? { strip: strip.id, stripPersonHours: stripHours } : {}),
+    ...(only.length > 0 ? { only } : {}),
     layers: steps.map(({ offer, layer }) => ({
       sheet: offer.id,
       name: nameIn(of)(offer.id),

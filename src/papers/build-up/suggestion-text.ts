@@ -7,6 +7,8 @@ type Suggestion = ZoneSuggestions['suggestions'][number]
 export type SuggestionText = {
   readonly figures: string
   readonly strip?: string
+  /** What has to hold besides, a sentence each. */
+  readonly only: readonly string[]
   /** From the boat outward. */
   readonly layers: readonly string[]
 }
@@ -17,10 +19,9 @@ export const HOURS_A_YEAR = 8766
 /** How many things a suggestion may be best in. */
 const CRITERIA = 4
 
-/** A suggested build-up in words and figures, as the paper and the screen show it. */
 /** One suggestion in the words of a reader. @param of.areaM2 m² of all its zones. */
 export function suggestionText(
-  { worth, best, strip, stripHours, steps }: Suggestion,
+  { worth, best, strip, stripHours, steps, only }: Suggestion,
   of: {
     readonly plan: Pick<Plan, 'buildUps'>
     readonly areaM2: number
@@ -43,6 +44,7 @@ export function suggestionText(
       ...(of.currency === undefined ? {} : { currency: of.currency }),
     }),
     ...(strip ? { strip: words.sentence('suggest.strip', { stripPersonHours: stripHours }) } : {}),
+    only: only.map((bondOnly) => words.sentence('suggest.only', { bondOnly })),
     layers: steps.map(({ offer, layer }) =>
       words.sentence('suggest.layer', {
         coats: layer.coats,

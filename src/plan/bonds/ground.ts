@@ -60,7 +60,9 @@ function oldSurface(zone: ZoneArea, { given, guesses }: Around): Exposed {
   const known = oldCoats[zone.existing]
   const guess = guesses.find(({ shows }) => shows === rub)
   const maybe = known ? [] : (guess?.maybe ?? []).map(({ family, role = '' }) => old(family, role))
-  const material = known ? old(...known) : old('unknown', '')
+  // A film that the rag took up is taken up by the solvent of a stronger paint too: one failed test, and it is stripped.
+  const states = rub === 'softens' ? ['softened'] : []
+  const material = known ? old(...known, states) : old('unknown', '')
   return { id: 'ground', material, maybe, clocks: {}, colour: '', cleared: [] }
 }
 

@@ -1,6 +1,14 @@
 /** Suggested build-ups for a job: zones that stand alike, the sheets of the job, what their packs cost. */
 import type { Catalogue } from '#catalogue'
-import { type Miss, type Offer, type Suggestion, suggest, type Wish } from '#core/coating'
+import {
+  type BondBook,
+  judge,
+  type Miss,
+  type Offer,
+  type Suggestion,
+  suggest,
+  type Wish,
+} from '#core/coating'
 import type { Note } from '#core/note'
 import type { MoneyTerms, Work } from '#job'
 import type { Known } from '../known.ts'
@@ -25,7 +33,8 @@ export type SuggestInput = {
 export type ToldMiss = Miss & { readonly notes: readonly Note[] }
 
 export type ZoneSuggestions = {
-  readonly suggestions: readonly Suggestion[]
+  /** With what has to hold besides: a test patch, old paint ground away. */
+  readonly suggestions: readonly (Suggestion & { readonly only: readonly string[] })[]
   readonly none?: { readonly why: 'no finish' | 'no way'; readonly miss?: ToldMiss }
   readonly shortcuts: readonly ToldMiss[]
   readonly zones: readonly string[]
@@ -71,7 +80,7 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
       ...about,
       areaM2,
       wish,
-      suggestions,
+      suggestions: suggestions.map((one) => ({ ...one, only: conditionsOf(known.bonds, one) })),
       shortcuts: shortcuts.map(told),
       ...(none ? { none: { why: none.why, ...(none.miss ? { miss: told(none.miss) } : {}) } } : {}),
     }
@@ -83,6 +92,11 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
     unpriced: offers.filter(({ coinsPerL }) => coinsPerL === undefined).map(({ id }) => id),
   }
 }
+
+/** What has to hold besides, each once. */
+const conditionsOf = (book: BondBook, { stack }: Suggestion): readonly string[] => [
+  ...new Set(judge(book, stack).faults.flatMap((fault) => (fault.kind === 'only' ? [fault.only] : []))),
+]
 
 /** Layers of suggestions go by their sheets. */
 function namesIn({ plan }: SuggestInput): Names {

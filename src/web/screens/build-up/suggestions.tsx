@@ -140,6 +140,11 @@ const One = ({ one, group, view }: OneProps) => {
     <>
       <p className="suggestions-figures">{text.figures}</p>
       {text.strip ? <p>{text.strip}</p> : null}
+      {text.only.map((line) => (
+        <p key={line}>
+          <b>{line}</b>
+        </p>
+      ))}
       <ul className="suggestions-layers">
         {text.layers.map((layer) => (
           <li key={layer}>{layer}</li>
