@@ -114,7 +114,6 @@ export const bondWords: Readonly<Record<string, string>> = {
   'suggest.build':
     '{priced, select, true {{costCoins}} other {Price not known}}, {days, plural, one {# day} other {# days}}, {lifeYears, plural, one {about # year} other {about # years}}{priced, select, true {, {yearCoins} a year} other {}}: {best}.',
   'suggest.strip': 'Strip the old paint first, about {stripPersonHours}.',
-  'suggest.only': 'It holds only {bondOnly}.',
   'suggest.layer':
     '{coats, number} × {name}, {mixedL}{sanded, select, true {, on {grit}} other {}}{between, select, none {} other {, {between} between coats}}.',
   'suggest.noFinish': 'None of the sheets is such a finish. Add the sheet of one.',

@@ -60,7 +60,7 @@ function suggestionLines({ one, nr, group }: Numbered, of: Suggested, words: Wor
   return [
     ...setIn(`${nr}. ${text.figures}`, 2),
     ...(text.strip ? [`     ${text.strip}`] : []),
-    ...text.only.map((line) => `     ${line}`),
+    ...text.only.flatMap((line) => wrap(line, '  ', WIDTH - 5).map((part) => `     ${part}`)),
     ...text.layers.flatMap((layer) => setIn(layer, 5)),
   ]
 }
@@ -110,7 +110,7 @@ function buildJson(
     days,
     lifeYears: lifeHours / HOURS_A_YEAR,
     ...(strip ? { strip: strip.id, stripPersonHours: stripHours } : {}),
-    ...(only.length > 0 ? { only } : {}),
+    ...(only.length > 0 ? { only: only.map(({ data }) => data.bondOnly) } : {}),
     layers: steps.map(({ offer, layer }) => ({
       sheet: offer.id,
       name: nameIn(of)(offer.id),

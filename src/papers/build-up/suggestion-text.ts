@@ -44,7 +44,7 @@ export function suggestionText(
       ...(of.currency === undefined ? {} : { currency: of.currency }),
     }),
     ...(strip ? { strip: words.sentence('suggest.strip', { stripPersonHours: stripHours }) } : {}),
-    only: only.map((bondOnly) => words.sentence('suggest.only', { bondOnly })),
+    only: only.map(({ code, data }) => words.sentence(code, data)),
     layers: steps.map(({ offer, layer }) =>
       words.sentence('suggest.layer', {
         coats: layer.coats,

@@ -31,7 +31,9 @@ describe('two-part paint over an old one-part', () => {
     expect(groups.length).toBeGreaterThan(0)
     for (const { suggestions } of groups)
       for (const one of suggestions)
-        expect(one.strip !== undefined || one.only.includes('test patch')).toBe(true)
+        expect(one.strip !== undefined || one.only.some(({ data }) => data.bondOnly === 'test patch')).toBe(
+          true,
+        )
   })
 
   it('is never suggested where the rag took the film up, unless it is stripped', () => {

@@ -1,7 +1,8 @@
 /** Suggested build-ups for a job: zones that stand alike, the sheets of the job, what their packs cost. */
 import type { Catalogue } from '#catalogue'
 import {
-  type BondBook,
+  type Fault,
+  type Judged,
   judge,
   type Miss,
   type Offer,
@@ -34,7 +35,7 @@ export type ToldMiss = Miss & { readonly notes: readonly Note[] }
 
 export type ZoneSuggestions = {
   /** With what has to hold besides: a test patch, old paint ground away. */
-  readonly suggestions: readonly (Suggestion & { readonly only: readonly string[] })[]
+  readonly suggestions: readonly (Suggestion & { readonly only: readonly Note[] })[]
   readonly none?: { readonly why: 'no finish' | 'no way'; readonly miss?: ToldMiss }
   readonly shortcuts: readonly ToldMiss[]
   readonly zones: readonly string[]
@@ -80,7 +81,10 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
       ...about,
       areaM2,
       wish,
-      suggestions: suggestions.map((one) => ({ ...one, only: conditionsOf(known.bonds, one) })),
+      suggestions: suggestions.map((one) => ({
+        ...one,
+        only: bondNotes([{ ...about, faults: conditionsIn(judge(known.bonds, one.stack)) }], names),
+      })),
       shortcuts: shortcuts.map(told),
       ...(none ? { none: { why: none.why, ...(none.miss ? { miss: told(none.miss) } : {}) } } : {}),
     }
@@ -93,10 +97,7 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
   }
 }
 
-/** What has to hold besides, each once. */
-const conditionsOf = (book: BondBook, { stack }: Suggestion): readonly string[] => [
-  ...new Set(judge(book, stack).faults.flatMap((fault) => (fault.kind === 'only' ? [fault.only] : []))),
-]
+const conditionsIn = ({ faults }: Judged): readonly Fault[] => faults.filter(({ kind }) => kind === 'only')
 
 /** Layers of suggestions go by their sheets. */
 function namesIn({ plan }: SuggestInput): Names {
