@@ -21,10 +21,10 @@ import { cureTable, hoursToRun } from '#core/cure'
 import { measurePair, table } from './harness.mjs'
 
 /**
- * Most calibration loops that the year may take. It took 240 to 350 of about 3 ms each where other work shared the machine,
- * which is 0.8 s, sixteen times the skins alone; 130 loops, 400 ms, are wished for and not reached.
+ * Most calibration loops that the year may take: it takes 121, about 300 ms or eleven times the skins alone; twice as many
+ * where other work shares the machine.
  */
-const most = 420
+const most = 240
 const zones = 12
 const products = 6
 const facesEach = 5
