@@ -19,6 +19,7 @@ import {
 } from '#core/climate'
 import { cureTable, hoursToRun } from '#core/cure'
 import { measurePair, table } from './harness.mjs'
+import { facesOf, place, series } from './made-year.mjs'
 
 /**
  * Most calibration loops that the year may take: it takes 121, about 300 ms or eleven times the skins alone; twice as many
@@ -27,48 +28,21 @@ import { measurePair, table } from './harness.mjs'
 const most = 240
 const zones = 12
 const products = 6
-const facesEach = 5
-const hours = 8760
 const mostHoursAfter = 48
 
 const gate = process.argv.includes('--gate')
 const roundsAt = process.argv.indexOf('--rounds')
 const rounds = roundsAt === -1 ? 9 : Number(process.argv[roundsAt + 1])
 
-const degree = Math.PI / 180
-const place = { latitude: 44.5 * degree, longitude: -73.2 * degree }
-const column = (/** @type {(hour: number) => number} */ at) =>
-  Float64Array.from({ length: hours }, (_, hour) => at(hour))
-const daily = (/** @type {number} */ hour) => -Math.cos((2 * Math.PI * hour) / 24)
-/** @type {import('#core/climate').HourlySeries} */
-const series = {
-  kind: 'hourlySeries',
-  startMs: Date.UTC(2027, 0, 1, 5),
-  hours,
-  airC: column((hour) => 12 - 12 * Math.cos((2 * Math.PI * hour) / hours) + 5 * daily(hour)),
-  humidityShare: column((hour) => 0.65 - 0.2 * daily(hour)),
-  windMps: column((hour) => 3 + 2.5 * Math.sin(hour / 7)),
-  cloudShare: column((hour) => 0.5 + 0.5 * Math.sin(hour / 9)),
-  rainMm: column((hour) => (Math.sin(hour / 31) > 0.97 ? 0.4 : 0)),
-  rainChanceShare: column((hour) => 0.3 + 0.3 * Math.sin(hour / 31)),
-  gaps: [],
-  source: 'made',
-  licence: 'made',
-}
 const build = solidSkin({ thicknessM: 0.008, behind: 'bare' })
 
 function skins() {
   const light = skyLight({ series, place })
   const skyHeatWm2 = skyHeats(series)
-  return Array.from({ length: zones }, (_, zone) => {
-    const faces = Array.from({ length: facesEach }, (_, n) => ({
-      bearing: zone * 0.5 + n * 0.2,
-      tilt: 1.2 + n * 0.1,
-      share: 1 / facesEach,
-    }))
-    return skinTemperature({
+  return Array.from({ length: zones }, (_, zone) =>
+    skinTemperature({
       series,
-      lightWm2: lightOn(light, { faces, albedo: usualAlbedo, under: shelterLight.open }),
+      lightWm2: lightOn(light, { faces: facesOf(zone), albedo: usualAlbedo, under: shelterLight.open }),
       skyHeatWm2,
       skyShare: 0.5,
       absorptance: 0.3,
@@ -76,8 +50,8 @@ function skins() {
       film: usualFilm,
       build,
       backC: series.airC,
-    })
-  })
+    }),
+  )
 }
 
 function year() {

@@ -15,35 +15,16 @@ import {
   usualFilm,
 } from '#core/climate'
 import { measurePair, table } from './harness.mjs'
+import { facesEach, facesOf, hours, place, series } from './made-year.mjs'
 
 /** Most calibration loops that a year may take: a loop is about 3 ms where the twelve zones take 36 ms. */
 const most = 30
 const zones = 12
-const facesEach = 5
-const hours = 8760
 
 const gate = process.argv.includes('--gate')
 const roundsAt = process.argv.indexOf('--rounds')
 const rounds = roundsAt === -1 ? 15 : Number(process.argv[roundsAt + 1])
 
-const degree = Math.PI / 180
-const place = { latitude: 44.5 * degree, longitude: -73.2 * degree }
-const column = (/** @type {(hour: number) => number} */ at) =>
-  Float64Array.from({ length: hours }, (_, hour) => at(hour))
-const daily = (/** @type {number} */ hour) => -Math.cos((2 * Math.PI * hour) / 24)
-/** @type {import('#core/climate').HourlySeries} */
-const series = {
-  kind: 'hourlySeries',
-  startMs: Date.UTC(2027, 0, 1, 5),
-  hours,
-  airC: column((hour) => 8 - 12 * Math.cos((2 * Math.PI * hour) / hours) + 5 * daily(hour)),
-  humidityShare: column((hour) => 0.7 - 0.2 * daily(hour)),
-  windMps: column((hour) => 2 + 2 * Math.sin(hour)),
-  cloudShare: column((hour) => 0.5 + 0.5 * Math.sin(hour / 9)),
-  gaps: [],
-  source: 'made',
-  licence: 'made',
-}
 const builds = solidSkin({ thicknessM: 0.008, behind: 'bare' })
 
 function year() {
@@ -51,12 +32,7 @@ function year() {
   const skyHeatWm2 = skyHeats(series)
   let sum = 0
   for (let zone = 0; zone < zones; zone += 1) {
-    const faces = Array.from({ length: facesEach }, (_, n) => ({
-      bearing: zone * 0.5 + n * 0.2,
-      tilt: 1.2 + n * 0.1,
-      share: 1 / facesEach,
-    }))
-    const lightWm2 = lightOn(light, { faces, albedo: usualAlbedo, under: shelterLight.open })
+    const lightWm2 = lightOn(light, { faces: facesOf(zone), albedo: usualAlbedo, under: shelterLight.open })
     const skinC = skinTemperature({
       series,
       lightWm2,

@@ -6,6 +6,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
 import { type App, describeInBrowser, drawn } from './support/app.ts'
+import { drawnBytes, refuseSpace } from './support/space.ts'
 
 const sample = (name: string): Buffer =>
   readFileSync(fileURLToPath(new URL(`../../samples/open-powerboat.${name}`, import.meta.url)))
@@ -32,20 +33,6 @@ async function openHeat(app: App, options: BrowserContextOptions, without?: 'spa
   await page.locator('.heat table').waitFor()
   return page
 }
-
-const refuseSpace = (): void => {
-  const usual = HTMLCanvasElement.prototype.getContext
-  HTMLCanvasElement.prototype.getContext = function (
-    this: HTMLCanvasElement,
-    kind: string,
-    ...rest: never[]
-  ) {
-    return kind.startsWith('webgl') ? null : Reflect.apply(usual, this, [kind, ...rest])
-  } as typeof usual
-}
-
-const drawnBytes = (page: Page): Promise<string> =>
-  page.locator('.solid-canvas').evaluate((canvas) => (canvas as HTMLCanvasElement).toDataURL())
 
 /** Skin of a side as the table has it, °C. */
 async function skinOf(page: Page, place: string): Promise<number> {

@@ -5,6 +5,7 @@ import { expect, it } from 'vitest'
 import { labelOf } from '#words'
 import { type App, describeInBrowser, open } from './support/app.ts'
 import { jobPath } from './support/screens.ts'
+import { drawnBytes, refuseSpace } from './support/space.ts'
 
 const hands = (page: Page): Locator => page.getByRole('img', { name: labelOf('solid.drawing') })
 const said = (page: Page): Locator => page.locator('.solid-said')
@@ -18,21 +19,6 @@ async function solidBoat(app: App, options: BrowserContextOptions, without?: 'sp
   await page.locator(without ? '.solid-still' : '.solid-canvas[data-drawn=space]').waitFor()
   return page
 }
-
-const refuseSpace = (): void => {
-  const usual = HTMLCanvasElement.prototype.getContext
-  HTMLCanvasElement.prototype.getContext = function (
-    this: HTMLCanvasElement,
-    kind: string,
-    ...rest: never[]
-  ) {
-    return kind.startsWith('webgl') ? null : Reflect.apply(usual, this, [kind, ...rest])
-  } as typeof usual
-}
-
-/** What the canvas shows, as bytes of a picture. */
-const drawnBytes = (page: Page): Promise<string> =>
-  page.locator('.solid-canvas').evaluate((canvas) => (canvas as HTMLCanvasElement).toDataURL())
 
 /** Frames that the page asks for while nothing happens. */
 const framesAtRest = (page: Page): Promise<number> =>

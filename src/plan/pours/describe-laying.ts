@@ -33,6 +33,7 @@ export function describeLaying(
       ? [
           {
             code: 'lay.sections',
+            // As near as a person lays it: a hand's breadth, whole minutes.
             data: {
               count: sections.count,
               widthM: Math.round(sections.widthM * 20) / 20,

@@ -7,7 +7,7 @@ import { COVERS_FROM } from './covers-from.ts'
 
 type LayerItem = Work['layers'][number]
 
-export type Ground = {
+export type LaidOn = {
   readonly zone: Pick<ZoneArea, 'texture' | 'how'>
   /** On the same zone, from the boat outward. */
   readonly below: readonly LayerItem[]
@@ -19,13 +19,9 @@ export type Ground = {
 const smooth: Sure<number> = { value: 1, certainty: 'worked' }
 
 /** Mean over the coats: the first lies on what is below, the later ones on the bead of the layer itself. */
-export function textureOf(
-  layer: LayerItem,
-  ground: Ground,
-  { textures }: Pick<Known, 'textures'>,
-): Sure<number> {
+export function textureOf(layer: LayerItem, on: LaidOn, { textures }: Pick<Known, 'textures'>): Sure<number> {
   const { coats } = layer
-  const under = roughnessUnder(ground)
+  const under = roughnessUnder(on)
   const beaded = isBeaded(layer)
   if (under === 'smooth' && !(beaded && coats > 1)) return smooth
   const below = { smooth, grit: textures.grit, moulded: textures.moulded }[under]
@@ -40,7 +36,7 @@ const isBeaded = ({ additive, broadcast }: LayerItem): boolean =>
   (additive?.value ?? 0) > 0 || (broadcast?.value ?? 0) > 0
 
 /** Bead below; or the old pattern, where nothing ground it off and nothing was faired over it. */
-function roughnessUnder({ zone, below, roleOf, isGroundOff }: Ground): 'smooth' | 'grit' | 'moulded' {
+function roughnessUnder({ zone, below, roleOf, isGroundOff }: LaidOn): 'smooth' | 'grit' | 'moulded' {
   if (below.some((layer) => isBeaded(layer) || roleOf(layer) === 'non-skid')) return 'grit'
   if (zone.texture === 'smooth' || zone.how === 'marks') return 'smooth'
   const faired = below.some(

@@ -14,7 +14,6 @@ export type TableHead = {
   readonly columns: readonly TableColumn[]
 }
 
-/** The first line that names a time and a figure; undefined when there is none. */
 const isFigure = (field: string): boolean => !Number.isNaN(readNumber(field)?.value ?? Number.NaN)
 const isDate = (field: string): boolean => /^\s*\d{1,4}[-/. ]\d{1,2}[-/. ]\s?\d{1,4}(?!\d)/.test(field)
 
@@ -45,6 +44,7 @@ export function anyHead(text: string): TableHead | undefined {
   return undefined
 }
 
+/** The first line that names a time and a figure; undefined when there is none. */
 export function findHead(text: string): TableHead | undefined {
   for (const { line, text: row } of linesOf(text)) {
     if (line > mostLinesBefore) return undefined

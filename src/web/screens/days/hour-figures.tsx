@@ -1,8 +1,8 @@
 /** The weather of one hour as figures, with the skin of the zone: all that its verdict is made of, to check it by hand. */
-import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { airThen } from '../air-now.ts'
+import { type Told, ToldList } from './told-list.tsx'
 import { useWeather } from './use-weather.ts'
 import { weatherHours } from './weather-hours.ts'
 import { rainText, windText } from './weather-table.tsx'
@@ -22,7 +22,7 @@ export const HourFigures = ({ view, plan, place, minute }: HourFiguresProps) => 
   const weather = useWeather(view, plan)
   const sun = weather?.sunWm2[Math.floor((minute - weather.firstMinute) / 60)]
   if (!air || !hour) return null
-  const rows: readonly (readonly [label: string, value: string])[] = [
+  const rows: Told = [
     ['daysScreen.airLimit', words.figure('airC', air.airC)],
     ['daysScreen.humidityLimit', words.figure('humidityShare', air.humidityShare)],
     ['daysScreen.dewPoint', words.figure('dewC', air.dewC)],
@@ -34,14 +34,5 @@ export const HourFigures = ({ view, plan, place, minute }: HourFiguresProps) => 
       ? []
       : ([['daysScreen.sun', words.figure('sunWPerM2', Math.round(sun))]] as const)),
   ]
-  return (
-    <dl className="days-figures">
-      {rows.map(([label, value]) => (
-        <div key={label}>
-          <dt>{labelOf(label)}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  )
+  return <ToldList className="days-figures" told={rows} />
 }

@@ -2,6 +2,7 @@
 import { labelOf } from '#words'
 import { cellOf, type JobView } from '../../job/job-view.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import { type Told, ToldList } from './told-list.tsx'
 import { useWeather } from './use-weather.ts'
 
 export type WeatherSourceProps = { readonly view: JobView; readonly plan: ShownPlan }
@@ -16,7 +17,7 @@ export const WeatherSource = ({ view, plan }: WeatherSourceProps) => {
   const { source, licence, firstMinute, hours, gaps, sunFrom, typicalYear } = weather
   const read = Date.parse(cellOf(view, { part: 'work', section: 'weather', key: 'read' }) ?? '')
   const told = (text: string): string => (text === '' ? labelOf('daysScreen.notTold') : text)
-  const rows: readonly (readonly [label: string, value: string])[] = [
+  const rows: Told = [
     ['daysScreen.weatherFrom', told(source)],
     ['daysScreen.licence', told(licence)],
     [
@@ -36,16 +37,7 @@ export const WeatherSource = ({ view, plan }: WeatherSourceProps) => {
     ['daysScreen.gaps', gapsText(view, gaps)],
     ['daysScreen.sunFrom', labelOf(`sunFrom.${sunFrom}`)],
   ]
-  return (
-    <dl className="weather-source">
-      {rows.map(([label, value]) => (
-        <div key={label}>
-          <dt>{labelOf(label)}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  )
+  return <ToldList className="weather-source" told={rows} />
 }
 
 type Gaps = NonNullable<ReturnType<typeof useWeather>>['gaps']
