@@ -1,6 +1,6 @@
 /** What stands beside the bond itself: states of a surface, places, the look, the weather, what is no thinner. */
 import { bondWriter } from './bond-fields.ts'
-import { applicationGuides, refitLogs, retailHelp } from './sources.ts'
+import { applicationGuides, refitLogs, retailHelp, surfacePages } from './sources.ts'
 
 const { from, assumed, row } = bondWriter
 
@@ -33,12 +33,24 @@ export const bondsBeside = {
   softened: row(
     from(applicationGuides, {
       aspect: 'state',
-      under: 'one-part, acrylic, lacquer',
+      under: 'one-part',
       state: 'softened',
-      over: 'epoxy, two-part polyurethane, polyester, vinylester, gelcoat',
+      over: 'epoxy, two-part polyurethane',
       verdict: 'no',
       reason: 'lifts',
       clear: 'strip',
+    }),
+  ),
+  softenedSealed: row(
+    from(`${retailHelp}; ${surfacePages}`, {
+      aspect: 'state',
+      under: 'one-part',
+      state: 'softened',
+      over: 'epoxy',
+      verdict: 'care',
+      dissent: 'yes',
+      reason: 'heldOut',
+      only: 'test patch',
     }),
   ),
   tacky: row(

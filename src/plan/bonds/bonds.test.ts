@@ -97,8 +97,15 @@ describe('an unknown coating', () => {
 
   it('is the cautious branch until solvent has told', () => {
     expect(mayFail(sampleRaw('cruiser-topsides'))).toEqual([['barrier', 'lacquer']])
-    expect(mayFail(rub('softens'))).toEqual([['barrier', 'lacquer']])
     expect(mayFail(rub('no effect'))).toEqual([])
+  })
+
+  it('fails whatever it is once solvent has softened it, and the source that takes a barrier stands beside', () => {
+    const told = judged(rub('softens')).notes.filter(({ data }) => data.layer === 'barrier')
+    expect(told.map(({ code, severity }) => [code, severity])).toEqual(
+      expect.arrayContaining([['buildup.bondFails', 'fault']]),
+    )
+    expect(told.map(({ code }) => code)).toContain('buildup.bondDisputed')
   })
 
   it('that solvent softens is not what somebody took it for', () => {

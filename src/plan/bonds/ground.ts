@@ -59,10 +59,10 @@ function oldSurface(zone: ZoneArea, { given, guesses }: Around): Exposed {
   const rub = given.find(({ id }) => id === zone.id)?.solventRub ?? 'not tested'
   const known = oldCoats[zone.existing]
   const guess = guesses.find(({ shows }) => shows === rub)
-  const maybe = known ? [] : (guess?.maybe ?? []).map(({ family, role = '' }) => old(family, role))
   // A film that the rag took up is taken up by the solvent of a stronger paint too: one failed test, and it is stripped.
   const states = rub === 'softens' ? ['softened'] : []
-  const material = known ? old(...known, states) : old('unknown', '')
+  const maybe = known ? [] : (guess?.maybe ?? []).map(({ family, role = '' }) => old(family, role, states))
+  const material = known ? old(...known, states) : old('unknown', '', states)
   return { id: 'ground', material, maybe, clocks: {}, colour: '', cleared: [] }
 }
 

@@ -145,7 +145,7 @@ function faultsOn(joint: Bare, layer: StackLayer, below: Exposed): readonly Faul
   const at = { layer: joint.layer, under: joint.under }
   const { bond } = joint
   if (bond.verdict === 'untold') return [{ ...at, kind: 'untold' }]
-  if (bond.verdict === 'no') return [failing(joint)]
+  if (bond.verdict === 'no') return [failing(joint), ...disputes(joint)]
   return [
     ...disputes(joint),
     ...bond.preparation.only.map((only): Fault => ({ ...at, kind: 'only', only, source: sourceOf(bond) })),
@@ -170,17 +170,27 @@ function failing({ layer, under, bond, branches }: Bare): Fault {
     : { ...about, kind: 'fails' }
 }
 
-function disputes({ layer, under, bond }: Bare): readonly Fault[] {
-  if (!bond.disputed) return []
+function disputes({ layer, under, bond: { disputed, says } }: Bare): readonly Fault[] {
+  if (!disputed) return []
+  const refused = new Set(says.flatMap(({ verdict, aspect }) => (verdict === 'no' ? [aspect] : [])))
+  const torn = says.filter(
+    ({ aspect }) =>
+      refused.has(aspect) && says.some((other) => other.aspect === aspect && other.verdict !== 'no'),
+  )
   const sources = (wanted: (verdict: string) => boolean) =>
-    bond.says
-      .filter(({ verdict, aspect }) => aspect === 'bond' && wanted(verdict))
+    torn
+      .filter(({ verdict }) => wanted(verdict))
       .map(({ source }) => source)
       .join('; ')
-  const against = sources((verdict) => verdict === 'no')
-  return against === ''
-    ? []
-    : [{ kind: 'disputed', layer, under, for: sources((verdict) => verdict !== 'no'), against }]
+  return [
+    {
+      kind: 'disputed',
+      layer,
+      under,
+      for: sources((verdict) => verdict !== 'no'),
+      against: sources((verdict) => verdict === 'no'),
+    },
+  ]
 }
 
 const sourceOf = ({ says }: Bond): string => says[0]?.source ?? 'assumed'
