@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { catalogue } from '#catalogue'
+import type { ChainedPour } from '#core/coating'
 import { plan } from '#plan'
 import { planInput, projectRaw, sampleRaw, sampleWeather, withCell } from '../../../test/support/samples.ts'
+import { readCatalogue } from '../read-catalogue.ts'
+import type { Coat } from './coat.ts'
 import { describeLaying } from './describe-laying.ts'
+import { layingOf } from './laying.ts'
 import { sunnySide } from './sunny-side.ts'
 
 const raw = sampleRaw('open-powerboat')
@@ -41,6 +46,27 @@ describe('the side in the sun', () => {
 })
 
 describe('sections along a side', () => {
+  it('go on over every run of a pour', () => {
+    const known = readCatalogue.run({ catalogue })
+    const runs = [
+      { where: 'port', area: 6, lengthM: 6 },
+      { where: 'starboard', area: 3, lengthM: 3 },
+    ]
+    const coat = {
+      runs,
+      pace: 0.1,
+      crew: 2,
+      shows: true,
+      sunny: 'neither',
+      floorAt: () => 'dry',
+      wetEdgeAt: () => 5,
+    }
+    const pour = { from: 0, stretches: runs.map(({ area }, run) => ({ run, area })) }
+    const { sections } = layingOf(coat as unknown as Coat, pour as unknown as ChainedPour, known)
+    // Two roll half a metre before they tip: 9 m in 18, of half a square metre and so five minutes each.
+    expect(sections).toEqual({ count: 18, widthM: 0.5, minutes: 5 })
+  })
+
   it('are about as wide as a crew rolls, and take their share of the coat', () => {
     const pours = glossOn(made, 'topsides-port').filter(({ laying }) => laying.sections)
     expect(pours.length).toBeGreaterThan(0)

@@ -144,6 +144,15 @@ describe('a run that one person cannot lay', () => {
     // Between twenty even stretches the cut may lie half a stretch off.
     expect(nrs.size).toBeLessThanOrEqual(pieces + 1)
   })
+
+  it.each([1, 2, 4, 7, 19])('loses nothing of its area at %i places', (places) => {
+    const cut = alone(places)
+    for (const pours of byStep(cut)) {
+      const runs = new Map(pours.flatMap(({ runs: own }) => own).map(({ nr, runM2 }) => [nr, runM2]))
+      const { areaM2 } = cut.steps.steps.find(({ id }) => id === pours[0]!.step)!
+      expect(sum([...runs.values()])).toBeCloseTo(areaM2!, 9)
+    }
+  })
 })
 
 describe('thinner of a pour', () => {

@@ -25,7 +25,8 @@ describe('the sheet behind a product', () => {
   it('leaves nothing that is not assumed, and no wait out', () => {
     const own = { id: 'tin', family: 'epoxy', role: 'filler' } as const
     const { sheet } = resolveSheet(own, genericFor(own, sheets))
-    expect(sheet.clocks.dryToSand?.certainty).toBe('assumed')
+    expect(sheets.get('epoxy-fairing')?.certainty.mix).not.toBe('assumed')
+    expect([sheet.mix.certainty, sheet.clocks.dryToSand?.certainty]).toEqual(['assumed', 'assumed'])
     expect(sheet.clocks.dryToSand?.value.every(({ hours }) => hours > 0)).toBe(true)
   })
 })

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { catalogue } from '#catalogue'
 import { plan } from '#plan'
 import { planInput, projectRaw, sampleRaw, withCell } from '../../../test/support/samples.ts'
+import { readCatalogue } from '../read-catalogue.ts'
+import { ladderOf } from './ladder-of.ts'
 
 const raw = sampleRaw('open-powerboat')
 const planOf = (document: typeof raw) => plan(planInput(projectRaw(document), undefined))
@@ -78,6 +81,20 @@ describe('sanding step by step', () => {
       expect(cut?.[0]).toBe('P80')
       expect(cut?.[1]).toBeCloseTo(4 * (Math.PI / 4) * 0.03 ** 2, 12)
     })
+  })
+
+  it('goes on from the scratches of the grinder where no filler hides them', () => {
+    const ground = { patternOff: 3, mendedM2: 0, sandedWith: '' } as const
+    const known = readCatalogue.run({ catalogue })
+    const told = (filledM2: number) =>
+      ladderOf({ areaM2: 5, filledM2, ground, sandBefore: 'P120' }, known).map(({ grit, areaM2 }) => [
+        grit,
+        areaM2,
+      ])
+    // The grinder left P40 on 3 m²: P80 takes it out; 2 m² of filler want their own P80.
+    expect(told(0)).toEqual([['P80', 3], ['P120', 5]]) // biome-ignore format: a row
+    expect(told(2)).toEqual([['P80', 3], ['P120', 5]]) // biome-ignore format: a row
+    expect(told(3)).toEqual([['P80', 3], ['P120', 5]]) // biome-ignore format: a row
   })
 
   it('is told where its last scratches show through all coats of a layer that is no finish', () => {
