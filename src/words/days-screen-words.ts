@@ -14,7 +14,8 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
   'daysscreen.next': '{names}: {fromAtMs} to {untilClock} can take a coat.',
-  'daysscreen.nextDew': '{names}: {fromAtMs} to {untilClock}; the dew margin closes at {closes}.',
+  'daysscreen.nextDew':
+    '{names}: {fromAtMs} to {untilClock}; the dew margin closes {closesThen, select, sameDay {at} other {on}} {closes}.',
   'daysscreen.nextThen': '{names}: {fromAtMs} to {untilClock}. For a coat after that: {why}.',
   'daysscreen.nextNone': '{names}: no hour of these days can take a coat. Choose an hour to see why.',
   'daysscreen.tableSay':

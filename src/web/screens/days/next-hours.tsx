@@ -64,7 +64,7 @@ const Line = ({ view, plan, stretch, within }: LineProps) => {
       ? marginCloses(plan, { place, minute: ends + 60 * first.inHours, neededK: first.needed })
       : undefined
   if (closes !== undefined)
-    return <li>{words.sentence('daysscreen.nextDew', { ...data, closes: closing(view, open, closes) })}</li>
+    return <li>{words.sentence('daysscreen.nextDew', { ...data, ...closing(view, open, closes) })}</li>
   const note = limitNote(first)
   return (
     <li>
@@ -77,10 +77,10 @@ const Line = ({ view, plan, stretch, within }: LineProps) => {
 }
 
 /** The day is said where it is another. */
-const closing = ({ words, timeZone }: JobView, { fromMinute }: Minutes, minute: number): string =>
+const closing = ({ words, timeZone }: JobView, { fromMinute }: Minutes, minute: number) =>
   localDate(minute, timeZone) === localDate(fromMinute, timeZone)
-    ? words.time(minute * 60_000, timeZone)
-    : words.moment(minute * 60_000, timeZone)
+    ? { closesThen: 'sameDay', closes: words.time(minute * 60_000, timeZone) }
+    : { closesThen: 'later', closes: words.moment(minute * 60_000, timeZone) }
 
 const zoneNames = ({ surfaces, marks }: ShownPlan, { zones }: NextStretch): string =>
   zones.map((id) => [...surfaces.zones, ...marks.zones].find((zone) => zone.id === id)?.name ?? id).join(', ')
