@@ -6,10 +6,14 @@ import type { HourlySeries, HourVerdict } from '#core/climate'
 import {
   airUnder,
   commonLimits,
+  coredSkin,
   dewPoints,
   inventWeather,
   paintableHours,
-  surfaceTemperature,
+  skinTemperature,
+  skyHeats,
+  skyLight,
+  usualFilm,
 } from '#core/climate'
 import { readWeatherCsv, seriesHash } from '#intake'
 import type { SampleWeather } from './sample-weather.ts'
@@ -53,10 +57,25 @@ const split = <T>(figures: readonly T[], size: number) =>
     figures.slice(at * size, (at + 1) * size),
   )
 
+/** Skin of a level deck in the open, a sandwich in a light colour. */
+function deckSkin(series: HourlySeries, of: SampleWeather['of']): Float64Array {
+  return skinTemperature({
+    series,
+    lightWm2: skyLight({ series, place: of }).globalWm2,
+    skyHeatWm2: skyHeats(series),
+    skyShare: 1,
+    absorptance: 0.3,
+    emittance: 0.9,
+    film: usualFilm,
+    build: coredSkin({ outerM: 0.004, coreM: 0.012, core: 'balsa', innerM: 0.003, behind: 'bare' }),
+    backC: series.airC,
+  })
+}
+
 /** Verdicts of an open hull for 10 to 32 °C and the common limits, no hours after. */
 function openHours(series: HourlySeries, of: SampleWeather['of']): readonly HourVerdict[] {
   const limits = { ...commonLimits, airLeastC: 10, airMostC: 32, hoursAfter: 0, openToSky: true }
-  const surfaceC = surfaceTemperature({ series, shelter: 'open', place: of })
+  const surfaceC = deckSkin(series, of)
   return paintableHours({ series: airUnder({ series, shelter: 'open' }), surfaceC, limits })
 }
 
@@ -70,7 +89,7 @@ function dayHours(series: HourlySeries, of: SampleWeather['of']): readonly numbe
 
 function figuresOf(sample: SampleWeather) {
   const series = readSample(sample)
-  const skin = surfaceTemperature({ series, shelter: 'open', place: sample.of })
+  const skin = deckSkin(series, sample.of)
   const dew = dewPoints(series)
   const wet = list(skin).map((skinC, hour) => skinC <= dew[hour]!)
   // From 20 in the evening to 6 in the morning.

@@ -157,7 +157,7 @@ describe('every limit', () => {
 it('what a shelter is taken to do is said, and that the heater is left out', () => {
   const said = shelterNotes('heated shed').map(({ code, data }) => plain(words.sentence(code, data)))
   expect(said).toEqual([
-    'What the shelter does is assumed (heated shed): wind at the hull 0 % of the wind outside, air inside 3 h and skin 3 h behind, skin up to 0 °C under the air on a clear night. A surface thermometer firms it up.',
+    'What the shelter does is assumed (heated shed): wind at the hull 0 % of the wind outside, air inside 3 h and that in the boat 3 h behind. The skin is worked from what the roof or cloth lets through of the light and from how warm it is itself, by sun and night sky, its colour taken as light. A surface thermometer firms it up.',
     'The heater is not worked in yet: the shed is taken as unheated, which errs to the cold side.',
   ])
 })

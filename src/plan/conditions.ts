@@ -10,7 +10,6 @@ import {
   type Shelter,
   shelterNotes,
   shelters,
-  surfaceTemperature,
 } from '#core/climate'
 import { hoursToRun } from '#core/cure'
 import type { Note } from '#core/note'
@@ -19,6 +18,7 @@ import { PLANNING_AIR_C } from './air-at.ts'
 import type { Runner, Stage } from './remember.ts'
 import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-skin.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
+import { roofedSkin } from './skins/roofed-skin.ts'
 import { skinPlaceOf } from './skins/skin-places.ts'
 import type { MeasuredHull } from './surfaces.ts'
 import type {
@@ -95,18 +95,23 @@ const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, 
   Object.fromEntries(list.map((member, index) => [`${name} ${index}`, member]))
 
 type Skins = {
-  readonly sky: OpenSky | undefined
-  /** Undefined where the shelter alone decides. */
-  readonly of: (name: SkinPlace) => Float64Array | undefined
+  readonly sky: OpenSky
+  readonly of: (name: SkinPlace) => Float64Array
 }
 
-/** In the open every side has its own skin; the boat as a whole is told by its deck. */
+/** In the open every side has its own skin; the boat as a whole is told by its deck, under a roof all of it. */
 function skinsOf(
   run: Runner,
   { weather, place, hull, boat, zones }: ConditionsInput & { weather: HourlySeries },
 ): Skins {
-  if (place.shelter !== 'open') return { sky: undefined, of: () => undefined }
   const sky = run(openSky, { weather, place })
+  const { laminate } = boat
+  const roofed = (name: 'boat' | 'indoors', shelter: Exclude<Shelter, 'open'>) =>
+    run(roofedSkin(name), { weather, sky, shelter, laminate })
+  const indoors = () => roofed('indoors', place.shelter === 'heated shed' ? place.shelter : 'shed')
+  const { shelter } = place
+  if (shelter !== 'open')
+    return { sky, of: (name) => (name === 'indoors' ? indoors() : roofed('boat', shelter)) }
   const faces = run(placeFaces, {
     hull,
     rake: boat.transomRake,
@@ -115,13 +120,13 @@ function skinsOf(
   const { bowBearing } = place
   const of = (name: SkinPlace) =>
     name === 'indoors'
-      ? undefined
+      ? indoors()
       : run(openSkin(name === 'boat' ? 'deck' : name), {
           weather,
           sky,
           faces,
           bowBearing,
-          laminate: boat.laminate,
+          laminate,
         })
   return { sky, of }
 }
@@ -130,7 +135,7 @@ type Together = {
   readonly weather: HourlySeries
   readonly typicalYear: boolean
   readonly place: Work['place']
-  readonly sky: OpenSky | undefined
+  readonly sky: OpenSky
 } & Readonly<Record<string, unknown>>
 
 const conditions: Stage<Together, Conditions> = {
@@ -144,7 +149,7 @@ const conditions: Stage<Together, Conditions> = {
       firstMinute,
       lastMinute: firstMinute + weather.hours * 60,
       notes: [
-        ...(sky ? openSkinNotes(sky, place) : shelterNotes(place.shelter)),
+        ...(place.shelter === 'open' ? openSkinNotes(sky, place) : shelterNotes(place.shelter)),
         ...(typicalYear ? [typicalNote(weather)] : []),
         ...gapNotes(weather),
         ...placeNotes(place),
@@ -219,17 +224,15 @@ type PlaceAir = {
 type AirInput = {
   readonly weather: HourlySeries
   readonly place: Work['place']
-  readonly surfaceC: Float64Array | undefined
+  readonly surfaceC: Float64Array
 }
 
 /** Loose parts are done under a roof whatever stands over the boat. */
 const airStage = (name: SkinPlace): Stage<AirInput, PlaceAir> => ({
   name: `conditions air ${name}`,
-  run: ({ weather, place, surfaceC: worked }) => {
+  run: ({ weather, place, surfaceC }) => {
     const shelter: Shelter = name !== 'indoors' || place.shelter === 'heated shed' ? place.shelter : 'shed'
-    const at = { latitude: place.latitude?.value ?? 0, longitude: place.longitude?.value ?? 0 }
     const inside = airUnder({ series: weather, shelter })
-    const surfaceC = worked ?? surfaceTemperature({ series: weather, shelter, place: at })
     return { place: name, shelter, inside, surfaceC, hours: airHours(name, { shelter, inside, surfaceC }) }
   },
   fresh: true,

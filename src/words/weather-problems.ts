@@ -112,7 +112,7 @@ export const weatherProblems: Readonly<Record<string, string>> = {
   'intake.figuresUnknown':
     '{count, plural, one {# line of {rows} has} other {# lines of {rows} have}} no figure in {name}. They count as unknown.',
   'climate.shelterAssumed':
-    'What the shelter does is assumed ({shelter}): wind at the hull {windShare} of the wind outside, air inside {airLagHours} and skin {surfaceLagHours} behind, skin up to {nightDropK} under the air on a clear night. A surface thermometer firms it up.',
+    'What the shelter does is assumed ({shelter}): wind at the hull {windShare} of the wind outside, air inside {airLagHours} and that in the boat {boatLagHours} behind. The skin is worked from what the roof or cloth lets through of the light and from how warm it is itself, by sun and night sky, its colour taken as light. A surface thermometer firms it up.',
   'climate.heatingLeftOut':
     'The heater is not worked in yet: the shed is taken as unheated, which errs to the cold side.',
   'climate.limitAirLeast': 'The air is too cold: {hadC}, at least {neededC} is needed.',

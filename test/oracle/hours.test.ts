@@ -57,13 +57,13 @@ describe.each(jobNames)('the hours of %s', (name) => {
   )
 
   it.each(plan.conditions.air.map((air) => [air.key, air] as const))(
-    'have a skin that a cloth keeps within 1 K under the air and a shed behind it at: %s',
+    'have a skin that a roof keeps within 2 K under the air and the boat behind it at: %s',
     (_key, air) => {
-      const shed = lagged(air.airC, air.shelter === 'shed' ? shedLagHours : 0)
-      const mostDrop = air.shelter === 'shed' ? 0 : 1
-      shed.forEach((airC, index) => {
-        expect(air.surfaceC[index]!).toBeLessThanOrEqual(airC + sumTolerance)
-        expect(air.surfaceC[index]!).toBeGreaterThanOrEqual(airC - mostDrop - sumTolerance)
+      const boat = lagged(air.airC, air.shelter === 'shed' ? shedLagHours : 0)
+      boat.forEach((boatC, index) => {
+        const [least, most] = [Math.min(boatC, air.airC[index]!), Math.max(boatC, air.airC[index]!)]
+        expect(air.surfaceC[index]!).toBeGreaterThan(least - roofedUnderK)
+        expect(air.surfaceC[index]!).toBeLessThan(most + roofedOverK)
       })
     },
   )
@@ -148,6 +148,14 @@ describe.each(jobNames)('the hours of %s', (name) => {
     return faults.map((fault) => `${step.id} at ${shown(piece.startMinute)}: ${fault}`)
   }
 })
+
+/**
+ * Between air and boat a skin would stand but for the roof. Seen under covers by night: 0 to 2 K under the air. By day a light
+ * roof takes in at most 300 of 1000 W/m², and gives off about 20 W/(m² K) to wind, sky and what is below: 15 K over the air.
+ * A side sees it with half its view, which is 2.6 of the 16 W/(m² K) that reach it: 2.5 K.
+ */
+const roofedUnderK = 2
+const roofedOverK = 2.5
 
 /** Steel shed and boat, h each: assumed by the program and said so in a note. */
 const shedLagHours = 3

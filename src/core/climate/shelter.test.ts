@@ -3,10 +3,7 @@ import { dewPoint } from './dew-point.ts'
 import { fairWeather, without } from './fair-weather.ts'
 import { lagged } from './lagged.ts'
 import { airUnder, shelterNotes } from './shelter.ts'
-import { surfaceTemperature } from './surface-temperature.ts'
 
-const degree = Math.PI / 180
-const place = { latitude: 59.4 * degree, longitude: 17 * degree }
 const hours = 96
 const swing = Float64Array.from(
   { length: hours },
@@ -77,40 +74,5 @@ describe('air under a shelter', () => {
       'climate.shelterAssumed',
       'climate.heatingLeftOut',
     ])
-  })
-})
-
-describe('the skin', () => {
-  const dropAt = (shelter: 'open' | 'cover', hour: number, cloudShare?: number) => {
-    const sky = cloudShare === undefined ? {} : { cloudShare: new Float64Array(hours).fill(cloudShare) }
-    const skin = surfaceTemperature({ series: { ...series, ...sky }, shelter, place })
-    return swing[hour]! - skin[hour]!
-  }
-
-  it('stands below the air under a clear night sky and at the air by day', () => {
-    // 59.4 N 17 E on 1 June: sunrise 01:50Z, sunset 20:00Z.
-    expect(dropAt('open', 23, 0)).toBeCloseTo(6, 9)
-    expect(dropAt('open', 12, 0)).toBe(0)
-    expect([19, 21, 25, 27].map((hour) => dropAt('open', hour, 0) > 0)).toEqual([false, true, true, false])
-  })
-
-  it('is colder under the open sky than under a cloth, and milder under cloud', () => {
-    expect(dropAt('cover', 23, 0)).toBeCloseTo(1, 9)
-    // Emittance 0.815 · 1.154 under full cloud leaves 0.0595 / 0.185 of the loss.
-    expect(dropAt('open', 23, 1)).toBeCloseTo(6 * 0.3216, 3)
-    expect(dropAt('open', 23, 0.5)).toBeLessThan(dropAt('open', 23, 0))
-  })
-
-  it('counts a sky nobody described as clear', () => {
-    expect(dropAt('open', 23)).toBe(dropAt('open', 23, 0))
-  })
-
-  it('lags behind warm moist air in a shed, so that it can sweat in the morning', () => {
-    const front = fairWeather(24, {
-      airC: Array.from({ length: 24 }, (_, hour) => (hour < 12 ? 4 : 14)),
-      humidityShare: new Float64Array(24).fill(0.9),
-    })
-    const skin = surfaceTemperature({ series: front, shelter: 'shed', place })
-    expect(skin[13]).toBeLessThan(dewPoint({ airC: 14, humidityShare: 0.9 }))
   })
 })

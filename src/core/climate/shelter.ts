@@ -1,6 +1,6 @@
 /**
- * What stands over the boat and what it does to air, wind and skin: a first, plain model. Every figure here
- * is assumed and says so; a heat balance of the skin takes its place later.
+ * What stands over the boat and what it does to air and wind. Every figure here is assumed and says so; what it does to
+ * sun, sky and skin is in `shelterLight` and `roofs`.
  */
 import type { Note } from '#core/note'
 import { relativeHumidity } from './dew-point.ts'
@@ -18,31 +18,25 @@ export type ShelterFigures = {
   readonly windShare: number
   /** Time constant with which the air inside follows the air outside, h. */
   readonly airLagHours: number
-  /** Time constant with which the skin follows the air around it, h. */
-  readonly surfaceLagHours: number
-  /** How far a clear night sky takes the skin below the air, K. */
-  readonly nightDropK: number
+  /** Time constant with which the air inside the boat follows the air around it, h. */
+  readonly boatLagHours: number
 }
 
 const shed: ShelterFigures = {
   openToSky: false,
   windShare: 0,
   airLagHours: 3,
-  surfaceLagHours: 3,
-  nightDropK: 0,
+  boatLagHours: 3,
 }
 
 /**
- * Assumed. Night drop: open 6 K, the middle of 4 to 8 K worked for an insulated skin (emittance 0.9, film
- * 3 to 10 W/(m² K)) under Berdahl and Martin's clear sky (1984), an upper bound for a thick skin; a metal roof
- * is seen up to 5 K below air (New Zealand roofing code). Under a cloth or an open roof 1 K, the middle of
- * 0 to 2 K. Wind: the full hourly mean 10 m up for an open hull, since gusts make up for the lee near the
+ * Assumed. Wind: the full hourly mean 10 m up for an open hull, since gusts make up for the lee near the
  * ground; half under a cloth, none behind walls. Lags: a steel shed and a boat in it, 3 h each.
  */
 export const shelters: Readonly<Record<Shelter, ShelterFigures>> = {
-  open: { openToSky: true, windShare: 1, airLagHours: 0, surfaceLagHours: 0, nightDropK: 6 },
-  cover: { openToSky: false, windShare: 0.5, airLagHours: 0, surfaceLagHours: 0, nightDropK: 1 },
-  'open-sided shed': { openToSky: false, windShare: 1, airLagHours: 0, surfaceLagHours: 0, nightDropK: 1 },
+  open: { openToSky: true, windShare: 1, airLagHours: 0, boatLagHours: 0 },
+  cover: { openToSky: false, windShare: 0.5, airLagHours: 0, boatLagHours: 0 },
+  'open-sided shed': { openToSky: false, windShare: 1, airLagHours: 0, boatLagHours: 0 },
   shed,
   'heated shed': shed,
 }
@@ -79,7 +73,7 @@ function airInside(series: HourlySeries, lagHours: number): Pick<HourlySeries, '
   return { airC, humidityShare }
 }
 
-/** What `airUnder` and `surfaceTemperature` assume for a shelter, to be shown beside their results. */
+/** What `airUnder` assumes for a shelter, to be shown beside their results. */
 export function shelterNotes(shelter: Shelter): readonly Note[] {
   const { openToSky: _open, ...figures } = shelters[shelter]
   const assumed: Note = {

@@ -27,7 +27,7 @@ import type { PlaceFaces } from './place-faces.ts'
  * Between coats a hull is white, cream or grey: filler, primer, undercoat. Taken as light, which errs to the cold and so
  * to the wet side. Assumed.
  */
-const workedAbsorptance = 0.3
+export const workedAbsorptance = 0.3
 
 /** Laminates of small boats, m. Assumed. */
 const sideM = 0.007
@@ -39,7 +39,7 @@ const innerM = 0.003
 type Laminate = Work['boat']['laminate']
 
 /** Of a boat nobody has said how it is built, the deck is cored. */
-function buildOf(place: OpenPlace, laminate: Laminate): SkinBuild {
+export function buildOf(place: OpenPlace, laminate: Laminate): SkinBuild {
   const cored = place === 'deck' ? laminate !== 'solid' : laminate === 'cored throughout'
   if (cored) return coredSkin({ outerM, coreM, core: 'balsa', innerM, behind: 'bare' })
   return solidSkin({ thicknessM: place === 'bottom' ? bottomM : sideM, behind: 'bare' })

@@ -57,6 +57,39 @@ describe('places of a boat', () => {
   })
 })
 
+describe('the skin of a boat under a cover', () => {
+  const names = ['open-powerboat', 'deck-only', 'cruiser-topsides'] as const
+  it.each(names)('is 0 to 2 K under the air in the clear calm nights of the weather of %s', (name) => {
+    const input = sampleInput(name)
+    const { place } = input.work
+    const air = airOf(
+      plan({ ...input, work: { ...input.work, place: { ...place, shelter: 'cover' } } }),
+      'boat',
+    )
+    const { weather } = input
+    // Midnight where the boat stands, by its longitude.
+    const midnight = Math.round(24 - ((place.longitude?.value ?? 0) * 12) / Math.PI) % 24
+    const drops = air.airC.flatMap((airC, hour) =>
+      (air.firstMinute / 60 + hour) % 24 === midnight &&
+      weather!.cloudShare![hour]! < 0.2 &&
+      weather!.windMps![hour]! < 3
+        ? [airC - air.surfaceC[hour]!]
+        : [],
+    )
+    expect(drops.length).toBeGreaterThan(2)
+    for (const drop of drops) {
+      expect(drop).toBeGreaterThan(0)
+      expect(drop).toBeLessThan(2)
+    }
+  })
+
+  it('is no more than 2 K over the air by day', () => {
+    const air = airOf(plan(sample), 'boat')
+    expect(air.shelter).toBe('cover')
+    for (const [hour, airC] of air.airC.entries()) expect(air.surfaceC[hour]! - airC).toBeLessThan(2)
+  })
+})
+
 describe('the skin of a boat in the open', () => {
   it('is under the air in the night, the deck more than the sides', () => {
     const air = airOf(open, 'deck')
