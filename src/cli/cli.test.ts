@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, describe, expect, it } from 'vitest'
+import { madeEpw } from '../../test/support/made-epw.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const main = join(root, 'dist/cli/main.js')
@@ -131,6 +132,48 @@ describe('bad weather', () => {
   it('that is no weather at all', () => {
     refused(['weather', file('no.csv', 'colour,size\nred,3\n')], /no\.csv/)
     refused(['plan', sample('open-powerboat.yaml'), '--weather', file('none.csv', '')], /none\.csv/)
+  })
+})
+
+describe('a typical year behind the forecast', () => {
+  const year = file('typical.epw', madeEpw())
+  const planned = (name: string, given: string, ...more: readonly string[]) => [
+    'hours',
+    file(name, powerboat),
+    '--weather',
+    given,
+    '--now',
+    '2027-04-10',
+    ...more,
+  ]
+
+  it('goes on where the weather ends, each hour with where it is from', () => {
+    const weather = sample('open-powerboat.weather.csv')
+    const { code, out } = run(planned('goes-on.yaml', weather, '--typical', year, '--json'))
+    expect(code).toBe(0)
+    const { origins, spread, places, typicalFromAtMs, forecastUntilAtMs } = JSON.parse(out)
+    expect(typicalFromAtMs - forecastUntilAtMs).toBe(120 * 3_600_000)
+    expect(new Set(origins)).toEqual(new Set(['forecast', 'blended', 'typical']))
+    expect(spread.airC.low.length).toBe(origins.filter((one: string) => one !== 'forecast').length)
+    expect(places[0].goOnDays.at(-1)).toBeLessThanOrEqual(21)
+  })
+
+  it('is refused when it has dates, and beside a typical year', () => {
+    const weather = sample('open-powerboat.weather.csv')
+    refused(planned('dated.yaml', weather, '--typical', weather), /no typical year/)
+    refused(planned('twice.yaml', year, '--typical', year), /typical year itself/)
+    refused(planned('none.yaml', weather, '--typical', join(folder, 'absent.epw')), /absent\.epw/)
+  })
+
+  it('named in the job by another hash is told', () => {
+    const named = powerboat.replace(
+      /\n {2}weather:\n/,
+      `\n  weather:\n    typicalFile: typical.epw\n    typicalHash: ${'0'.repeat(64)}\n`,
+    )
+    refused(
+      ['hours', file('other.yaml', named), '--weather', sample('open-powerboat.weather.csv')],
+      /--typical/,
+    )
   })
 })
 

@@ -28,23 +28,51 @@ export type WeatherWish = {
   readonly path: string | undefined
   /** Gaps were seen and are accepted. */
   readonly gaps: boolean
+  /** The typical year named on the command line. */
+  readonly typical: string | undefined
 }
 
-/** The file named on the command line, else the one the job names, beside the job. */
-export async function weatherFor(job: LoadedJob, wish: WeatherWish): Promise<LoadedWeather | undefined> {
-  const { place, weather } = job.projected.work
-  const { file: named, hash } = weather
-  const file =
-    wish.path ?? (named === undefined || job.path === '-' ? undefined : resolve(dirname(job.path), named))
-  if (file === undefined) return undefined
+export type WeatherOfJob = { readonly weather?: LoadedWeather; readonly typical?: LoadedWeather }
+
+/** The files named on the command line, else those the job names, beside the job. */
+export async function weatherFor(job: LoadedJob, wish: WeatherWish): Promise<WeatherOfJob> {
+  const { file, hash, typicalFile, typicalHash } = job.projected.work.weather
+  const weather = await loadNamed(job, { flag: '--weather', wished: wish.path, file, hash })
+  const typical = await loadNamed(job, {
+    flag: '--typical',
+    wished: wish.typical,
+    file: typicalFile,
+    hash: typicalHash,
+  })
+  if (typical && typical.series.typicalYear !== true)
+    throw new CliFault([plainWords.sentence('cli.typicalDated', { file: typical.path })])
+  if (typical && weather?.series.typicalYear === true)
+    throw new CliFault([plainWords.sentence('cli.typicalTwice', { file: weather.path })])
+  for (const loaded of [weather, typical])
+    if (loaded && !wish.gaps && loaded.series.gaps.length > 0) throw new CliFault(gapLines(loaded))
+  return { ...(weather ? { weather } : {}), ...(typical ? { typical } : {}) }
+}
+
+type Named = {
+  readonly flag: string
+  readonly wished: string | undefined
+  readonly file: string | undefined
+  readonly hash: string | undefined
+}
+
+async function loadNamed(
+  { path, projected }: LoadedJob,
+  { flag, wished, file, hash }: Named,
+): Promise<LoadedWeather | undefined> {
+  const found = wished ?? (file === undefined || path === '-' ? undefined : resolve(dirname(path), file))
+  if (found === undefined) return undefined
   // A logger in the shed goes by the clock of the place.
-  const loaded = await loadWeather(file, { zone: place.timeZone })
-  if (wish.path === undefined && hash !== undefined && hash !== loaded.hash) {
+  const loaded = await loadWeather(found, { zone: projected.work.place.timeZone })
+  if (wished === undefined && hash !== undefined && hash !== loaded.hash) {
     throw new CliFault([
-      plainWords.sentence('cli.weatherChanged', { file, wanted: hash, found: loaded.hash }),
+      plainWords.sentence('cli.weatherChanged', { file: found, flag, wanted: hash, found: loaded.hash }),
     ])
   }
-  if (!wish.gaps && loaded.series.gaps.length > 0) throw new CliFault(gapLines(loaded))
   return loaded
 }
 

@@ -2,22 +2,30 @@
 import { readFileSync } from 'node:fs'
 import { catalogue } from '#catalogue'
 import { noteText } from '#papers'
-import { type Plan, plan } from '#plan'
+import { type Plan, type PlanInput, plan } from '#plan'
 import type { Flag, Flags } from './command.ts'
 import { textFlag } from './command.ts'
 import { CliFault } from './fault.ts'
 import { type LoadedJob, loadJob } from './load-job.ts'
-import { type LoadedWeather, weatherFor } from './load-weather.ts'
+import { type WeatherOfJob, weatherFor } from './load-weather.ts'
 import { plainWords } from './plain-words.ts'
 
 export const planFlags: readonly Flag[] = [
   { flags: '--weather <file>', doc: 'hourly weather instead of the file the job names' },
+  {
+    flags: '--typical <file>',
+    doc: 'typical year that goes on where the weather ends, instead of the one the job names',
+  },
   { flags: '--now <moment>', doc: 'plan as if it were this moment, for example 2027-04-10T08:00' },
   { flags: '--gaps', doc: 'plan although the weather has gaps: their hours count as unknown' },
   { flags: '--seed <number>', doc: 'seed for whatever is drawn at random; 1 when left out' },
 ]
 
-export type MadePlan = { readonly job: LoadedJob; readonly weather?: LoadedWeather; readonly plan: Plan }
+export type MadePlan = WeatherOfJob & {
+  readonly job: LoadedJob
+  readonly input: PlanInput
+  readonly plan: Plan
+}
 
 /** Version of the program, as package.json has it. */
 export const appVersion = (): string =>
@@ -25,19 +33,24 @@ export const appVersion = (): string =>
 
 export async function makePlan(path: string, flags: Flags): Promise<MadePlan> {
   const job = await loadJob(path)
-  const weather = await weatherFor(job, { path: textFlag(flags, 'weather'), gaps: flags.gaps === true })
+  const found = await weatherFor(job, {
+    path: textFlag(flags, 'weather'),
+    typical: textFlag(flags, 'typical'),
+    gaps: flags.gaps === true,
+  })
   const { work, money, log } = job.projected
-  const made = plan({
+  const input: PlanInput = {
     work,
     ...(money ? { money } : {}),
     log,
-    ...(weather ? { weather: weather.series } : {}),
+    ...(found.weather ? { weather: found.weather.series } : {}),
+    ...(found.typical ? { typical: found.typical.series } : {}),
     catalogue,
     nowMs: momentOf(textFlag(flags, 'now')),
     seed: seedOf(textFlag(flags, 'seed')),
     app: appVersion(),
-  })
-  return { job, ...(weather ? { weather } : {}), plan: made }
+  }
+  return { job, ...found, input, plan: plan(input) }
 }
 
 /** Sentences for what keeps the plan from working as it stands. */

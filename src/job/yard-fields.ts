@@ -99,6 +99,16 @@ export const yardFields = {
         example: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
         doc: 'SHA-256 of the series, written by the program.',
       },
+      typicalFile: {
+        kind: 'text',
+        doc: 'File beside the job document with a typical year at or near the place: it goes on where the weather ends.',
+      },
+      typicalHash: {
+        kind: 'text',
+        pattern: '[0-9a-f]{64}',
+        example: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
+        doc: 'SHA-256 of the typical year, written by the program.',
+      },
       read: { kind: 'instant', doc: 'When the file was read, or the forecast was asked for.' },
     },
   },

@@ -11,6 +11,8 @@ export {
 export { weakest } from './certainty.ts'
 export { hasDeckShape } from './deck-shapes.ts'
 export { describeStep, type StepText } from './describe-step.ts'
+export { type BehindSpread, type HourOrigin, type HourSpread, originOf } from './horizon/behind-spread.ts'
+export { type LikeDays, likeDaysOf, likeDaysOfWork } from './horizon/like-days.ts'
 export { judgedFromM } from './judged-from.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
 export { describeLaying } from './pours/describe-laying.ts'

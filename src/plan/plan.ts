@@ -12,12 +12,14 @@ import { calendar, dateOf } from './calendar.ts'
 import { cautions } from './cautions.ts'
 import { colours } from './colours.ts'
 import { judgeConditions } from './conditions.ts'
-import { datedWeather } from './dated-weather.ts'
 import { days, daysGrid } from './days.ts'
 import { deck } from './deck-shapes.ts'
 import { taped } from './girths.ts'
 import { grounds } from './grounds.ts'
 import { hazards } from './hazards.ts'
+import { behindHorizon } from './horizon/behind-horizon.ts'
+import { datedWeather } from './horizon/dated-weather.ts'
+import { daysBehind } from './horizon/days-behind.ts'
 import { withLostPaint } from './lost-paint.ts'
 import { marks, struck } from './marks.ts'
 import { mended } from './mended.ts'
@@ -44,6 +46,8 @@ export type PlanInput = {
   readonly money?: MoneyTerms
   readonly log: Log
   readonly weather?: HourlySeries
+  /** A typical year, for the hours that the weather does not reach. */
+  readonly typical?: HourlySeries
   readonly catalogue: Catalogue
   readonly nowMs: number
   readonly seed: number
@@ -84,8 +88,8 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const fromDate = firstDate(input)
   // To the quarter hour, or every minute that passes would set the days anew.
   const nowMinute = Math.ceil(input.nowMs / 900_000) * 15
-  const given = datedWeather(run, { weather: input.weather, fromDate })
-  const weather = weatherAsTold(run, { weather: given, log })
+  const atHand = datedWeather(run, { weather: input.weather, typical: input.typical, place, fromDate })
+  const weather = weatherAsTold(run, { weather: atHand.series, log })
 
   const known = run(readCatalogue, { catalogue })
   const measured = run(hull, { boat, stations: work.stations, points: work.points })
@@ -161,9 +165,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     lost,
   } = run(mended, { steps: drawnUp, log, buildUps: buildUp, hazards: hazard, rates: known.rates })
   const quantity = run(withLostPaint, { quantities: planned, lost })
-  const condition = judgeConditions(run, {
-    weather,
-    typicalYear: input.weather?.typicalYear === true,
+  const asked = {
     place,
     boat,
     hull: measured,
@@ -172,6 +174,13 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     surfaces: surface,
     marks: mark,
     repairs: repair,
+  }
+  const judged = judgeConditions(run, { ...asked, weather, typicalYear: atHand.alone === true })
+  const condition = behindHorizon(run, {
+    conditions: judged,
+    asked,
+    year: atHand.year,
+    horizon: atHand.horizon,
   })
   const heat = printThroughNotes(run, {
     weather,
@@ -196,6 +205,7 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     launch: job.launch,
     nowMinute,
   })
+  const behind = condition.horizon && run(daysBehind, { conditions: condition, steps: step, days: day })
   const pour = run(pours, {
     steps: step,
     days: day,
@@ -248,9 +258,11 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     hazard,
     step,
     condition,
+    horizon: atHand,
     heat,
     dates,
     day,
+    behind,
     pour,
     store,
     money: estimate,
@@ -286,5 +298,6 @@ function stampFor(run: Runner, input: PlanInput): Stamp {
     catalogue: hashParts(run, 'catalogue', input.catalogue),
     ...(input.money ? { money: hashParts(run, 'money', input.money) } : {}),
     ...(input.weather ? { weather: hashParts(run, 'weather', { series: input.weather }) } : {}),
+    ...(input.typical ? { typical: hashParts(run, 'typical', { series: input.typical }) } : {}),
   })
 }

@@ -50,6 +50,7 @@ export const shortHash = (hash: string): string => hash.slice(0, 8)
 export type StampParts = Pick<Stamp, 'work' | 'log' | 'catalogue'> & {
   readonly money?: string
   readonly weather?: string
+  readonly typical?: string
 }
 
 export const stampOf = (input: Pick<StampInput, 'nowMs' | 'seed' | 'app'>, parts: StampParts): Stamp => ({

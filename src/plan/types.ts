@@ -408,6 +408,11 @@ export type ZoneHours = {
   readonly hoursAfter: readonly number[]
   readonly verdicts: readonly Verdict[]
   readonly failing: readonly (readonly FailingLimit[])[]
+  /**
+   * On how many of the 21 days of the typical year about its date each hour would be a go; NaN before the horizon. Absent
+   * where no hour is of a typical year.
+   */
+  readonly goOnDays?: readonly number[]
 }
 export type AirHours = {
   readonly key: string
@@ -427,11 +432,21 @@ export type SkyHours = {
   /** Where it comes from, clockwise from true north. */
   readonly windFromRad: readonly number[]
 }
+/** Where the hours of a forecast end and those of a typical year begin; between them it goes over into the other. */
+export type Horizon = {
+  /** Start of the first hour that is not wholly of the forecast. */
+  readonly forecastUntilMinute: number
+  /** Start of the first hour that is wholly of the typical year. */
+  readonly typicalFromMinute: number
+}
+
 export type Conditions = {
   readonly zones: readonly ZoneHours[]
   readonly air: readonly AirHours[]
   /** Absent without any weather. */
   readonly sky?: SkyHours
+  /** Absent where no hour is of a typical year. */
+  readonly horizon?: Horizon
   readonly firstMinute: number
   readonly lastMinute: number
   readonly notes: readonly Note[]
@@ -637,6 +652,8 @@ export type Stamp = {
   readonly money?: string
   readonly log: string
   readonly weather?: string
+  /** The typical year for what the weather does not reach. */
+  readonly typical?: string
   readonly catalogue: string
   readonly nowMs: number
   readonly seed: number

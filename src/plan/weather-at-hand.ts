@@ -1,6 +1,7 @@
 /** What the weather of a plan is and where it is from, with the sun and the skins it makes: asked for, and no part of the plan. */
 import { type Gap, type HourlySeries, hourMs, type LightFrom } from '#core/climate'
-import { datedWeather } from './dated-weather.ts'
+import { type BehindSpread, behindSpread } from './horizon/behind-spread.ts'
+import { datedWeather } from './horizon/dated-weather.ts'
 import { firstDate, type PlanInput } from './plan.ts'
 import { createMemory, type Runner } from './remember.ts'
 import { openSkin, openSky, skinQuestion } from './skins/open-skin.ts'
@@ -17,6 +18,7 @@ export type WeatherAtHand = {
   /** As the file says it, each in one line; empty where it does not. */
   readonly source: string
   readonly licence: string
+  /** Every hour is of a typical year. */
   readonly typicalYear: boolean
   readonly firstMinute: number
   readonly hours: number
@@ -30,26 +32,36 @@ export type WeatherAtHand = {
   readonly skins: Partial<Readonly<Record<LitPlace, readonly number[]>>>
   /** Sun and sky that fall on each of these places, mean over each hour, W/m². */
   readonly lightsWm2: Partial<Readonly<Record<LitPlace, readonly number[]>>>
+  /** Absent where no hour is of a typical year. */
+  readonly behind?: BehindSpread
 }
 
 /** Undefined without weather. The hours are those of the plan: a typical year laid on its dates, told rain in it. */
 export function weatherAtHand(input: PlanInput): WeatherAtHand | undefined {
   const { run } = createMemory().begin()
   const { log, work } = input
-  const given = datedWeather(run, { weather: input.weather, fromDate: firstDate(input) })
-  const weather = weatherAsTold(run, { weather: given, log })
+  const { series, year, horizon, alone } = datedWeather(run, {
+    weather: input.weather,
+    typical: input.typical,
+    place: work.place,
+    fromDate: firstDate(input),
+  })
+  const weather = weatherAsTold(run, { weather: series, log })
   if (!weather) return undefined
   const sky = run(openSky, { weather, place: work.place })
   return {
     source: weather.source,
     licence: weather.licence,
-    typicalYear: input.weather?.typicalYear === true,
+    typicalYear: alone === true,
     firstMinute: weather.startMs / 60_000,
     hours: weather.hours,
     gaps: weather.gaps.map((gap) => gapOf(weather, gap)),
     sunWm2: Array.from(sky.light?.globalWm2 ?? []),
     sunFrom: sky.light ? mostOf(sky.light.from) : 'none',
     ...(work.place.shelter === 'open' ? litBy(run, input, { weather, sky }) : { skins: {}, lightsWm2: {} }),
+    ...(year && horizon
+      ? { behind: behindSpread({ series: weather, year, horizon, shelter: work.place.shelter }) }
+      : {}),
   }
 }
 

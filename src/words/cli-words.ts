@@ -13,7 +13,11 @@ const files: Readonly<Record<string, string>> = {
   'cli.diskFull': 'The disk is full, so {file} was not written. Make room and try again.',
   'cli.notAFolder': '{file} is not a folder. Name a folder, or move the file of that name away.',
   'cli.weatherChanged':
-    'The weather in {file} is not the one the job was planned with: its fingerprint is {found}, the job holds {wanted}. Name the file with --weather to plan with it.',
+    'The weather in {file} is not the one the job was planned with: its fingerprint is {found}, the job holds {wanted}. Name the file with {flag} to plan with it.',
+  'cli.typicalDated':
+    '{file} is no typical year but weather with dates, so it cannot go on where the weather ends. Give a whole typical year, as an EPW file holds it.',
+  'cli.typicalTwice':
+    '{file} is a typical year itself, so another has nothing to do. Give a forecast as the weather, or leave the other away.',
 }
 
 const weather: Readonly<Record<string, string>> = {

@@ -53,6 +53,11 @@ const work: FieldWords = {
   weather: {
     file: ['Weather file', 'The file that lies beside the job.'],
     hash: ['Mark of the weather', 'Written by the program: tells one weather from another.'],
+    typicalFile: [
+      'File of the typical year',
+      'A year of a station near the boat that goes on where the forecast ends.',
+    ],
+    typicalHash: ['Mark of the typical year', 'Written by the program: tells one year from another.'],
     read: ['Read', 'Written by the program: when the file was read, or the forecast was asked for.'],
   },
   changes: {

@@ -20,6 +20,7 @@ const headings: Readonly<Record<string, string>> = {
   'heading.notes': 'Notes',
   'heading.papers': 'Papers',
   'heading.how': 'How it is worked out',
+  'heading.horizon': 'How far the forecast reaches',
   'heading.source': 'Source',
   'heading.columns': 'What is in it',
 }

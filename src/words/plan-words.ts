@@ -81,6 +81,16 @@ const hours: Readonly<Record<string, string>> = {
     'The weather has a gap of {hours} from {fromAtMs}. Those hours count as unknown; use a file without gaps.',
   'conditions.typicalYear':
     'The weather is a typical year{source, select, none {} other { ({source})}} and no forecast: it tells what the season is like, not what a day will be. Fetch a forecast when the first coat is near.',
+  'conditions.beyondForecast':
+    'The forecast reaches to {endAtMs}. After that the hours are those of a typical year{source, select, none {} other { ({source})}}, joined to it over {fadeDays}: what the season is like, not what a day will be. Each hour is told with how many of the 21 days about its date would be good for it. Fetch a newer forecast before a coat that stands there.',
+  'conditions.forecastPast':
+    'The forecast ended on {endAtMs}, before the first day of work, so the hours are those of a typical year{source, select, none {} other { ({source})}}. Fetch a newer forecast.',
+  'conditions.typicalTwice':
+    'The weather of the job is a typical year itself, so the other typical year has nothing to do. Give a forecast as the weather, and the typical year for the time after it.',
+  'conditions.typicalDated':
+    'What is given as the typical year{source, select, none {} other { ({source})}} is weather with dates, so nothing goes on where the weather ends. Give a whole typical year, as an EPW file holds it.',
+  'conditions.typicalElsewhere':
+    'The typical year{source, select, none {} other { ({source})}} is of a place {distanceKm, number} km ({distanceMiles, number} miles) away: its season may be another. Take one of a station near the boat.',
   'conditions.openSkin':
     'Each side of the boat has a skin of its own, worked from sky, wind and {light, select, measured {the sun and sky that the weather tells} parted {the sunlight that the weather tells} cloud {a sun seen through the cloud that the weather tells} clear {a sun in a clear sky, as the weather tells neither light nor cloud} other {no sun, as nobody knows where the boat stands}}. Assumed: a light colour that takes in {absorbedShare} of the sun, {thicknessMm} of laminate on the sides, ground that throws back {groundShare} of the light, no shadow of neighbours. A thermometer on the skin firms it up.',
   'conditions.bowUnknown':
@@ -115,6 +125,8 @@ const days: Readonly<Record<string, string>> = {
     '{count, number} of {of, number} coats fall in hours that are risky for them. Look at the hours of each before you mix, and keep a day in hand.',
   'days.beyondWeather':
     '{count, number} of {of, number} coats fall in hours without weather, so nobody knows whether they can be done then. Plan again with a newer weather file.',
+  'days.beyondForecast':
+    '{count, number} of {of, number} coats stand on hours behind the forecast, as a typical year has them. The least sure is {step}: one of its hours would be good on {goCount, number} of {likeCount, number} such days. Plan again with each newer forecast.',
   'days.late':
     'The boat cannot be afloat on {wantedDate}; {possibleDate} is the first day possible. Add people or shelter, or agree on the later day.',
 }
@@ -146,6 +158,8 @@ const whole: Readonly<Record<string, string>> = {
     '{name}: {hours} of work are placed, but {count, plural, =0 {there are no days to work on} one {one step finds no place} other {# steps find no place}}. See the notes below.',
   'plan.stamp':
     'Planned {madeAtMs} with version {app} from job {work}, weather {weather}, catalogue {catalogue}.',
+  'hours.horizon':
+    'The forecast reaches to {untilAtMs}. After that the hours go over into a typical year, and from {fromAtMs} on they are that year alone. Beside each run stands on how many of the 21 days about its date its least sure and its surest hour would be good.',
   'hours.summary':
     '{hours, number} of {ofHours, plural, one {# hour is} other {# hours are}} good for a coat; dew and rain must stay off for {leastHours} to {mostHours} after it, as the film dries in the air it gets.',
 }

@@ -25,6 +25,8 @@ const steps: Readonly<Record<string, string>> = {
   'pour.stir': 'Bead sinks: stir again every {stirMinutes}.',
   'pour.clocks':
     'Mix at {mixClock}, use from {fromClock}{untilClock, select, none {} other { until {untilClock}}}, at {airC}.',
+  'hours.likeDays': 'good on {least, number} to {most, number} of {of, number} such days',
+  'days.likeDays': 'good on {least, number} of {of, number} such days',
   'step.survey': 'Survey: photographs all round, tap, press, old coating, list of hardware',
   'step.references': 'Set reference marks for waterline and stripe, clear of the work',
   'step.fuel': 'Make the fuel safe: tank and lines mapped, battery off, bilge vented',

@@ -1,7 +1,8 @@
 /** The rooms of the road, each as a command of its own. */
+import { weatherAtHand } from '#plan'
 import { boatJson, boatLines } from '../views/boat-view.ts'
 import { daysJson, daysLines } from '../views/days-view.ts'
-import { hoursJson, hoursLines } from '../views/hours-view.ts'
+import { hoursJson, hoursLines, hoursNotes } from '../views/hours-view.ts'
 import { marksJson, marksLines } from '../views/marks-view.ts'
 import { moneyJson, moneyLines } from '../views/money-view.ts'
 import { poursJson, poursLines } from '../views/pours-view.ts'
@@ -34,7 +35,7 @@ export const hours = planPart({
   name: 'hours',
   summary: 'paintable hours for each product, from the weather',
   lines: (plan, _work, words) => hoursLines(plan, words),
-  json: (plan) => ({ ...hoursJson(plan), notes: plan.conditions.notes }),
+  json: (plan, input) => ({ ...hoursJson(plan, weatherAtHand(input)?.behind), notes: hoursNotes(plan) }),
 })
 
 export const days = planPart({

@@ -1,6 +1,6 @@
 /** Commands that show one part of the plan: the same plan, another view. */
 import type { Work } from '#job'
-import type { Plan } from '#plan'
+import type { Plan, PlanInput } from '#plan'
 import type { Words } from '#words'
 import type { Command } from '../command.ts'
 import { faultLines, makePlan, planFlags } from '../make-plan.ts'
@@ -10,7 +10,7 @@ export type PartView = {
   readonly name: string
   readonly summary: string
   readonly lines: (plan: Plan, work: Work, words: Words) => readonly string[]
-  readonly json: (plan: Plan) => object
+  readonly json: (plan: Plan, input: PlanInput) => object
 }
 
 export const planPart = (view: PartView): Command => ({
@@ -20,11 +20,11 @@ export const planPart = (view: PartView): Command => ({
   flags: planFlags,
   run: async ({ argument, flags }) => {
     const made = await makePlan(argument, flags)
-    const { plan, job } = made
+    const { plan, job, input } = made
     const lines = view.lines(plan, job.projected.work, job.words)
     return {
       lines: shownLines(lines, job.words),
-      json: { ...view.json(plan), stamp: stampJson(plan) },
+      json: { ...view.json(plan, input), stamp: stampJson(plan) },
       faults: faultLines(made),
     }
   },

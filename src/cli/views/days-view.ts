@@ -1,7 +1,7 @@
 /** The days: who does what, when, and the dates that matter. */
 
 import type { Work } from '#job'
-import { type Day, describeStep, type Plan } from '#plan'
+import { type Day, describeStep, likeDaysOfWork, type Plan } from '#plan'
 import type { Words } from '#words'
 import { section } from './table.ts'
 
@@ -28,10 +28,23 @@ function dayLines(plan: Plan, day: Day, { work, words }: Setting): readonly stri
       const { code, data } = describeStep(plan, piece.step)
       const part = piece.parts > 1 ? ` (${piece.part}/${piece.parts})` : ''
       const who = piece.people.map((id) => personName(work, id)).join(' + ')
-      return `  ${words.time(piece.startMinute * 60_000, zone)}–${words.time(piece.endMinute * 60_000, zone)}  ${words.sentence(code, data)}${part}  [${who}]`
+      return `  ${words.time(piece.startMinute * 60_000, zone)}–${words.time(piece.endMinute * 60_000, zone)}  ${words.sentence(code, data)}${part}  [${who}]${likeText(plan, piece, words)}`
     }),
   ]
 }
+
+/** Of a coat behind the forecast, on how many days like its own its least sure hour would be good. */
+function likeText(plan: Plan, piece: Day['pieces'][number], words: Words): string {
+  const like = likeDays(plan, piece.step, [piece])
+  return like ? `  ${words.sentence('days.likeDays', { least: like.least, of: like.of })}` : ''
+}
+
+const likeDays = (plan: Plan, id: string, pieces: Plan['days']['placed'][number]['pieces']) =>
+  likeDaysOfWork({
+    zones: plan.conditions.zones,
+    hoursKey: plan.steps.steps.find((step) => step.id === id)?.hoursKey,
+    pieces,
+  })
 
 /** The date on which a minute falls, from the days of the plan or by the clock of the place. */
 export function dateOfMinute(plan: Plan, minute: number): string {
@@ -67,7 +80,13 @@ export const daysJson = (plan: Plan) => ({
     endAtMs: placed.endMinute * 60_000,
     verdict: placed.verdict,
     done: placed.done,
+    ...likeJson(plan, placed),
     ...(placed.heldBy ? { waitsFor: placed.heldBy.step, readyAtMs: placed.heldBy.untilMinute * 60_000 } : {}),
   })),
   unplaced: plan.days.unplaced,
 })
+
+function likeJson(plan: Plan, { step, pieces, done }: Plan['days']['placed'][number]) {
+  const like = done ? undefined : likeDays(plan, step, pieces)
+  return like ? { goOnDays: like.least, likeDays: like.of } : {}
+}

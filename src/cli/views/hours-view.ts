@@ -1,9 +1,26 @@
 /** Paintable hours: for each product and place the runs of go hours, and the limits that shut the rest. */
-import type { Plan, ZoneHours } from '#plan'
+import { type BehindSpread, likeDaysOf, originOf, type Plan, type ZoneHours } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
 
 export function hoursLines(plan: Plan, words: Words): readonly string[] {
+  return [...horizonLines(plan, words), ...zoneLines(plan, words)]
+}
+
+/** Where the forecast ends, before anything is counted in hours that it does not reach. */
+function horizonLines({ conditions, days }: Plan, words: Words): readonly string[] {
+  const { horizon, firstMinute } = conditions
+  if (!horizon || horizon.forecastUntilMinute <= firstMinute) return []
+  return section(words.label('heading.horizon'), [
+    words.sentence('hours.horizon', {
+      untilAtMs: horizon.forecastUntilMinute * 60_000,
+      fromAtMs: horizon.typicalFromMinute * 60_000,
+      timeZone: days.timeZone,
+    }),
+  ])
+}
+
+function zoneLines(plan: Plan, words: Words): readonly string[] {
   return plan.conditions.zones.flatMap((zone) => {
     const sheet = plan.buildUps.sheets.find((one) => one.id === zone.sheet)
     const runs = runsOfGo(zone)
@@ -17,12 +34,20 @@ export function hoursLines(plan: Plan, words: Words): readonly string[] {
         runs.map((run) => [
           words.moment(run.startMinute * 60_000, plan.days.timeZone),
           words.figure('hours', run.hours),
+          ...likeCell(zone, run, words),
         ]),
-        ['left', 'right'],
+        ['left', 'right', 'left'],
       ),
       ...limitLines(zone, words),
     ])
   })
+}
+
+/** Of a run behind the horizon, its least sure and its surest hour. */
+function likeCell(zone: ZoneHours, { startMinute, hours }: Run, words: Words): readonly string[] {
+  if (!zone.goOnDays) return []
+  const like = likeDaysOf(zone, { fromMinute: startMinute, toMinute: startMinute + hours * 60 })
+  return [like ? words.sentence('hours.likeDays', { least: like.least, most: like.most, of: like.of }) : '']
 }
 
 /** Shortest and longest time that dew and rain must stay off, over the good hours. */
@@ -68,7 +93,16 @@ function limitLines(zone: ZoneHours, words: Words): readonly string[] {
   return table(rows, ['left', 'right'])
 }
 
-export const hoursJson = (plan: Plan) => ({
+/** What is to be said of the hours, and of the typical year in them. */
+export const hoursNotes = ({ conditions, notes }: Plan) => [
+  ...conditions.notes,
+  ...notes.filter(
+    ({ code }) => code.startsWith('conditions.') && !conditions.notes.some((one) => one.code === code),
+  ),
+]
+
+export const hoursJson = (plan: Plan, behind: BehindSpread | undefined) => ({
+  ...(behind ? horizonJson(plan, behind) : {}),
   firstAtMs: plan.conditions.firstMinute * 60_000,
   air: plan.conditions.air.map(({ firstMinute, ...air }) => ({ ...air, firstAtMs: firstMinute * 60_000 })),
   places: plan.conditions.zones.map((zone) => ({
@@ -77,6 +111,22 @@ export const hoursJson = (plan: Plan) => ({
     hoursAfter: zone.hoursAfter,
     goHours: countOf(zone, 'go'),
     verdicts: zone.verdicts,
+    ...(zone.goOnDays ? { goOnDays: zone.goOnDays } : {}),
     runs: runsOfGo(zone).map((run) => ({ startAtMs: run.startMinute * 60_000, hours: run.hours })),
   })),
 })
+
+/** Where each hour is from, and how far apart the like days lie. */
+function horizonJson({ conditions }: Plan, behind: BehindSpread) {
+  const { firstMinute: spreadMinute, forecastUntilMinute, typicalFromMinute, source, ...spread } = behind
+  const { firstMinute, lastMinute } = conditions
+  return {
+    forecastUntilAtMs: forecastUntilMinute * 60_000,
+    typicalFromAtMs: typicalFromMinute * 60_000,
+    typicalSource: source,
+    origins: Array.from({ length: Math.round((lastMinute - firstMinute) / 60) }, (_, hour) =>
+      originOf(conditions.horizon, firstMinute + hour * 60),
+    ),
+    spread: { firstAtMs: spreadMinute * 60_000, ...spread },
+  }
+}

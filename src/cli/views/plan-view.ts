@@ -56,7 +56,9 @@ function stampLines(plan: Plan, words: Words): readonly string[] {
     words.sentence('plan.stamp', {
       app: stamp.app,
       work: shortHash(stamp.work),
-      weather: stamp.weather ? shortHash(stamp.weather) : words.label('stamp.none'),
+      weather:
+        [stamp.weather, stamp.typical].flatMap((hash) => (hash ? [shortHash(hash)] : [])).join(' + ') ||
+        words.label('stamp.none'),
       catalogue: shortHash(stamp.catalogue),
       madeAtMs: stamp.nowMs,
     }),

@@ -1,4 +1,10 @@
 /** Air, dew and sun at a place and an hour; which hours take a coat. */
+export type { CompletedForecast } from './beyond/complete-forecast.ts'
+export { completeForecast } from './beyond/complete-forecast.ts'
+export { distanceM } from './beyond/distance.ts'
+export { fadedAfterHours } from './beyond/fading.ts'
+export type { Spread } from './beyond/like-days.ts'
+export { countOfLikeDays, likeDayCount, spreadOfLikeDays } from './beyond/like-days.ts'
 export {
   absoluteHumidity,
   dewMargin,
@@ -17,7 +23,7 @@ export { inventWeather } from './invent.ts'
 export type { InventedKind } from './invented-places.ts'
 export { lagged } from './lagged.ts'
 export { limitNote } from './limit-note.ts'
-export { overDates } from './over-dates.ts'
+export { hourOfYear, hoursOfYear, isTypicalYear, laidFrom, overDates } from './over-dates.ts'
 export type { FailingLimit, HourVerdict, Limit, PaintLimits, Verdict } from './paint-limits.ts'
 export { commonLimits, limitUnits } from './paint-limits.ts'
 export type { PaintQuestion } from './paintable.ts'

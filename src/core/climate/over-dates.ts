@@ -1,7 +1,7 @@
 /** A typical year laid over real dates: each hour takes what the same hour of the typical year has. */
 import { type HourlyColumn, type HourlySeries, hourMs, optionalColumns } from './series.ts'
 
-const hoursOfYear = 8760
+export const hoursOfYear = 8760
 
 /**
  * Weather for a stretch of real hours out of a typical year.
@@ -13,10 +13,21 @@ export function overDates(
   series: HourlySeries,
   { fromMs, hours }: { readonly fromMs: number; readonly hours: number },
 ): HourlySeries {
-  const { typicalYear, ...dated } = series
-  if (typicalYear === undefined || series.hours !== hoursOfYear) return series
+  if (!isTypicalYear(series)) return series
   const beatMs = series.startMs % hourMs
-  const startMs = Math.floor((fromMs - beatMs) / hourMs) * hourMs + beatMs
+  return laidFrom(series, { startMs: Math.floor((fromMs - beatMs) / hourMs) * hourMs + beatMs, hours })
+}
+
+/** A whole typical year: 8760 hours that `overDates` lays over any dates. */
+export const isTypicalYear = ({ typicalYear, hours }: HourlySeries): boolean =>
+  typicalYear === true && hours === hoursOfYear
+
+/** The same with the beat of other weather: hours that begin elsewhere take the nearest hour of the typical year. */
+export function laidFrom(
+  series: HourlySeries,
+  { startMs, hours }: { readonly startMs: number; readonly hours: number },
+): HourlySeries {
+  const { typicalYear: _, ...dated } = series
   const hourOf = hourOfYear(series.startMs)
   const from = Int32Array.from({ length: hours }, (_, hour) => hourOf(startMs + hour * hourMs))
   const laid = (column: HourlyColumn) => Float64Array.from(from, (hour) => column[hour]!)
@@ -35,8 +46,8 @@ export function overDates(
   }
 }
 
-/** Index into a typical year of the hour that begins at a moment. */
-function hourOfYear(yearStartMs: number): (atMs: number) => number {
+/** Index into a typical year of the hour that begins at a moment, ms since 1970 UTC. */
+export function hourOfYear(yearStartMs: number): (atMs: number) => number {
   // East of Greenwich the first hour still falls into the old year of UTC.
   const nominal = new Date(yearStartMs + 24 * hourMs).getUTCFullYear()
   return (atMs) => {

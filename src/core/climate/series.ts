@@ -45,6 +45,8 @@ export type HourlySeries = {
   readonly dewC?: HourlyColumn
   /** The hours of a typical year: month, day and hour of the day count, the year does not. See `overDates`. */
   readonly typicalYear?: true
+  /** Where it was measured, rad, north and east are plus; left out when the file did not say. */
+  readonly spot?: { readonly latitude: number; readonly longitude: number }
   readonly gaps: readonly Gap[]
   /** Where the weather is from, in one line; empty when the file did not say. */
   readonly source: string

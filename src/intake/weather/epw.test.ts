@@ -36,6 +36,19 @@ describe('two days at an invented southern station', () => {
     expect(series.source).toBe('Bahía Inventada XX Invented 000000; Invented for tests')
   })
 
+  it('stand where the head says, and say so in our own form too', () => {
+    const degrees = (angle: number) => (angle * 180) / Math.PI
+    expect(degrees(series.spot!.latitude)).toBeCloseTo(-43.1, 9)
+    expect(degrees(series.spot!.longitude)).toBeCloseTo(-71.55, 9)
+    const text = writeWeatherCsv(series)
+    expect(text).toContain('\n# place: -43.1, -71.55\n')
+    const again = readWeatherCsv(new TextEncoder().encode(text))
+    expect(again.ok && seriesHash(again.series)).toBe(seriesHash(series))
+    const off = text.replace('-43.1, -71.55', '-143.1, 0')
+    const read = readWeatherCsv(new TextEncoder().encode(off))
+    expect(read.ok && read.series.spot).toBeUndefined()
+  })
+
   it('put what is measured at the stamp there, and totals, which end at it, an hour before', () => {
     expect(series.airC[0]).toBe(9.8)
     const noon = Number(lines[8 + 12]!.split(',')[13])

@@ -5,8 +5,15 @@
 import { hourMs } from '#core/climate'
 import { addProblem, oneLine, type ProblemList, problemList } from '../problem.ts'
 import { type EpwRow, epwFields, readEpwRow } from './epw-row.ts'
-import { gridColumn, refuseWeather, seriesOfGrid, type WeatherGrid, weatherGrid } from './weather-grid.ts'
-import { mostRemark } from './weather-header.ts'
+import {
+  type GridOrigin,
+  gridColumn,
+  refuseWeather,
+  seriesOfGrid,
+  type WeatherGrid,
+  weatherGrid,
+} from './weather-grid.ts'
+import { mostRemark, spotAt } from './weather-header.ts'
 import type { WeatherRead } from './weather-read.ts'
 import { linesOf, mostLineLength } from './weather-rows.ts'
 
@@ -43,20 +50,24 @@ export function readEpw(text: string): WeatherRead {
   return wholeYear(rows) ? typicalYear(rows, station) : partYear(rows, station)
 }
 
-type Station = { readonly offsetHours: number; readonly source: string }
+type Station = Pick<GridOrigin, 'source' | 'spot'> & { readonly offsetHours: number }
 
 /** The offset from UTC and the words for the source; undefined when the head is none. */
 function readHead(head: readonly string[]): Station | undefined {
-  const [city = '', state = '', country = '', kind = '', number = '', , , offset = ''] = (head[0] ?? '')
+  const [city = '', state = '', country = '', kind = '', number = '', north = '', east = '', offset = ''] = (
+    head[0] ?? ''
+  )
     .split(',')
     .slice(1)
     .map((field) => field.trim())
   const offsetHours = offset === '' ? Number.NaN : Number(offset)
   if (!(Math.abs(offsetHours) <= 14) || !Number.isInteger(offsetHours * 4)) return undefined
+  const degrees = (text: string) => (text === '' ? Number.NaN : Number(text))
   const comment = /^COMMENTS 1,(.*)$/i.exec(head[5] ?? '')?.[1] ?? ''
   const named = [city, state, country, kind, number].filter((field) => field !== '' && field !== '-')
   return {
     offsetHours,
+    ...spotAt(degrees(north), degrees(east)),
     source: oneLine([named.join(' '), comment].filter((one) => one !== '').join('; '), mostRemark),
   }
 }
@@ -71,7 +82,7 @@ const wholeYear = (rows: readonly EpwRow[]): boolean =>
   rows.length >= hoursOfYear && stampOfYear(rows[0]!) === 1 && stampOfYear(rows.at(-1)!) === hoursOfYear
 
 /** Month, day and hour count, the year does not: the last hour of December borders on the first of January. */
-function typicalYear(rows: readonly EpwRow[], { offsetHours, source }: Station): WeatherRead {
+function typicalYear(rows: readonly EpwRow[], { offsetHours, ...station }: Station): WeatherRead {
   const firstStampMs = Date.UTC(nominalYear, 0, 1, 1) - offsetHours * hourMs
   const grid = weatherGrid(firstStampMs, hoursOfYear)
   const [errors, notes] = [problemList(), problemList()]
@@ -94,11 +105,11 @@ function typicalYear(rows: readonly EpwRow[], { offsetHours, source }: Station):
   const data = { count: years.size, firstYear: Math.min(...years), lastYear: Math.max(...years) }
   addProblem(notes, { code: 'intake.typicalYear', severity: 'note', data })
   fill(grid, stamped, { ring: true, notes })
-  return seriesOfGrid(grid, { source, licence: '', typicalYear: true, errors, notes })
+  return seriesOfGrid(grid, { ...station, licence: '', typicalYear: true, errors, notes })
 }
 
 /** Rows of one stretch of real hours. */
-function partYear(rows: readonly EpwRow[], { offsetHours, source }: Station): WeatherRead {
+function partYear(rows: readonly EpwRow[], { offsetHours, ...station }: Station): WeatherRead {
   const atMs = ({ year, month, day, hour }: EpwRow) =>
     Date.UTC(year, month - 1, day, hour) - offsetHours * hourMs
   const moments = rows.map(atMs)
@@ -119,7 +130,7 @@ function partYear(rows: readonly EpwRow[], { offsetHours, source }: Station): We
     return []
   })
   fill(grid, stamped, { ring: false, notes })
-  return seriesOfGrid(grid, { source, licence: '', errors, notes })
+  return seriesOfGrid(grid, { ...station, licence: '', errors, notes })
 }
 
 function noteTwice(

@@ -15,7 +15,8 @@ import { linesOf, mostLineLength, readRows, splitLine } from './weather-rows.ts'
 /**
  * Reads hourly weather from CSV.
  *
- * Lines beginning with `#` may stand first (`# source: …`, `# licence: …`, `# typical year: yes`), then a header with `time`, `airC`,
+ * Lines beginning with `#` may stand first (`# source: …`, `# licence: …`, `# typical year: yes`,
+ * `# place: 59.3, 18.1`), then a header with `time`, `airC`,
  * `humidityPct` and, if there, `windMps`, `windFromDeg`, `rainMm`, `cloudPct`, `rainChancePct`, `sunWm2`, in any
  * order, parted by commas, semicolons or tabs. Times are ISO 8601 with offset or `Z` and lie whole hours apart; an
  * empty field is unknown. Rows out of order are sorted, hours without a row are gaps, both with a note.
@@ -123,7 +124,7 @@ function unknownFigures(header: WeatherHeader, { rows }: WeatherHours): ProblemL
 }
 
 function seriesOf(
-  { header, source, licence, typicalYear }: Head,
+  { header, source, licence, typicalYear, spot }: Head,
   { rows, gaps }: WeatherHours,
 ): HourlySeries {
   const startMs = rows[0]!.atMs
@@ -146,5 +147,6 @@ function seriesOf(
     source,
     licence,
     ...(typicalYear && hours === 8760 ? { typicalYear } : {}),
+    ...(spot ? { spot } : {}),
   }
 }

@@ -57,6 +57,7 @@ export type GridOrigin = {
   readonly source: string
   readonly licence: string
   readonly typicalYear?: true
+  readonly spot?: NonNullable<HourlySeries['spot']>
   /** What the reader itself has to tell. */
   readonly errors?: ProblemList
   readonly notes?: ProblemList
@@ -87,8 +88,9 @@ export function seriesOfGrid(grid: WeatherGrid, origin: GridOrigin): WeatherRead
   return { ok: true, series: { ...seriesFrom(grid, gaps), ...labels(origin) }, problems: told }
 }
 
-const labels = ({ source, licence, typicalYear }: GridOrigin) => ({
+const labels = ({ source, licence, typicalYear, spot }: GridOrigin) => ({
   ...(typicalYear ? { typicalYear } : {}),
+  ...(spot ? { spot } : {}),
   source,
   licence,
 })

@@ -1,4 +1,5 @@
 /** The head of a weather file: lines of remarks, then the names of the columns. */
+import type { HourlySeries } from '#core/climate'
 import { nearestName } from '../nearest-name.ts'
 import type { Problem } from '../problem.ts'
 import { oneLine, shown } from '../problem.ts'
@@ -14,15 +15,30 @@ export type WeatherHeader = {
 }
 
 /** Remarks that say something of the whole file. */
-export type Remarks = { readonly source: string; readonly licence: string; readonly typicalYear: boolean }
+export type Remarks = {
+  readonly source: string
+  readonly licence: string
+  readonly typicalYear: boolean
+  readonly spot?: NonNullable<HourlySeries['spot']>
+}
 
-/** `# source: …`, `# licence: …` and `# typical year: yes`; other remarks are passed over. */
+/** `# source: …`, `# licence: …`, `# typical year: yes` and `# place: 59.3, 18.1`; other remarks are passed over. */
 export function readRemark(line: string): Partial<Remarks> {
   if (/^#\s*typical year\s*:\s*yes\s*$/i.test(line)) return { typicalYear: true }
+  const place = /^#\s*place\s*:\s*(-?\d{1,3}(?:\.\d+)?)\s*,\s*(-?\d{1,3}(?:\.\d+)?)\s*$/i.exec(line)
+  if (place !== null) return spotAt(Number(place[1]), Number(place[2]))
   const found = /^#\s*(source|licen[cs]e)\s*:\s*(.*)$/i.exec(line)
   if (found === null) return {}
   const key = found[1]!.toLowerCase() === 'source' ? 'source' : 'licence'
   return { [key]: oneLine(found[2]!, mostRemark) }
+}
+
+const radian = Math.PI / 180
+
+/** Degrees north and east; nothing where they are on no globe. */
+export function spotAt(latitude: number, longitude: number): Pick<HourlySeries, 'spot'> {
+  if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) return {}
+  return { spot: { latitude: latitude * radian, longitude: longitude * radian } }
 }
 
 /** Longest source or licence line, letters. */

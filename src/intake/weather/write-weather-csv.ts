@@ -20,6 +20,7 @@ export function writeWeatherCsv(series: HourlySeries, offsetMinutes = 0): string
     ...remark('source', series.source),
     ...remark('licence', series.licence),
     ...(series.typicalYear ? ['# typical year: yes'] : []),
+    ...placeRemark(series),
     [timeColumn, ...columns.map((column) => column.name)].join(','),
   ]
   for (let hour = 0; hour < series.hours; hour++) {
@@ -33,6 +34,13 @@ export function writeWeatherCsv(series: HourlySeries, offsetMinutes = 0): string
 function remark(key: 'source' | 'licence', text: string): readonly string[] {
   const line = oneLine(text, mostRemark)
   return line === '' ? [] : [`# ${key}: ${line}`]
+}
+
+/** Degrees north and east. */
+function placeRemark({ spot }: HourlySeries): readonly string[] {
+  if (spot === undefined) return []
+  const degrees = (angle: number) => writeFigure((angle * 180) / Math.PI)
+  return [`# place: ${degrees(spot.latitude)}, ${degrees(spot.longitude)}`]
 }
 
 function gapHours(series: HourlySeries): ReadonlySet<number> {
