@@ -1,7 +1,7 @@
 /** The lines of a weather file under its header: fields to times and numbers, each problem with its place. */
-import Papa from 'papaparse'
 import type { Problem, ProblemData, ProblemList } from '../problem.ts'
 import { addProblem, problemList, shown } from '../problem.ts'
+import { splitQuoted } from './quoted-line.ts'
 import type { WeatherHeader } from './weather-header.ts'
 import { readTime } from './weather-time.ts'
 
@@ -29,10 +29,7 @@ export type Delimiter = ',' | ';' | '\t'
 
 /** Splits one line into fields; undefined when its quotes do not close. */
 export function splitLine(line: string, delimiter: Delimiter): readonly string[] | undefined {
-  if (!line.includes('"')) return line.split(delimiter)
-  const parsed = Papa.parse<string[]>(line, { delimiter, newline: '\n' })
-  const row = parsed.data[0]
-  return parsed.errors.length > 0 || parsed.data.length !== 1 ? undefined : row
+  return line.includes('"') ? splitQuoted(line, delimiter) : line.split(delimiter)
 }
 
 /** Lines of a text from one place on, with their numbers from 1, without making a list of them all. */
