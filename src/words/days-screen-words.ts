@@ -12,6 +12,16 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
     '{hours} of work on {days, plural, one {one day} other {# days}}, {coats, plural, one {one coat} other {# coats}} among it; with opening and closing up each day, {withSessionsPersonHours}.',
   'daysscreen.none': 'No work stands on these days.',
   'daysscreen.weatherNone': 'No weather is given: hours are not judged, and every clock runs at 20 °C.',
+  'daysscreen.horizon':
+    'The forecast reaches to {untilAtMs}. Behind it the hours go over into a typical year, which stands alone from {fromAtMs}: what the season is like, not what a day will be. The bands hold eight of ten of the days about each date.',
+  'daysscreen.typicalOnly':
+    'All hours are of a typical year: what the season is like, not what a day will be. The bands hold eight of ten of the days about each date.',
+  'daysscreen.likeBar':
+    'It stands behind the forecast: its least sure hour would be good on {least, number} of {of, number} such days, ten to each side of its date in the typical year.',
+  'daysscreen.likeHour':
+    'It lies behind the forecast: this hour would be good on {count, number} of {of, number} such days, ten to each side of its date in the typical year.',
+  'daysscreen.weatherThen':
+    '{name}, from {fromDate} to {toDate}; then {typical}, a typical year, to {lastDate}.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
   'daysscreen.next': '{names}: {fromAtMs} to {untilClock} can take a coat.',
   'daysscreen.nextDew':
@@ -25,7 +35,7 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.heatApart':
     '{when}: warmest {warmest}, {warmestC}; coldest {coldest}, {coldestC}; the air {airC}.',
   'daysscreen.weatherSay':
-    'A typical year as EPW, a forecast as JSON from Open-Meteo, MET Norway or the National Weather Service, or a table as CSV with a line of heads and a line an hour.',
+    'A forecast as JSON from Open-Meteo, MET Norway or the National Weather Service, or a table as CSV with a line of heads and a line an hour. A typical year as EPW goes on where the forecast ends.',
   'daysscreen.quiet': 'Nothing on these days: {names}.',
   'daysscreen.noWeather':
     'No weather reaches these days: clocks run at the air of the last week that is known.',

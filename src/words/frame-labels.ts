@@ -21,6 +21,7 @@ export const frameLabels: Readonly<Record<string, string>> = {
   'frame.change': 'Change',
   'frame.units': 'Units',
   'frame.weather': 'Weather',
+  'frame.typicalYear': 'typical year',
   'frame.noWeather': 'none yet',
   'frame.sure': 'How sure a number is',
   'frame.open': 'Open',

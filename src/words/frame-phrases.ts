@@ -3,6 +3,7 @@ export const framePhrases: Readonly<Record<string, string>> = {
   'frame.sheetOf': '{number, plural, =0 {{name}} other {# {name} of {of, number}}}',
   'frame.changeNumber': 'No. {number, number}',
   'frame.changeAt': 'No. {number, number}, {changedAtMs}',
+  'frame.weatherThen': '{fromDate} to {toDate}, then typical',
   'frame.weatherFromTo': '{fromDate} to {toDate}',
   'frame.openCount':
     '{assumed, number} assumed, {missing, number} missing{wrong, plural, =0 {} other {, # wrong}}',

@@ -25,6 +25,9 @@ const steps: Readonly<Record<string, string>> = {
   'pour.stir': 'Bead sinks: stir again every {stirMinutes}.',
   'pour.clocks':
     'Mix at {mixClock}, use from {fromClock}{untilClock, select, none {} other { until {untilClock}}}, at {airC}.',
+  'daysscreen.goesOver': 'goes over from {fromAtMs} to {untilAtMs}',
+  'daysscreen.verdictLike': '{verdict}, good on {least, number} of {of, number} such days',
+  'daysscreen.originSpread': '{origin}; air on like days {lowC} to {highC}',
   'hours.likeDays': 'good on {least, number} to {most, number} of {of, number} such days',
   'days.likeDays': 'good on {least, number} of {of, number} such days',
   'step.survey': 'Survey: photographs all round, tap, press, old coating, list of hardware',

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
+import { madeEpw } from '../support/made-epw.mjs'
 import { describeInBrowser, drawn, open } from './support/app.ts'
 import { onServer, titleOf, titleOtherThan } from './support/boat.ts'
 import { jobPath } from './support/screens.ts'
@@ -34,6 +35,35 @@ describeInBrowser('weather from a file', (app) => {
     await here.locator('.give-weather-problems li').first().waitFor()
     await drawn(here)
     expect(await titleOf(here)).toBe(second)
+    await one.close()
+    await two.close()
+  })
+
+  it('goes on with a typical year where it ends, on the other device too, until that is taken away', async () => {
+    const [one, two] = [await app().device(), await app().device()]
+    const [here, there] = [await one.newPage(), await two.newPage()]
+    for (const page of [here, there]) {
+      await page.clock.setFixedTime(new Date('2027-04-10T08:00:00Z'))
+      // The weather of the sample ends on the evening of the ninth.
+      await open(page, jobPath('days/2027-07-08'))
+    }
+    await here
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'station.epw', mimeType: 'text/plain', buffer: Buffer.from(madeEpw()) })
+    for (const page of [here, there]) {
+      await page.locator('.days-horizon-say').waitFor()
+      await page.locator('.days-band-air').first().waitFor()
+      expect(await page.locator('.days-horizon').count()).toBe(1)
+    }
+    await here.getByText('station.epw', { exact: false }).first().waitFor()
+    expect(await here.getByText('open-powerboat.weather.csv', { exact: false }).count()).toBeGreaterThan(0)
+    const found = await new AxeBuilder({ page: here }).include('main').analyze()
+    expect(
+      found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id} ${html.slice(0, 200)}`)),
+    ).toEqual([])
+
+    await here.getByRole('button', { name: labelOf('daysScreen.dropTypical') }).click()
+    for (const page of [here, there]) await page.locator('.days-horizon-say').waitFor({ state: 'detached' })
     await one.close()
     await two.close()
   })
@@ -73,7 +103,9 @@ describeInBrowser('weather from a file', (app) => {
     await column('inside').getByLabel(labelOf('daysScreen.columnUnit')).selectOption('°F')
     await column('wet').getByLabel(labelOf('daysScreen.columnUnit')).selectOption('0..1')
     const found = await new AxeBuilder({ page }).include('dialog').analyze()
-    expect(found.violations.map(({ id }) => id)).toEqual([])
+    expect(
+      found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id} ${html.slice(0, 200)}`)),
+    ).toEqual([])
     const small = await dialog.locator('select, button').evaluateAll((all) => {
       return all.filter((one) => one.getBoundingClientRect().height < 44).map((one) => one.outerHTML)
     })

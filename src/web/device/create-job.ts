@@ -9,15 +9,15 @@ import { newId } from './new-id.ts'
 
 export type NewJob = {
   readonly raw: RawDocument
-  /** What the job's own hash names. */
-  readonly weather?: GivenWeather | undefined
+  /** What the job's own hashes name. */
+  readonly weathers?: readonly GivenWeather[]
 }
 
 /** Resolves with the id once everything is on the disk; rejects with the code of the words when it cannot be. */
-export async function createJob(device: Device, { raw, weather }: NewJob): Promise<string> {
+export async function createJob(device: Device, { raw, weathers = [] }: NewJob): Promise<string> {
   const { hardstand, work, money, log = {} } = raw
   const id = newId()
-  if (weather) await keepWeather(device.db, weather)
+  for (const weather of weathers) await keepWeather(device.db, weather)
   await written(putEntries(device.db, id, log))
   const parts = [
     { name: workDocument(id), part: work, version: hardstand },

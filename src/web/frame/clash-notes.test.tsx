@@ -80,6 +80,21 @@ describe('what two devices wrote at once', () => {
   })
 })
 
+it('a typical year and a forecast are told each by itself', () => {
+  const typical = weathers.map(
+    (clash): Clash => ({
+      ...clash,
+      key: clash.key === 'hash' ? 'typicalHash' : 'typicalFile',
+    }),
+  )
+  const shown = sentences([...weathers, ...typical], {
+    weather: { file: 'other.csv', hash: 'b2', typicalFile: 'other.csv', typicalHash: 'b2' },
+  })
+  // The third is for a phone, where one is shown.
+  expect(shown).toHaveLength(3)
+  expect(shown[1]).toMatch(/^File of the typical year: /)
+})
+
 describe('settling', () => {
   const settled = (clash: Clash, whose: 'mine' | 'theirs') => {
     let left: readonly Clash[] = [draft, area, ...weathers]

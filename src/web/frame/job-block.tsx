@@ -51,10 +51,14 @@ function changeText({ change, words }: JobView): string {
 }
 
 function weatherText({ plan, words, timeZone }: JobView): string {
-  const { firstMinute = 0, lastMinute = 0 } = plan?.conditions ?? {}
+  const { firstMinute = 0, lastMinute = 0, horizon } = plan?.conditions ?? {}
   if (lastMinute <= firstMinute) return labelOf('frame.noWeather')
   const [fromDate, toDate] = [firstMinute, lastMinute].map((minute) => localDate(minute, timeZone))
-  return words.sentence('frame.weatherFromTo', { fromDate, toDate })
+  if (!horizon) return words.sentence('frame.weatherFromTo', { fromDate, toDate })
+  const { forecastUntilMinute } = horizon
+  if (forecastUntilMinute <= firstMinute) return labelOf('frame.typicalYear')
+  const untilDate = localDate(forecastUntilMinute, timeZone)
+  return words.sentence('frame.weatherThen', { fromDate, toDate: untilDate })
 }
 
 /** What is assumed, missing or wrong: the way to the list of it. */

@@ -8,7 +8,13 @@ import { createWords } from '#words'
 import type { DeviceDb } from '../device/device-db.ts'
 import { createListeners, type Listeners } from '../device/listeners.ts'
 import { weatherBytes } from '../device/weather-box.ts'
-import type { Entries, PlannedMessage, Reader, ShownPlan } from '../worker/messages.ts'
+import {
+  type Entries,
+  mostWeathersHeld,
+  type PlannedMessage,
+  type Reader,
+  type ShownPlan,
+} from '../worker/messages.ts'
 import { patched } from '../worker/patch.ts'
 import { createPlanClient, type PlanClient } from '../worker/plan-client.ts'
 import type { JobView } from './job-view.ts'
@@ -46,8 +52,8 @@ export function openPlanning({ db, worker, docs }: JobPlanningOptions): JobPlann
   const listeners = createListeners()
   const reader = readerOf(docs.work)
   let now: Planning = { reader, words: createWords(reader), nowMs: Date.now() }
-  /** Hash of the weather the worker has, of the one on its way, and of the one that cannot be had now. */
-  const weather: { sent?: string; coming?: string | undefined; missing?: string | undefined } = {}
+  /** Hashes of the weathers the worker has, the oldest first, of those on their way, and of those that cannot be had now. */
+  const weathers = { sent: [] as string[], coming: new Set<string>(), missing: new Set<string>() }
   const set = (some: Partial<Planning>): void => {
     now = { ...now, ...some }
     listeners.tell()
@@ -62,23 +68,25 @@ export function openPlanning({ db, worker, docs }: JobPlanningOptions): JobPlann
     listeners.tell()
   }
   const bring = async (hash: string): Promise<void> => {
-    weather.coming = hash
+    weathers.coming.add(hash)
     // Planned without it when it takes too long, and again when it comes.
     const late = setTimeout(plan, patienceMs)
     const bytes = await weatherBytes(db, hash).catch(() => undefined)
     clearTimeout(late)
     if (bytes) {
       client.send({ kind: 'weather', hash, bytes })
-      weather.sent = hash
-    } else weather.missing = hash
-    if (weather.coming === hash) weather.coming = undefined
-    plan()
+      weathers.sent = [...weathers.sent, hash].slice(-mostWeathersHeld)
+    } else weathers.missing.add(hash)
+    weathers.coming.delete(hash)
+    if (weathers.coming.size === 0) plan()
   }
   const askPlan = (): void => {
     if (docs.work.share.size === 0) return
-    const hash = partOf(docs.work).weather?.hash
-    if (typeof hash !== 'string' || hash === '' || hash === weather.sent || hash === weather.missing) plan()
-    else if (hash !== weather.coming) void bring(hash)
+    const { hash, typicalHash } = partOf(docs.work).weather ?? {}
+    const wanted = [hash, typicalHash].filter((one): one is string => typeof one === 'string' && one !== '')
+    const absent = wanted.filter((one) => !weathers.sent.includes(one) && !weathers.missing.has(one))
+    if (absent.length === 0) plan()
+    for (const one of absent) if (!weathers.coming.has(one)) void bring(one)
   }
   for (const part of ['work', 'money'] as const) {
     client.send({ kind: 'update', part, update: encodeStateAsUpdate(docs[part]) })
@@ -101,8 +109,8 @@ export function openPlanning({ db, worker, docs }: JobPlanningOptions): JobPlann
       if (moved) askPlan()
     },
     retry: () => {
-      if (weather.missing === undefined) return
-      weather.missing = undefined
+      if (weathers.missing.size === 0) return
+      weathers.missing.clear()
       askPlan()
     },
     ask: client.ask,

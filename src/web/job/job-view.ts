@@ -8,6 +8,7 @@ import type { NotTaken } from '../device/document-sync.ts'
 import type { GivenWeather } from '../device/keep-weather.ts'
 import type { Answers, Question, ShownPlan } from '../worker/messages.ts'
 import type { PlanMove } from './plan-move.ts'
+import type { GivenInto } from './weather-cells.ts'
 import type { Weighing } from './weighing.ts'
 
 /** A cell of the documents: of a section of one map, or of an item of a collection. */
@@ -110,10 +111,17 @@ export type JobView = {
   readonly kept: Kept
   /** Offers the server what it did not take. */
   readonly offerAgain: () => void
-  /** The weather that the job names, as a file; undefined when it cannot be had. */
-  readonly weatherFile: () => Promise<Uint8Array | undefined>
-  /** Plans with another weather from now on; rejects with a code of the words when it cannot be kept here. */
-  readonly giveWeather: (given: GivenWeather & { readonly file: string }) => Promise<void>
+  /** A weather that the job names, as a file; undefined when it names none, or it cannot be had. */
+  readonly weatherFile: (key: 'hash' | 'typicalHash') => Promise<Uint8Array | undefined>
+  /**
+   * Plans with another weather from now on, a typical year behind the forecast; rejects with a code of the words when it
+   * cannot be kept here.
+   */
+  readonly giveWeather: (
+    given: GivenWeather & Pick<GivenInto, 'soleTypical'> & { readonly file: string },
+  ) => Promise<void>
+  /** Plans without a typical year behind the forecast. */
+  readonly dropTypical: () => void
   /** The guesses that move the plan most, as far as they are tried; heard apart from the view. */
   readonly weighing: Pick<Weighing, 'listen' | 'now' | 'start'>
   /** Asks the worker: the whole plan for papers, why an hour is shut, how the plan would move. */

@@ -14,7 +14,7 @@ import { createListeners, type Listeners } from '../device/listeners.ts'
 import { type LogBox, openLogBox } from '../device/log-box.ts'
 import { newId } from '../device/new-id.ts'
 import { weatherBytes } from '../device/weather-box.ts'
-import { openWeatherOffer } from '../device/weather-offer.ts'
+import { openWeatherOffers } from '../device/weather-offers.ts'
 import { openChanges } from './changes.ts'
 import { jobEdits } from './job-edits.ts'
 import { openPlanning } from './job-planning.ts'
@@ -24,6 +24,7 @@ import { keptState } from './kept-state.ts'
 import { localInstant } from './local-date.ts'
 import { createPlanMoves } from './plan-moves.ts'
 import { settleClash } from './settle-clash.ts'
+import { cellsWith, type WeatherCells, type WeatherKey, weatherKeys, weatherPlace } from './weather-cells.ts'
 import { openWeighing } from './weighing.ts'
 
 export type OpenJob = Pick<Listeners, 'listen'> & {
@@ -82,8 +83,9 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   const shared = device.sees() === 'all' ? [work, money] : [work]
   const syncs = shared.map(({ name, doc }) => connection.share(name, doc))
 
-  const weather = openWeatherOffer(db)
-  const offerWeather = (): void => void weather.offer(weatherHash(work))
+  const weather = openWeatherOffers(db, 2)
+  const offerWeather = (): void =>
+    void weather.offer([weatherCell(work, 'hash'), weatherCell(work, 'typicalHash')])
   work.doc.on('update', offerWeather)
   const exchangeAll = (): void => {
     void log.exchange()
@@ -123,6 +125,14 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
     if (connection.online() && document.visibilityState === 'visible') exchangeAll()
   }, exchangeMs)
 
+  const setWeather = (cells: WeatherCells): void =>
+    edits.together(({ set }) => {
+      for (const key of weatherKeys) {
+        const text = cells[key]
+        if (text !== undefined) set(weatherPlace(key), text)
+      }
+    })
+
   const makeView = (): JobView => {
     const { message, reader, ...plan } = planning.now()
     return {
@@ -157,18 +167,17 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
       offerAgain: () => {
         for (const one of [log, weather, ...syncs]) one.again()
       },
-      weatherFile: async () => {
-        const hash = weatherHash(work)
+      weatherFile: async (key) => {
+        const hash = weatherCell(work, key)
         return hash === undefined ? undefined : weatherBytes(db, hash).catch(() => undefined)
       },
-      giveWeather: async ({ file, ...given }) => {
+      giveWeather: async ({ file, soleTypical, ...given }) => {
         await keepWeather(db, given)
-        edits.together(({ set }) => {
-          set({ part: 'work', section: 'weather', key: 'hash' }, given.hash)
-          set({ part: 'work', section: 'weather', key: 'file' }, file)
-          set({ part: 'work', section: 'weather', key: 'read' }, localInstant(planning.now().nowMs, 'UTC'))
-        })
+        const { hash, typicalYear } = given
+        const nowAt = localInstant(planning.now().nowMs, 'UTC')
+        setWeather(cellsWith(weatherOf(work), { hash, file, typicalYear, nowAt, soleTypical }))
       },
+      dropTypical: () => setWeather({ typicalHash: '', typicalFile: '' }),
       weighing,
       ask: planning.ask,
     }
@@ -197,10 +206,18 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   }
 }
 
-function weatherHash({ doc }: DeviceDocument): string | undefined {
-  const hash = doc.getMap('weather').get('hash')
-  return typeof hash === 'string' && hash !== '' ? hash : undefined
+function weatherCell({ doc }: DeviceDocument, key: WeatherKey): string | undefined {
+  const text = doc.getMap('weather').get(key)
+  return typeof text === 'string' && text !== '' ? text : undefined
 }
+
+const weatherOf = (work: DeviceDocument): WeatherCells =>
+  Object.fromEntries(
+    weatherKeys.flatMap((key) => {
+      const text = weatherCell(work, key)
+      return text === undefined ? [] : [[key, text] as const]
+    }),
+  )
 
 const entriesOf = (log: LogBox) => Object.fromEntries(log.entries().map(({ id, cells }) => [id, cells]))
 

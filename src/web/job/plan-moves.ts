@@ -35,8 +35,10 @@ type Seen = { readonly plan: ShownPlan; readonly number: number }
 /** Undefined for the clock alone, and for the weather that a first plan did not wait for. */
 function causeOf(was: Seen, is: Seen): PlanMove['by'] | undefined {
   const [before, now] = [was.plan.stamp, is.plan.stamp]
-  if (before.weather !== now.weather) {
-    const awaited = before.weather === undefined && before.work === now.work
+  if (before.weather !== now.weather || before.typical !== now.typical) {
+    const came = (was: string | undefined, is: string | undefined) => was === undefined || was === is
+    const awaited =
+      before.work === now.work && came(before.weather, now.weather) && came(before.typical, now.typical)
     return awaited ? undefined : 'weather'
   }
   if (before.work !== now.work) return was.number === is.number ? 'elsewhere' : 'edit'

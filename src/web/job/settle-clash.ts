@@ -4,14 +4,19 @@ import { type CellPlace, cellOf, type JobEdits, type JobView } from './job-view.
 
 /** The mark of a weather belongs to the name of its file: they are told, and settled, as one. */
 const weather = { part: 'work', section: 'weather' } as const
-const weatherMark = { ...weather, key: 'hash' }
-const weatherFile = { ...weather, key: 'file' }
+const marksAndFiles = [
+  ['hash', 'file'],
+  ['typicalHash', 'typicalFile'],
+] as const
+const typicalKeys: readonly string[] = marksAndFiles[1]
+
+const ofWeather = ({ part, section }: CellPlace): boolean =>
+  part === weather.part && section === weather.section
+const ofTypical = ({ key }: CellPlace): boolean => typicalKeys.includes(key)
 
 const withFile = (clash: Clash, list: readonly Clash[]): readonly Clash[] =>
   list.filter((one) =>
-    clash.part === weather.part && clash.section === weather.section
-      ? one.part === weather.part && one.section === weather.section
-      : samePlace(one, clash),
+    ofWeather(clash) ? ofWeather(one) && ofTypical(one) === ofTypical(clash) : samePlace(one, clash),
   )
 
 export type ClashDesk = {
@@ -36,9 +41,13 @@ export type ShownClash = Clash & {
 
 /** Those in which something else stands than this device wrote. */
 export function shownClashes(view: Pick<JobView, 'raw' | 'clashes'>): readonly ShownClash[] {
-  const named = view.clashes.some((clash) => samePlace(clash, weatherFile))
+  const told = marksAndFiles.flatMap(([mark, file]) =>
+    view.clashes.some((clash) => samePlace(clash, { ...weather, key: file }))
+      ? [{ ...weather, key: mark }]
+      : [],
+  )
   return view.clashes
-    .filter((clash) => !(named && samePlace(clash, weatherMark)))
+    .filter((clash) => !told.some((mark) => samePlace(clash, mark)))
     .map((clash) => ({ ...clash, stands: cellOf(view, clash) }))
     .filter(({ mine, stands }) => mine !== stands)
 }

@@ -14,6 +14,9 @@ import type {
 } from '#plan'
 import type { Patch } from './patch.ts'
 
+/** The worker holds so many weathers, the newest: what the job names now, and named before, for an undo. */
+export const mostWeathersHeld = 4
+
 /** Hours of a place without the limits that failed in each: those are many and are asked for one by one. */
 export type ShownHours = Omit<ZoneHours, 'failing'>
 export type ShownConditions = Omit<Conditions, 'zones'> & { readonly zones: readonly ShownHours[] }

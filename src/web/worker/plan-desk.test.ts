@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
-import { readWeatherCsv, seriesHash } from '#intake'
+import { readWeather, readWeatherCsv, seriesHash, writeWeatherCsv } from '#intake'
 import { parseJob, project } from '#job'
-import { plan, type Solid, type Suggestions } from '#plan'
+import { plan, type Solid, type Suggestions, type WeatherAtHand } from '#plan'
 import { fillPart, setCell } from '#replica'
 import { sampleBytes } from '../../../test/job-documents.ts'
+import { madeEpw } from '../../../test/support/made-epw.mjs'
 import type { Candidate, Effect, PlannedMessage, ShownPlan } from './messages.ts'
 import { patched } from './patch.ts'
 import { createPlanDesk } from './plan-desk.ts'
@@ -18,6 +19,10 @@ const csv = new Uint8Array(
 const weather = readWeatherCsv(csv)
 if (!weather.ok) throw new Error('the sample weather does not read')
 const hash = seriesHash(weather.series)
+const readYear = readWeather(new TextEncoder().encode(madeEpw()))
+if (!readYear.ok) throw new Error('the made year does not read')
+const typicalCsv = writeWeatherCsv(readYear.series)
+const typicalHash = seriesHash(readYear.series)
 const nowMs = Date.parse('2027-04-10T08:00:00Z')
 
 const sample = () => {
@@ -114,6 +119,28 @@ describe('the desk', () => {
     desk.setWeather('f'.repeat(64), csv)
     expect(next().weatherFault?.code).toBe('web.weatherOther')
     expect(page().conditions.zones).toEqual([])
+  })
+
+  it('goes on behind the weather with the typical year the job names, and asks for that too', () => {
+    const { docs, desk, next, page } = sample()
+    setCell(docs.work, { section: 'weather', key: 'typicalHash' }, typicalHash)
+    expect(next().wantsWeather).toBe(typicalHash)
+    expect(page().conditions.horizon).toBeUndefined()
+    desk.setWeather(typicalHash, new TextEncoder().encode(typicalCsv))
+    expect(next().wantsWeather).toBeUndefined()
+    const { horizon, zones } = page().conditions
+    expect(horizon!.forecastUntilMinute).toBeGreaterThan(nowMs / 60_000)
+    expect(zones[0]!.goOnDays).toHaveLength(zones[0]!.verdicts.length)
+    const { behind } = desk.answer({ kind: 'weather' }) as WeatherAtHand
+    expect(behind!.firstMinute).toBe(horizon!.forecastUntilMinute)
+  })
+
+  it('holds the newest weathers only', () => {
+    const { docs, desk, next } = sample()
+    for (const letter of 'abcd') desk.setWeather(letter.repeat(64), csv)
+    expect(next().wantsWeather).toBe(hash)
+    setCell(docs.work, { section: 'weather', key: 'hash' }, 'a'.repeat(64))
+    expect(next().weatherFault?.code).toBe('web.weatherOther')
   })
 
   it('finds build-ups that can be sent to the page', () => {

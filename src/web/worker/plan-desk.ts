@@ -18,7 +18,13 @@ import {
   weatherAtHand,
 } from '#plan'
 import { partOf, versionOf } from '#replica'
-import type { Answers, Entries, PlannedMessage, Question } from './messages.ts'
+import {
+  type Answers,
+  type Entries,
+  mostWeathersHeld,
+  type PlannedMessage,
+  type Question,
+} from './messages.ts'
 import { patchOf } from './patch.ts'
 import { type Shown, showPlan } from './shown-plan.ts'
 import { candidatesOf, effectOf, withCell } from './weigh.ts'
@@ -44,7 +50,7 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
   // A memory of its own, so that what is only tried does not push out what is.
   const weigher = createPlanner()
   let entries: Entries = {}
-  let weather: Weather | undefined
+  const weathers = new Map<string, Weather>()
   let projected: Projected | undefined
   let last: Shown | undefined
   let lastNowMs = 0
@@ -58,13 +64,18 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
     return projected
   }
   const inputOf = ({ work, money, log }: Projected, nowMs: number): PlanInput => {
-    const series =
-      weather && 'series' in weather && weather.hash === work.weather.hash ? weather.series : undefined
+    const seriesOf = (hash: string | undefined) => {
+      const held = hash === undefined ? undefined : weathers.get(hash)
+      return held && 'series' in held ? held.series : undefined
+    }
+    const series = seriesOf(work.weather.hash)
+    const typical = seriesOf(work.weather.typicalHash)
     return {
       work,
       ...(money ? { money } : {}),
       log,
       ...(series ? { weather: series } : {}),
+      ...(typical ? { typical } : {}),
       catalogue,
       nowMs,
       seed,
@@ -77,7 +88,8 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
       entries = given
     },
     setWeather: (hash, bytes) => {
-      weather = readWeather(hash, bytes)
+      weathers.set(hash, readWeather(hash, bytes))
+      for (const old of [...weathers.keys()].slice(0, -mostWeathersHeld)) weathers.delete(old)
     },
     plan: ({ turn, nowMs }) => {
       const from = clockMs()
@@ -87,7 +99,10 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
       const before = last
       last = showPlan(planned.plan, before)
       lastNowMs = nowMs
-      const wanted = now.work.weather.hash
+      const { hash, typicalHash } = now.work.weather
+      const named = [hash, typicalHash].filter((one) => one !== undefined)
+      const wanted = named.find((one) => !weathers.has(one))
+      const faulty = named.map((one) => weathers.get(one)).find((one) => one && 'fault' in one)
       return {
         kind: 'planned',
         turn,
@@ -97,8 +112,8 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
         readOnly: now.readOnly,
         reader: readerOf(now),
         trace: planned.trace,
-        ...(wanted !== undefined && weather?.hash !== wanted ? { wantsWeather: wanted } : {}),
-        ...(weather && 'fault' in weather ? { weatherFault: weather.fault } : {}),
+        ...(wanted === undefined ? {} : { wantsWeather: wanted }),
+        ...(faulty && 'fault' in faulty ? { weatherFault: faulty.fault } : {}),
         tookMs: clockMs() - from,
       }
     },

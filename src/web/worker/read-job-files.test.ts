@@ -4,6 +4,7 @@ import * as Y from 'yjs'
 import { type RawDocument, writeJson } from '#job'
 import { fillPart, partOf, versionOf } from '#replica'
 import { createWords, problemLine } from '#words'
+import { madeEpw } from '../../../test/support/made-epw.mjs'
 import { patched } from './patch.ts'
 import { createPlanDesk } from './plan-desk.ts'
 import { type GivenFile, type JobRead, readJobFiles } from './read-job-files.ts'
@@ -26,18 +27,18 @@ const lines = (read: JobRead): readonly string[] =>
   read.ok ? [] : read.problems.map((problem) => problemLine(words, problem.file, problem))
 
 /** A job as a page keeps it: two documents, the log, and the weather. */
-function kept({ raw, weather }: Extract<JobRead, { readonly ok: true }>) {
+function kept({ raw, weathers }: Extract<JobRead, { readonly ok: true }>) {
   const docs = { work: new Y.Doc(), money: new Y.Doc() }
   fillPart(docs.work, raw.work, raw.hardstand)
   fillPart(docs.money, raw.money ?? {})
-  return { docs, log: raw.log ?? {}, weather }
+  return { docs, log: raw.log ?? {}, weathers }
 }
 
-function planOf({ docs, log, weather }: ReturnType<typeof kept>): unknown {
+function planOf({ docs, log, weathers }: ReturnType<typeof kept>): unknown {
   const desk = createPlanDesk({ app: 'test', seed: 1, clockMs: () => 0 })
   for (const part of ['work', 'money'] as const) desk.update(part, Y.encodeStateAsUpdate(docs[part]))
   desk.setEntries(log)
-  if (weather) desk.setWeather(weather.hash, weather.bytes)
+  for (const { hash, bytes } of weathers) desk.setWeather(hash, bytes)
   return patched(undefined, desk.plan({ turn: 1, nowMs }).patch)
 }
 
@@ -52,9 +53,9 @@ describe('job files', () => {
     }
     const again = await taken([
       given('job.json', writeJson(raw)),
-      given('job.weather.csv', first.weather!.bytes),
+      given('job.weather.csv', first.weathers[0]!.bytes),
     ])
-    expect(again.weather!.hash).toBe(first.weather!.hash)
+    expect(again.weathers[0]!.hash).toBe(first.weathers[0]!.hash)
     expect(Object.keys(first.log).length).toBeGreaterThan(0)
     const [plan, replan] = [planOf(first), planOf(kept(again))]
     expect(plan).toMatchObject({ money: expect.anything(), days: expect.anything() })
@@ -85,6 +86,22 @@ describe('job files', () => {
       ok: false,
       problems: [{ code: 'job.tooLarge' }, { code: 'intake.fileTooLarge' }],
     })
+  })
+
+  it('may be a job, its forecast and its typical year, in any order; two forecasts are one too many', async () => {
+    const [job, csv] = [sample('open-powerboat.yaml'), sample('open-powerboat.weather.csv')]
+    const year = given('year.epw', madeEpw())
+    const { raw, weathers } = await taken([year, job, csv])
+    const [typical, forecast] = weathers
+    expect([typical?.typicalYear, forecast?.typicalYear]).toEqual([true, false])
+    expect(raw.work.weather).toMatchObject({ hash: forecast!.hash, typicalHash: typical!.hash })
+    const twice = await readJobFiles([job, csv, given('other.csv', new Uint8Array(await csv.arrayBuffer()))])
+    expect(twice.ok ? [] : twice.problems.map(({ code, file }) => [code, file])).toEqual([
+      ['import.oneAtATime', 'other.csv'],
+    ])
+    // By itself it is the weather, as long as the job names no place for it.
+    const alone = await taken([job, year])
+    expect(alone.raw.work.weather?.hash).toBe(typical!.hash)
   })
 
   it('are one job and one weather; without the weather that it names, the job says which', async () => {

@@ -1,6 +1,6 @@
 /**
- * Files that a person picked or dropped, as a job: one document, and its weather if that was given too. Says of bad
- * ones what the command line says.
+ * Files that a person picked or dropped, as a job: one document, and its weather and typical year if those were given
+ * too. Says of bad ones what the command line says.
  */
 import { catalogueIds } from '#catalogue'
 import {
@@ -25,7 +25,7 @@ export type JobRead =
   | {
       readonly ok: true
       readonly raw: RawDocument
-      readonly weather?: GivenWeather
+      readonly weathers: readonly GivenWeather[]
       /** Name of the weather file that the job goes by and that was not given. */
       readonly wantsWeather?: string
     }
@@ -41,20 +41,59 @@ async function isWeather(file: GivenFile): Promise<boolean> {
 export async function readJobFiles(files: readonly GivenFile[]): Promise<JobRead> {
   const kinds = await Promise.all(files.map(isWeather))
   const [job, ...moreJobs] = files.filter((_, index) => !kinds[index])
-  const [csv, ...moreWeather] = files.filter((_, index) => kinds[index])
-  if (!job) return refused([{ code: 'import.noJob', data: {}, file: csv?.name ?? '' }])
-  const extra = [...moreJobs, ...moreWeather].map(({ name }) => ({
-    code: 'import.oneAtATime',
-    data: {},
-    file: name,
-  }))
-  const [read, weather] = [await readJob(job), csv && (await readWeather(csv))]
-  const problems = [...extra, ...read.problems, ...(weather?.problems ?? [])]
+  const given = files.filter((_, index) => kinds[index])
+  if (!job) return refused([{ code: 'import.noJob', data: {}, file: given[0]?.name ?? '' }])
+  const read = await readJob(job)
+  const weathers: (WeatherRead & { readonly file: string })[] = []
+  for (const file of given.slice(0, 2)) weathers.push({ ...(await readWeather(file)), file: file.name })
+  const slots = slotsOf(weathers, read.raw?.work.weather ?? {})
+  const extra = [...moreJobs, ...given.slice(2)].map(({ name }) => name)
+  const problems = [
+    ...[...extra, ...slots.extra].map((file) => ({ code: 'import.oneAtATime', data: {}, file })),
+    ...read.problems,
+    ...weathers.flatMap((weather) => weather.problems),
+  ]
   if (problems.length > 0 || !read.raw) return refused(problems)
-  if (weather?.given) return { ok: true, raw: withWeather(read.raw, weather.given), weather: weather.given }
-  const { file, hash } = read.raw.work.weather ?? {}
-  const wanted = typeof file === 'string' && file !== '' && hash === undefined
-  return { ok: true, raw: read.raw, ...(wanted ? { wantsWeather: file } : {}) }
+  const raw = {
+    ...read.raw,
+    work: { ...read.raw.work, weather: { ...read.raw.work.weather, ...slots.hashes } },
+  }
+  const taken = weathers.flatMap((weather) => weather.given ?? [])
+  const wanted = wantedOf(raw.work.weather)
+  return {
+    ok: true,
+    raw: taken.length === 0 ? read.raw : raw,
+    weathers: taken,
+    ...(wanted === undefined ? {} : { wantsWeather: wanted }),
+  }
+}
+
+type Cells = NonNullable<RawDocument['work']['weather']>
+
+/** One forecast and one typical year; a single typical year is what the job names so, else its only weather. */
+function slotsOf(
+  weathers: readonly (WeatherRead & { readonly file: string })[],
+  named: Cells,
+): { readonly hashes: Cells; readonly extra: readonly string[] } {
+  const hashes: Record<string, string> = {}
+  const extra: string[] = []
+  for (const { given, file } of weathers) {
+    if (!given) continue
+    const behind = given.typicalYear && (weathers.length > 1 || named.typicalFile !== undefined)
+    const key = behind ? 'typicalHash' : 'hash'
+    if (hashes[key] === undefined) hashes[key] = given.hash
+    else extra.push(file)
+  }
+  return { hashes, extra }
+}
+
+/** A file that the job names and that was not given. */
+function wantedOf({ file, hash, typicalFile, typicalHash }: Cells): string | undefined {
+  const missing = [
+    [file, hash],
+    [typicalFile, typicalHash],
+  ].find(([name, mark]) => typeof name === 'string' && name !== '' && mark === undefined)
+  return missing?.[0] as string | undefined
 }
 
 const refused = (problems: readonly FileProblem[]): JobRead => ({ ok: false, problems })
@@ -103,14 +142,9 @@ export async function readWeather(file: GivenFile, hints?: TableHints): Promise<
   const read = asked.ok || asked.table ? asked : first
   if (!read.ok) return { problems: ofFile(name, read.problems), ...(read.table ? { table: read.table } : {}) }
   const bytes = new TextEncoder().encode(writeWeatherCsv(read.series))
-  const given = { hash: seriesHash(read.series), bytes }
+  const given = { hash: seriesHash(read.series), bytes, typicalYear: read.series.typicalYear === true }
   return { given, problems: [], notes: ofFile(name, read.problems) }
 }
 
 const ofFile = (file: string, problems: readonly LineProblem[]): readonly FileProblem[] =>
   problems.map((problem) => ({ ...problem, file }))
-
-const withWeather = (raw: RawDocument, { hash }: GivenWeather): RawDocument => ({
-  ...raw,
-  work: { ...raw.work, weather: { ...raw.work.weather, hash } },
-})

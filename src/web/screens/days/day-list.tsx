@@ -7,6 +7,7 @@ import type { ShownPlan } from '../../worker/messages.ts'
 import { type DayRow, dayRows } from '../today/day-rows.ts'
 import { stepOf } from '../today/today-state.ts'
 import { personName } from '../today/who-of.ts'
+import { likeDaysOfStep } from './like-days.ts'
 import type { ShownDay } from './shown-days.ts'
 
 export type DayListProps = {
@@ -52,6 +53,19 @@ export const DayList = ({ view, plan, days, href, go }: DayListProps) => {
   )
 }
 
+/** Behind the forecast, with the count of like days. */
+function verdictText(
+  { words }: JobView,
+  plan: ShownPlan,
+  placed: ShownPlan['days']['placed'][number],
+): string {
+  const verdict = labelOf(`paperVerdict.${placed.verdict}`)
+  const like = likeDaysOfStep(plan, placed.step)
+  return like
+    ? words.sentence('daysscreen.verdictLike', { verdict, least: like.least, of: like.of })
+    : verdict
+}
+
 function cellsOf(view: JobView, plan: ShownPlan, row: DayRow) {
   const { words, timeZone } = view
   const { code, data } = describeStep(plan, row.step)
@@ -65,10 +79,6 @@ function cellsOf(view: JobView, plan: ShownPlan, row: DayRow) {
     }),
     what: words.sentence(code, data),
     who: row.people.map((id) => personName(view, id)).join(', '),
-    hours: row.done
-      ? labelOf('daysScreen.done')
-      : coat && placed
-        ? labelOf(`paperVerdict.${placed.verdict}`)
-        : '',
+    hours: row.done ? labelOf('daysScreen.done') : coat && placed ? verdictText(view, plan, placed) : '',
   }
 }

@@ -5,13 +5,14 @@ import type { TableHints, TableLook } from '#intake'
 import { labelOf, problemLine } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
-import { Part, Progress } from '../../parts/index.ts'
+import { Button, Part, Progress } from '../../parts/index.ts'
 import { readWeatherInWorker } from '../../worker/import-client.ts'
 import type { FileProblem } from '../../worker/read-job-files.ts'
 import { FileButton } from '../file-button.tsx'
 import { DropFiles } from '../jobs/drop-files.tsx'
 import { FetchWeather } from './fetch-weather.tsx'
 import './give-weather.css'
+import { isAlone } from './horizon-mark.tsx'
 import { TableDialog } from './table-dialog.tsx'
 import { hintsOf } from './table-said.ts'
 import { WeatherSource } from './weather-source.tsx'
@@ -50,7 +51,7 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
       })
     }
     try {
-      await view.giveWeather({ ...given, file: file.name })
+      await view.giveWeather({ ...given, file: file.name, soleTypical: isSoleTypical(view) })
       setState({ kind: 'read', lines: notes.map(({ code, data }) => words.sentence(code, data)) })
     } catch (error) {
       const code = error instanceof Error ? error.message : 'web.deviceFault'
@@ -75,6 +76,11 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
           disabled={readOnly || state.kind === 'reading'}
         />
         <FetchWeather view={view} busy={state.kind === 'reading'} bring={bring} />
+        {typeof view.raw.work.weather?.typicalHash === 'string' ? (
+          <Button onClick={view.dropTypical} disabled={readOnly}>
+            {labelOf('daysScreen.dropTypical')}
+          </Button>
+        ) : null}
         {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
         {state.kind === 'refused' ? (
           <div role="alert">
@@ -110,15 +116,31 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
   )
 }
 
+/** From a time when a job had but one weather: a typical year stands where a forecast would. */
+const isSoleTypical = ({ raw, plan }: JobView): boolean =>
+  plan !== undefined &&
+  isAlone(plan) &&
+  typeof raw.work.weather?.hash === 'string' &&
+  raw.work.weather.typicalHash === undefined
+
 /** From which day to which it reaches. */
 function weatherText({ plan, raw, words, timeZone }: JobView): string {
   if (!plan) return labelOf('frame.planning')
-  const { file } = raw.work.weather ?? {}
-  const name = typeof file === 'string' ? file : ''
-  const { air, firstMinute, lastMinute } = plan.conditions
+  const { file, typicalFile } = raw.work.weather ?? {}
+  const text = (cell: unknown): string => (typeof cell === 'string' ? cell : '')
+  const name = text(file)
+  const { air, firstMinute, lastMinute, horizon } = plan.conditions
   if (air.length === 0) return words.sentence('daysscreen.weatherNone')
+  if (horizon && !isAlone(plan))
+    return words.sentence('daysscreen.weatherThen', {
+      name: name === '' ? labelOf('daysScreen.weatherNoName') : name,
+      fromDate: localDate(firstMinute, timeZone),
+      toDate: localDate(horizon.forecastUntilMinute, timeZone),
+      typical: text(typicalFile) || labelOf('daysScreen.typicalNoName'),
+      lastDate: localDate(lastMinute, timeZone),
+    })
   return words.sentence('daysscreen.weatherIs', {
-    name: name === '' ? labelOf('daysScreen.weatherNoName') : name,
+    name: name || text(typicalFile) || labelOf('daysScreen.weatherNoName'),
     fromDate: localDate(firstMinute, timeZone),
     toDate: localDate(lastMinute, timeZone),
   })

@@ -33,12 +33,13 @@ export const HandsRow = ({ view: { words }, plan, days, within }: HandsRowProps)
     )
     .filter((text) => text !== '')
     .join('; ')
+  const said = label === '' ? words.sentence('daysscreen.none') : label
   return (
     <div className="days-row">
       <div className="days-name">
         <span>{labelOf('daysScreen.hands')}</span>
       </div>
-      <svg className="days-hands" width="100%" height={high} role="img" aria-label={label}>
+      <svg className="days-hands" width="100%" height={high} role="img" aria-label={said}>
         {shown.map(({ date, planned }) =>
           planned?.pieces.flatMap((piece) =>
             piece.people.map((person) => (

@@ -2,6 +2,7 @@
 import type { JobView } from '../../job/job-view.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import { airThen } from '../air-now.ts'
+import { originLabel } from './like-days.ts'
 import { type Told, ToldList } from './told-list.tsx'
 import { useWeather } from './use-weather.ts'
 import { weatherHours } from './weather-hours.ts'
@@ -23,6 +24,7 @@ export const HourFigures = ({ view, plan, place, minute }: HourFiguresProps) => 
   const sun = weather?.sunWm2[Math.floor((minute - weather.firstMinute) / 60)]
   if (!air || !hour) return null
   const rows: Told = [
+    ...(plan.conditions.horizon ? ([['daysScreen.weatherFrom', originLabel(plan, minute)]] as const) : []),
     ['daysScreen.airLimit', words.figure('airC', air.airC)],
     ['daysScreen.humidityLimit', words.figure('humidityShare', air.humidityShare)],
     ['daysScreen.dewPoint', words.figure('dewC', air.dewC)],

@@ -4,6 +4,7 @@ import { labelOf } from '#words'
 import { ChoiceField, HoursKey, percent, shareOf, UprightTape, uprightHeight } from '../../parts/index.ts'
 import { hourSpans, hoursOfZone, type Minutes } from '../hour-spans.ts'
 import { isSame } from './chosen.ts'
+import { HorizonKey, HorizonSay, UprightHorizon } from './horizon-mark.tsx'
 import { HoursPick } from './hours-pick.tsx'
 import { NextHours } from './next-hours.tsx'
 import { Drop, rainLong, rainTotals, unknownRain } from './rain-strokes.tsx'
@@ -47,6 +48,7 @@ export const UprightChart = (props: UprightChartProps) => {
         onChange={onZone}
       />
       {shown.zone === '' ? null : <NextHours {...{ view, plan, within }} zones={[shown.zone]} />}
+      <HorizonSay {...{ view, plan, within }} />
       <div className="days-upright" style={{ minHeight: uprightHeight(span) }}>
         <Nights days={days} within={within} />
         <UprightTape
@@ -89,12 +91,14 @@ export const UprightChart = (props: UprightChartProps) => {
           isChosen={(bar) => isSame(chosen, { kind: 'bar', bar })}
           onBar={(bar) => onChoose({ kind: 'bar', bar })}
         />
+        <UprightHorizon {...{ plan, within }} />
         {here ? <div className="days-upright-now" style={{ top: topOf(nowMs / 60_000, within) }} /> : null}
       </div>
       <div className="days-keys">
         {hours ? <HoursKey used={[...new Set(hourSpans(hours, within).map(({ kind }) => kind))]} /> : null}
         <WeatherKey hours={weather} words={words} rainOnly />
         <CurvesKey />
+        <HorizonKey {...{ plan, within }} />
       </div>
     </>
   )

@@ -4,6 +4,7 @@ import type { JobView } from '../../job/job-view.ts'
 import { percent, shareOf } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
+import { BandPaths, bandCurves, bandsOf } from './horizon-mark.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { sunCurve } from './sun-band.tsx'
 import { useWeather } from './use-weather.ts'
@@ -34,7 +35,8 @@ export const UprightCurves = ({ view, plan, days, within, place, high }: Upright
   const curve = (values: readonly number[]): Curve =>
     curveOf({ firstMinute: air.firstMinute, values }, within)
   const curves = { air: curve(air.airC), dew: curve(air.dewC), skin: curve(air.surfaceC) }
-  const range = rangeOf([curves.air, curves.dew, curves.skin])
+  const bands = bandsOf(weather?.behind, within)
+  const range = rangeOf([curves.air, curves.dew, curves.skin, ...bandCurves(bands)])
   if (!range) return null
   // Drawn lying and laid over its corner, so that time runs down and warmth to the right.
   const scale = { ...within, width: high, bottom: edge, top: wide - edge, ...range }
@@ -53,6 +55,7 @@ export const UprightCurves = ({ view, plan, days, within, place, high }: Upright
     <svg className="days-upright-curves days-curves" width={wide} height={high} role="img" aria-label={label}>
       <g transform="matrix(0 1 1 0 0 0)">
         <path d={areaPath(hill.map(ground), hill, sun)} className="days-sun-hill" />
+        <BandPaths bands={bands} scale={scale} />
         <path d={linePath(curves.dew, scale)} className="days-line-dew" />
         <path d={linePath(curves.skin, scale)} className="days-line-skin" />
         <path d={linePath(curves.air, scale)} className="days-line-air" />

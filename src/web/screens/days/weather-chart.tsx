@@ -5,8 +5,10 @@ import type { JobView } from '../../job/job-view.ts'
 import { percent, shareOf, useHatches } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
+import { BandPaths, bandCurves, bandsOf, HorizonName } from './horizon-mark.tsx'
 import { RainBand } from './rain-band.tsx'
 import { SunBand } from './sun-band.tsx'
+import { useWeather } from './use-weather.ts'
 import { areaPath, type Curve, curveOf, farthest, linePath, rangeOf } from './weather-curves.ts'
 import { weatherHours } from './weather-hours.ts'
 import { WindBand } from './wind-band.tsx'
@@ -40,11 +42,14 @@ export const WeatherChart = (props: WeatherChartProps) => {
   )
 }
 
-const Curves = ({ view: { words }, plan, within, width, place, of }: WeatherChartProps) => {
+const Curves = ({ view, plan, within, width, place, of }: WeatherChartProps) => {
+  const { words } = view
+  const behind = useWeather(view, plan)?.behind
   const hatches = useHatches(['wait'])
   const air = plan.conditions.air.find(({ key }) => key === place)
   const curves = air && curvesOf(air, within)
-  const range = curves && rangeOf([curves.air, curves.dew, curves.skin])
+  const bands = air && bandsOf(behind, within)
+  const range = curves && rangeOf([curves.air, curves.dew, curves.skin, ...bandCurves(bands)])
   if (!curves || !range)
     return (
       <p className="days-none">{words.sentence(air ? 'daysscreen.noWeather' : 'daysscreen.weatherNone')}</p>
@@ -85,6 +90,7 @@ const Curves = ({ view: { words }, plan, within, width, place, of }: WeatherChar
         preserveAspectRatio="none"
         aria-hidden="true"
       >
+        <BandPaths bands={bands} scale={scale} />
         <path d={areaPath(curves.dew, over, scale)} fill={hatches.fill('wait')} />
         <path d={linePath(curves.dew, scale)} className="days-line-dew" />
         <path d={linePath(curves.skin, scale)} className="days-line-skin" />
@@ -106,6 +112,7 @@ const Curves = ({ view: { words }, plan, within, width, place, of }: WeatherChar
         text={words.sentence('daysscreen.overDew', { leastK: overDewK })}
         dy={-4}
       />
+      <HorizonName {...{ plan, within }} y={edge} />
     </svg>
   )
 }

@@ -14,7 +14,7 @@ export const WeatherSource = ({ view, plan }: WeatherSourceProps) => {
   const { words, timeZone } = view
   const weather = useWeather(view, plan)
   if (!weather) return null
-  const { source, licence, firstMinute, hours, gaps, sunFrom, typicalYear } = weather
+  const { source, licence, firstMinute, hours, gaps, sunFrom, typicalYear, behind } = weather
   const read = Date.parse(cellOf(view, { part: 'work', section: 'weather', key: 'read' }) ?? '')
   const told = (text: string): string => (text === '' ? labelOf('daysScreen.notTold') : text)
   const rows: Told = [
@@ -34,6 +34,19 @@ export const WeatherSource = ({ view, plan }: WeatherSourceProps) => {
         timeZone,
       }),
     ],
+    ...(behind && !typicalYear
+      ? ([
+          ['daysScreen.typicalYear', told(behind.source)],
+          [
+            'daysScreen.typicalFrom',
+            words.sentence('daysscreen.goesOver', {
+              fromAtMs: behind.forecastUntilMinute * 60_000,
+              untilAtMs: behind.typicalFromMinute * 60_000,
+              timeZone,
+            }),
+          ],
+        ] as const)
+      : []),
     ['daysScreen.gaps', gapsText(view, gaps)],
     ['daysScreen.sunFrom', labelOf(`sunFrom.${sunFrom}`)],
   ]

@@ -1,9 +1,12 @@
 /** The weather of the days shown as tables: what stands in the drawing, hour by hour. */
+import type { BehindSpread } from '#plan'
 import { labelOf, type Words } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { Ledger } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
+import { originLabel } from './like-days.ts'
 import type { ShownDay } from './shown-days.ts'
+import { useWeather } from './use-weather.ts'
 import { type Rain, type WeatherHour, type Wind, weatherHours } from './weather-hours.ts'
 import { knotsOf } from './wind-barb.ts'
 
@@ -13,8 +16,10 @@ export type WeatherTableProps = {
   readonly days: readonly ShownDay[]
 }
 
-export const WeatherTable = ({ view: { words, timeZone }, plan, days }: WeatherTableProps) =>
-  days.map((day) => (
+export const WeatherTable = ({ view, plan, days }: WeatherTableProps) => {
+  const { words, timeZone } = view
+  const behind = useWeather(view, plan)?.behind
+  return days.map((day) => (
     <div key={day.date} className="days-day">
       <Ledger
         caption={words.date(day.date)}
@@ -26,14 +31,37 @@ export const WeatherTable = ({ view: { words, timeZone }, plan, days }: WeatherT
           { key: 'skin', label: labelOf('daysScreen.skinColumn'), align: 'right', named: true },
           { key: 'rain', label: labelOf('daysScreen.rain'), align: 'right', named: true },
           { key: 'wind', label: labelOf('daysScreen.wind'), align: 'right', phone: 'side' },
+          ...(plan.conditions.horizon
+            ? [{ key: 'from', label: labelOf('daysScreen.weatherFrom'), named: true } as const]
+            : []),
         ]}
         rows={weatherHours(plan, day).map((hour) => ({
           id: String(hour.minute),
-          cells: cellsOf(hour, words, timeZone),
+          cells: {
+            ...cellsOf(hour, words, timeZone),
+            from: fromText({ plan, words, behind }, hour.minute),
+          },
         }))}
       />
     </div>
   ))
+}
+
+type Behind = {
+  readonly plan: ShownPlan
+  readonly words: Words
+  readonly behind: BehindSpread | undefined
+}
+
+/** Where an hour is from, and behind the forecast how far apart the air of like days lies. */
+function fromText({ plan, words, behind }: Behind, minute: number): string {
+  const origin = originLabel(plan, minute)
+  const at = behind ? Math.round((minute - behind.firstMinute) / 60) : -1
+  const [lowC, highC] = [behind?.airC.low[at] ?? Number.NaN, behind?.airC.high[at] ?? Number.NaN]
+  return Number.isNaN(lowC + highC)
+    ? origin
+    : words.sentence('daysscreen.originSpread', { origin, lowC, highC })
+}
 
 function cellsOf({ minute, air, rain, wind }: WeatherHour, words: Words, timeZone: string) {
   const figure = (key: 'airC' | 'dewC' | 'surfaceC'): string =>

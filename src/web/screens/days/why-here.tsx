@@ -10,6 +10,7 @@ import { stepOf } from '../today/today-state.ts'
 import type { Chosen } from './chosen.ts'
 import { FailedLimits } from './failed-limits.tsx'
 import { HourFigures } from './hour-figures.tsx'
+import { barLikeText, hourLikeText } from './like-days.ts'
 import { hourRows, type LimitRow, limitRows } from './limit-rows.ts'
 import type { Bar } from './zone-days.ts'
 
@@ -46,6 +47,7 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
         })}
       </p>
       <p>{heldSentence(view, plan, bar)}</p>
+      <Say text={barLikeText(view, plan, bar.step)} />
       {hoursKey !== undefined && bar.verdict === 'unknown' ? (
         <p>{words.sentence('daysscreen.barUnknown')}</p>
       ) : rows.length === 0 ? (
@@ -64,6 +66,8 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
     </div>
   )
 }
+
+const Say = ({ text }: { readonly text: string | undefined }) => (text === undefined ? null : <p>{text}</p>)
 
 const rungData = ({ grit, areaM2, hoursPerM2 }: LadderRung) => ({
   grit,
@@ -134,6 +138,7 @@ const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps)
         })}
       </p>
       <p>{words.sentence('daysscreen.forSheet', { name: sheet })}</p>
+      <Say text={hourLikeText(view, hours, minute)} />
       <HourFigures {...{ view, plan, minute }} place={hours.place} />
       {rows.length === 0 ? (
         <p>{words.sentence('daysscreen.hourUnknown')}</p>

@@ -9,6 +9,7 @@ import { stepOf } from '../today/today-state.ts'
 import { ChartKey } from './chart-key.tsx'
 import type { Chosen } from './chosen.ts'
 import { HandsRow } from './hands-row.tsx'
+import { HorizonKey, HorizonLine, HorizonSay } from './horizon-mark.tsx'
 import { NextHours } from './next-hours.tsx'
 import type { ShownDay } from './shown-days.ts'
 import { WeatherChart } from './weather-chart.tsx'
@@ -48,11 +49,13 @@ export const ZoneChart = (props: ZoneChartProps) => {
   return (
     <>
       <NextHours {...{ view, plan, within }} zones={busy.flatMap(({ zone }) => zone || [])} />
+      <HorizonSay {...{ view, plan, within }} />
       <div className="days-chart">
         <div className="days-shade" aria-hidden="true">
           <Nights days={days} span={span} />
         </div>
         {chosen?.kind === 'hour' ? <AskedHour minute={chosen.minute} span={span} /> : null}
+        <HorizonLine {...{ plan, within }} />
         {here ? (
           <div className="days-now">
             <NowLine {...span} nowMs={nowMs} />
@@ -104,6 +107,7 @@ export const ZoneChart = (props: ZoneChartProps) => {
         {kinds.length === 0 ? null : <HoursKey used={kinds} />}
         <ChartKey rows={busy} />
         <WeatherKey hours={weatherHours(plan, within)} words={words} />
+        <HorizonKey {...{ plan, within }} />
       </div>
       {quiet.length === 0 ? null : (
         <p className="days-quiet">

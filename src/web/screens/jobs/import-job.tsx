@@ -27,9 +27,9 @@ export type JobImport = {
 
 export function useJobImport(device: Device, go: (href: string) => void): JobImport {
   const [state, setState] = useState<State>({ kind: 'still' })
-  const take = async ({ raw, weather }: Extract<JobRead, { readonly ok: true }>): Promise<void> => {
+  const take = async ({ raw, weathers }: Extract<JobRead, { readonly ok: true }>): Promise<void> => {
     try {
-      const id = await createJob(device, { raw, weather })
+      const id = await createJob(device, { raw, weathers })
       go(`/job/${id}/today`)
     } catch (error) {
       const code = error instanceof Error ? error.message : 'web.deviceFault'

@@ -135,6 +135,10 @@ const linked = ({ name, bytes }: Pick<Paper, 'name' | 'bytes'>): Made => ({
 async function jobFiles(view: JobView): Promise<readonly Made[]> {
   const { id, raw } = view
   const document = linked({ name: `${id}.json`, bytes: new TextEncoder().encode(writeJson(raw)) })
-  const weather = await view.weatherFile()
-  return weather ? [document, linked({ name: `${id}.weather.csv`, bytes: weather })] : [document]
+  const [weather, typical] = [await view.weatherFile('hash'), await view.weatherFile('typicalHash')]
+  return [
+    document,
+    ...(weather ? [linked({ name: `${id}.weather.csv`, bytes: weather })] : []),
+    ...(typical ? [linked({ name: `${id}.typical.csv`, bytes: typical })] : []),
+  ]
 }
