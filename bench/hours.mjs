@@ -6,26 +6,31 @@
 
 import {
   airUnder,
+  beamOnFaces,
   commonLimits,
+  daylight,
+  lightLimits,
   lightOn,
   paintableHours,
   shelterLight,
+  skinLimits,
   skinTemperature,
   skyHeats,
   skyLight,
   solidSkin,
   usualAlbedo,
   usualFilm,
+  usualStopHours,
 } from '#core/climate'
 import { cureTable, hoursToRun } from '#core/cure'
 import { measurePair, table } from './harness.mjs'
 import { facesOf, place, series } from './made-year.mjs'
 
 /**
- * Most calibration loops that the year may take: it takes 121, about 300 ms or eleven times the skins alone; twice as many
+ * Most calibration loops that the year may take: it takes some 150, or 13 times the skins alone; twice as many
  * where other work shares the machine.
  */
-const most = 240
+const most = 300
 const zones = 12
 const products = 6
 const mostHoursAfter = 48
@@ -39,8 +44,8 @@ const build = solidSkin({ thicknessM: 0.008, behind: 'bare' })
 function skins() {
   const light = skyLight({ series, place })
   const skyHeatWm2 = skyHeats(series)
-  return Array.from({ length: zones }, (_, zone) =>
-    skinTemperature({
+  return Array.from({ length: zones }, (_, zone) => ({
+    surfaceC: skinTemperature({
       series,
       lightWm2: lightOn(light, { faces: facesOf(zone), albedo: usualAlbedo, under: shelterLight.open }),
       skyHeatWm2,
@@ -51,13 +56,21 @@ function skins() {
       build,
       backC: series.airC,
     }),
-  )
+    beamWm2: beamOnFaces(light, facesOf(zone)),
+  }))
 }
 
 function year() {
   const inside = airUnder({ series, shelter: 'open' })
   const counts = { go: 0, risky: 0, no: 0, unknown: 0 }
-  for (const surfaceC of skins()) {
+  const { darkHours, toSunsetHours } = daylight({ series, place })
+  const light = lightLimits({
+    hours: series.hours,
+    darkHours,
+    pastStopHours: toSunsetHours.map((left) => usualStopHours - left),
+    eveningEffect: 'risky',
+  })
+  for (const { surfaceC, beamWm2 } of skins()) {
     for (let product = 0; product < products; product += 1) {
       const clock = cureTable([
         { airC: 10, hours: 10 + product },
@@ -65,15 +78,17 @@ function year() {
         { airC: 30, hours: 2 + product },
       ])
       const hoursAfter = hoursToRun({ table: clock, airC: inside.airC, most: mostHoursAfter })
+      const air = { airLeastC: 5 + product, airMostC: 30 + product }
       const limits = {
         ...commonLimits,
-        airLeastC: 5 + product,
-        airMostC: 30 + product,
+        ...air,
+        ...skinLimits(air),
         humidityMost: 0.75 + product / 50,
         hoursAfter,
         openToSky: true,
       }
-      for (const { verdict } of paintableHours({ series: inside, surfaceC, limits })) counts[verdict] += 1
+      const asked = { series: inside, surfaceC, beamWm2, light, limits }
+      for (const { verdict } of paintableHours(asked)) counts[verdict] += 1
     }
   }
   // A year in which every hour has the same verdict would measure little.

@@ -10,6 +10,7 @@ import {
   dewPoints,
   inventWeather,
   paintableHours,
+  skinLimits,
   skinTemperature,
   skyHeats,
   skyLight,
@@ -74,7 +75,8 @@ function deckSkin(series: HourlySeries, of: SampleWeather['of']): Float64Array {
 
 /** Verdicts of an open hull for 10 to 32 °C and the common limits, no hours after. */
 function openHours(series: HourlySeries, of: SampleWeather['of']): readonly HourVerdict[] {
-  const limits = { ...commonLimits, airLeastC: 10, airMostC: 32, hoursAfter: 0, openToSky: true }
+  const air = { airLeastC: 10, airMostC: 32 }
+  const limits = { ...commonLimits, ...air, ...skinLimits(air), hoursAfter: 0, openToSky: true }
   const surfaceC = deckSkin(series, of)
   return paintableHours({ series: airUnder({ series, shelter: 'open' }), surfaceC, limits })
 }

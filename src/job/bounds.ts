@@ -3,6 +3,8 @@
 export const percent = { least: 0, most: 1 } as const
 /** What paint is ever put on in. */
 export const air = { least: -40, most: 60 } as const
+/** What a painted skin ever stands at: a dark deck in the sun. */
+export const skin = { least: -40, most: 100 } as const
 export const density = { least: 300, most: 3000 } as const
 /** 0.05 to 100 m² a litre. */
 export const spread = { least: 50, most: 100_000 } as const

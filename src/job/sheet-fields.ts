@@ -1,5 +1,5 @@
 /** Cells of a product data sheet: what people copy from the can. The catalogue's generic sheets have the same. */
-import { air, density, film, percent, spread } from './bounds.ts'
+import { air, density, film, percent, skin, spread } from './bounds.ts'
 import type { Fields } from './field.ts'
 
 /** Coating families, as `catalogue/` knows them; hatching and rules follow the family. */
@@ -73,6 +73,8 @@ export const sheetFields = {
   },
   airLeast: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'Coldest air to apply in.' },
   airMost: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'Warmest air to apply in.' },
+  skinLeast: { kind: 'quantity', dimension: 'temperature', ...air, doc: 'Coldest surface to apply on.' },
+  skinMost: { kind: 'quantity', dimension: 'temperature', ...skin, doc: 'Hottest surface to apply on.' },
   humidityMost: { kind: 'quantity', dimension: 'share', ...percent, doc: 'Highest relative humidity.' },
   dewMargin: {
     kind: 'quantity',

@@ -51,6 +51,14 @@ export const yardFields = {
         choices: ['none', 'Hong Kong', 'San Joaquin Valley', 'US guideline', 'Ventura County'],
         doc: 'Whose limits for solvent in coatings are shown; which hold is for local law to say.',
       },
+      lamps: {
+        kind: 'yesno',
+        doc: 'Lamps light the work after dark; left out, they do in a shed and nowhere else.',
+      },
+      eveningStop: {
+        kind: 'timeOfDay',
+        doc: 'In the open no paint goes on after this, local time; left out, the last 2 h before sunset are a risk.',
+      },
       heater: {
         kind: 'choice',
         choices: ['none', 'electric', 'vented', 'unvented flame'],

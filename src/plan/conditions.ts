@@ -5,18 +5,23 @@ import {
   dewPoint,
   type HourlySeries,
   hourMs,
+  type LightLimits,
   type PaintLimits,
   paintableHours,
   type Shelter,
   shelterNotes,
   shelters,
+  skinAllowanceK,
+  skinLimits,
 } from '#core/climate'
 import { hoursToRun } from '#core/cure'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
 import { PLANNING_AIR_C } from './air-at.ts'
+import { eveningStops, hoursLight, lampsOver, lightLimitsUnder, lightNotes } from './hours-light.ts'
 import type { Runner, Stage } from './remember.ts'
 import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-skin.ts'
+import { type OpenSun, openSun } from './skins/open-sun.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { roofedSkin } from './skins/roofed-skin.ts'
 import { skinPlaceOf } from './skins/skin-places.ts'
@@ -64,16 +69,20 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
   })
   const asked = new Set<SkinPlace>(['boat', ...questions.map((question) => question.place)])
   const skin = skinsOf(run, { ...input, weather })
-  const airs = [...asked].map((name) => run(airStage(name), { weather, place, surfaceC: skin.of(name) }))
+  const airs = [...asked].map((name) =>
+    run(airStage(name), { weather, place, surfaceC: skin.of(name), sun: skin.sunOf(name) }),
+  )
+  const light = lightOver(run, { weather, place })
   const zones = questions.map((question) => {
     const air = airs.find((one) => one.place === question.place)!
-    return run(hoursStage(question.key), { question, air })
+    return run(hoursStage(question.key), { question, air, light: light(air) })
   })
   return run(conditions, {
     weather,
     typicalYear,
     place,
     sky: skin.sky,
+    skinless: run(skinlessSheets, { sheets: input.buildUps.sheets }),
     ...numbered('air', airs),
     ...numbered('zone', zones),
   })
@@ -97,7 +106,11 @@ const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, 
 type Skins = {
   readonly sky: OpenSky
   readonly of: (name: SkinPlace) => Float64Array
+  readonly sunOf: (name: SkinPlace) => OpenSun
 }
+
+/** No sun comes through a cloth or a roof. */
+const noSun: OpenSun = {}
 
 /** In the open every side has its own skin; the boat as a whole is told by its deck, under a roof all of it. */
 function skinsOf(
@@ -111,24 +124,36 @@ function skinsOf(
   const indoors = () => roofed('indoors', place.shelter === 'heated shed' ? place.shelter : 'shed')
   const { shelter } = place
   if (shelter !== 'open')
-    return { sky, of: (name) => (name === 'indoors' ? indoors() : roofed('boat', shelter)) }
+    return {
+      sky,
+      of: (name) => (name === 'indoors' ? indoors() : roofed('boat', shelter)),
+      sunOf: () => noSun,
+    }
   const faces = run(placeFaces, {
     hull,
     rake: boat.transomRake,
     camber: camberOverBeam(zones, boat),
   })
   const { bowBearing } = place
-  const of = (name: SkinPlace) =>
-    name === 'indoors'
-      ? indoors()
-      : run(openSkin(name === 'boat' ? 'deck' : name), {
-          weather,
-          sky,
-          faces,
-          bowBearing,
-          laminate,
-        })
-  return { sky, of }
+  const asked = { weather, sky, faces, bowBearing, laminate }
+  const outdoors = (name: Exclude<SkinPlace, 'indoors'>) => (name === 'boat' ? 'deck' : name)
+  return {
+    sky,
+    of: (name) => (name === 'indoors' ? indoors() : run(openSkin(outdoors(name)), asked)),
+    sunOf: (name) => (name === 'indoors' ? noSun : run(openSun(outdoors(name)), asked)),
+  }
+}
+
+/** Dark wherever no lamp is, and the evening under the sky. */
+function lightOver(
+  run: Runner,
+  { weather, place }: Pick<ConditionsInput, 'place'> & { readonly weather: HourlySeries },
+): (air: PlaceAir) => LightLimits {
+  const { latitude, longitude, lamps, eveningStop, timeZone } = place
+  const light = run(hoursLight, { weather, latitude, longitude })
+  const evening = run(eveningStops, { weather, light, eveningStop, timeZone })
+  return ({ shelter }) =>
+    run(lightLimitsUnder(shelter), { weather, light, evening, lit: lampsOver(shelter, lamps) })
 }
 
 type Together = {
@@ -136,11 +161,13 @@ type Together = {
   readonly typicalYear: boolean
   readonly place: Work['place']
   readonly sky: OpenSky
+  /** Names of the sheets that do not tell how warm the skin may be. */
+  readonly skinless: readonly string[]
 } & Readonly<Record<string, unknown>>
 
 const conditions: Stage<Together, Conditions> = {
   name: 'conditions',
-  run: ({ weather, typicalYear, place, sky, ...parts }) => {
+  run: ({ weather, typicalYear, place, sky, skinless, ...parts }) => {
     const firstMinute = weather.startMs / 60_000
     return {
       zones: named<ZoneHours>('zone', parts),
@@ -153,6 +180,8 @@ const conditions: Stage<Together, Conditions> = {
         ...(typicalYear ? [typicalNote(weather)] : []),
         ...gapNotes(weather),
         ...placeNotes(place),
+        ...lightNotes(place),
+        ...skinlessNotes(skinless),
       ],
     }
   },
@@ -170,6 +199,25 @@ const skyHours = (weather: HourlySeries): SkyHours => ({
 const named = <T>(name: string, parts: Readonly<Record<string, unknown>>): readonly T[] =>
   Object.entries(parts).flatMap(([key, part]) => (key.startsWith(`${name} `) ? [part as T] : []))
 
+/** Sheets that leave the skin out: theirs is judged by the air they allow. */
+const skinlessSheets: Stage<Pick<BuildUps, 'sheets'>, readonly string[]> = {
+  name: 'conditions skin limits',
+  run: ({ sheets }) =>
+    sheets.filter(({ skinLeastC, skinMostC }) => !skinLeastC || !skinMostC).map(({ name }) => name),
+}
+
+function skinlessNotes(names: readonly string[]): readonly Note[] {
+  if (names.length === 0) return []
+  return [
+    {
+      code: 'conditions.skinFromAir',
+      severity: 'assumed',
+      data: { names: names.join(', '), allowanceK: skinAllowanceK },
+      source: 'assumed',
+    },
+  ]
+}
+
 /** What one product asks of the hours at one place. */
 type Question = {
   readonly key: string
@@ -177,6 +225,10 @@ type Question = {
   readonly sheet: string
   readonly airLeastC: number
   readonly airMostC: number
+  readonly skinLeastC: number
+  readonly skinCoolC: number
+  readonly skinWarmC: number
+  readonly skinMostC: number
   readonly humidityMost: number
   readonly dewMarginK: number
   readonly dryToDew: ResolvedSheet['clocks']['dryToDew']
@@ -208,6 +260,12 @@ const questionOf = (sheet: ResolvedSheet, place: SkinPlace): Question => ({
   sheet: sheet.id,
   airLeastC: sheet.airLeastC.value,
   airMostC: sheet.airMostC.value,
+  ...skinLimits({
+    airLeastC: sheet.airLeastC.value,
+    airMostC: sheet.airMostC.value,
+    skinLeastC: sheet.skinLeastC?.value,
+    skinMostC: sheet.skinMostC?.value,
+  }),
   humidityMost: sheet.humidityMost.value,
   dewMarginK: sheet.dewMarginK.value,
   dryToDew: sheet.clocks.dryToDew,
@@ -218,6 +276,7 @@ type PlaceAir = {
   readonly shelter: Shelter
   readonly inside: HourlySeries
   readonly surfaceC: Float64Array
+  readonly sun: OpenSun
   readonly hours: AirHours
 }
 
@@ -225,20 +284,22 @@ type AirInput = {
   readonly weather: HourlySeries
   readonly place: Work['place']
   readonly surfaceC: Float64Array
+  readonly sun: OpenSun
 }
 
 /** Loose parts are done under a roof whatever stands over the boat. */
 const airStage = (name: SkinPlace): Stage<AirInput, PlaceAir> => ({
   name: `conditions air ${name}`,
-  run: ({ weather, place, surfaceC }) => {
+  run: ({ weather, place, surfaceC, sun }) => {
     const shelter: Shelter = name !== 'indoors' || place.shelter === 'heated shed' ? place.shelter : 'shed'
     const inside = airUnder({ series: weather, shelter })
-    return { place: name, shelter, inside, surfaceC, hours: airHours(name, { shelter, inside, surfaceC }) }
+    const hours = airHours(name, { shelter, inside, surfaceC, sun })
+    return { place: name, shelter, inside, surfaceC, sun, hours }
   },
   fresh: true,
 })
 
-function airHours(key: SkinPlace, air: Pick<PlaceAir, 'shelter' | 'inside' | 'surfaceC'>): AirHours {
+function airHours(key: SkinPlace, air: Omit<PlaceAir, 'place' | 'hours'>): AirHours {
   const { inside } = air
   return {
     key,
@@ -247,6 +308,7 @@ function airHours(key: SkinPlace, air: Pick<PlaceAir, 'shelter' | 'inside' | 'su
     airC: Array.from(inside.airC),
     humidityShare: Array.from(inside.humidityShare),
     surfaceC: Array.from(air.surfaceC),
+    ...(air.sun.warmestC ? { warmestC: Array.from(air.sun.warmestC) } : {}),
     dewC: Array.from(inside.airC, (airC, hour) => dewOf(airC, inside.humidityShare[hour] ?? Number.NaN)),
   }
 }
@@ -254,14 +316,24 @@ function airHours(key: SkinPlace, air: Pick<PlaceAir, 'shelter' | 'inside' | 'su
 const dewOf = (airC: number, humidityShare: number): number =>
   Number.isNaN(airC + humidityShare) ? Number.NaN : dewPoint({ airC, humidityShare })
 
-const hoursStage = (
-  key: string,
-): Stage<{ readonly question: Question; readonly air: PlaceAir }, ZoneHours> => ({
+type HoursInput = {
+  readonly question: Question
+  readonly air: PlaceAir
+  readonly light: LightLimits
+}
+
+const hoursStage = (key: string): Stage<HoursInput, ZoneHours> => ({
   name: `conditions hours ${key}`,
-  run: ({ question, air }) => {
+  run: ({ question, air, light }) => {
     const after = hoursAfter(question, air.inside)
     const limits = limitsOf(question, air, after)
-    const judged = paintableHours({ series: air.inside, surfaceC: air.surfaceC, limits })
+    const judged = paintableHours({
+      series: air.inside,
+      surfaceC: air.surfaceC,
+      ...air.sun,
+      light,
+      limits,
+    })
     return {
       key,
       sheet: question.sheet,
@@ -279,6 +351,10 @@ const limitsOf = (question: Question, air: PlaceAir, after: readonly number[]): 
   ...commonLimits,
   airLeastC: question.airLeastC,
   airMostC: question.airMostC,
+  skinLeastC: question.skinLeastC,
+  skinCoolC: question.skinCoolC,
+  skinWarmC: question.skinWarmC,
+  skinMostC: question.skinMostC,
   humidityMost: question.humidityMost,
   dewMarginK: question.dewMarginK,
   hoursAfter: after,

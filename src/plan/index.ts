@@ -1,6 +1,6 @@
 /** The road a job travels: from the document to days, stores, money and cautions. */
 
-export { limitNote } from '#core/climate'
+export { limitNote, skinLimits } from '#core/climate'
 export {
   type SuggestInput,
   type Suggestions,

@@ -251,6 +251,9 @@ export type ResolvedSheet = {
   readonly clocks: Readonly<Partial<Record<ClockName, Sure<CureTable>>>>
   readonly airLeastC: Sure<number>
   readonly airMostC: Sure<number>
+  /** Of the surface itself; absent where neither sheet tells them. */
+  readonly skinLeastC?: Sure<number>
+  readonly skinMostC?: Sure<number>
   readonly humidityMost: Sure<number>
   readonly dewMarginK: Sure<number>
   readonly flashPointC?: Sure<number>
@@ -422,6 +425,8 @@ export type AirHours = {
   readonly humidityShare: readonly number[]
   readonly surfaceC: readonly number[]
   readonly dewC: readonly number[]
+  /** The warmer of two sides; only where `surfaceC` is the colder of them. */
+  readonly warmestC?: readonly number[]
 }
 /** Rain and wind in the open, hour by hour; a column that the weather does not have is empty, an unknown hour NaN. */
 export type SkyHours = {

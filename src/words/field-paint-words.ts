@@ -57,6 +57,14 @@ export const paintFields: FieldWords = {
     fullCure: ['Full cure', 'When it is as hard as it will be, with the temperature.'],
     airLeast: ['Coldest air', 'Below this the sheet does not allow it to be applied.'],
     airMost: ['Warmest air', 'Above this the sheet does not allow it to be applied.'],
+    skinLeast: [
+      'Coldest surface',
+      'Left out, a surface colder than the coldest air is a risk, and too cold 5 K under it.',
+    ],
+    skinMost: [
+      'Hottest surface',
+      'Left out, a surface warmer than the warmest air is a risk, and too hot 5 K over it.',
+    ],
     humidityMost: ['Highest humidity', 'Above this the sheet does not allow it to be applied.'],
     dewMargin: [
       'Margin over dew',

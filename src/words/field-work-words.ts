@@ -30,6 +30,11 @@ const work: FieldWords = {
       'Limits for solvent',
       'Whose limits are shown beside what you put on; which hold for you is for local law to say.',
     ],
+    lamps: ['Lamps', 'Whether the work is lit after dark; left out, it is in a shed and nowhere else.'],
+    eveningStop: [
+      'Evening stop',
+      'In the open no paint goes on after it, by the clock of the place; left out, the last two hours before sunset are a risk.',
+    ],
     heater: ['Heater', 'An open flame gives off water, and has no place near solvent.'],
   },
   people: {

@@ -98,7 +98,13 @@ const hours: Readonly<Record<string, string>> = {
   'conditions.printThrough':
     '{name}, {colour}: in the sun of the weather at hand ({hottestAtMs}) the skin gets to {hottestC}, {verdict, select, over {far past} other {past}} where polyester laminates begin to soften, {softensC}. The weave and the edges of repairs may print through the gloss. {remedy, select, colour {A colour that takes in at most {coolShare} of the sun stays under it; else let} other {Let}} repairs cure warm and for long before the last block, and ask the maker of the resin what it stands.',
   'conditions.placeUnknown':
-    'Latitude and longitude of the place are missing, so the sun is not reckoned with. Add them.',
+    'Latitude and longitude of the place are missing, so neither sun nor dark is reckoned with. Add them.',
+  'conditions.lampsAssumed':
+    'Nobody said whether lamps light the work: {lamps, select, yes {taken as lit, so paint may go on in the dark} other {taken as unlit, so no paint goes on between civil dusk and dawn}}. Say it at the place.',
+  'conditions.stopAssumed':
+    'No evening stop is set: in the open the last {stopHours} before sunset are a risk, as is common practice, since the skin cools fast under a clear evening sky. Set the time at the place.',
+  'conditions.skinFromAir':
+    '{names}: no limits for the surface itself are given, so colder or warmer than the air may be it is a risk, and from {allowanceK} further on no coat goes on. The sheet may tell both.',
   'calendar.nobodyWorks':
     'No shift is given, so nobody works and nothing can be planned. Add who works when.',
   'calendar.unknownTimeZone':

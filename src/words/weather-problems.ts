@@ -118,6 +118,15 @@ export const weatherProblems: Readonly<Record<string, string>> = {
   'climate.limitAirLeast': 'The air is too cold: {hadC}, at least {neededC} is needed.',
   'climate.limitAirLeastUnknown': 'The air temperature is not known; at least {neededC} is needed.',
   'climate.limitAirMost': 'The air is too warm: {hadC}, at most {neededC} is allowed.',
+  'climate.limitSkinLeast':
+    'The surface itself is {hadC}; under {neededC} {effect, select, no {the film sets too slowly} other {it is a risk, as the sheet allows no colder air}}.',
+  'climate.limitSkinMost':
+    'The surface itself is {hadC}; over {neededC} {effect, select, no {solvent boils out and the film sets before it levels} other {it is a risk, as the sheet allows no warmer air}}.',
+  'climate.limitHotSun':
+    'The sun stands on this side and has warmed it {hadK} over the air; from {neededK} on it is a risk. Follow the shade round the boat.',
+  'climate.limitDark': 'It is dark, {hadHours} from daylight, and no lamps are told of.',
+  'climate.limitEvening':
+    'The hour ends {hadHours} past the evening stop{effect, select, no {} other {, as it is taken where nobody set one}}.',
   'climate.limitHumidity': 'The air is too humid: {hadShare}, at most {neededShare} is allowed.',
   'climate.limitHumidityUnknown': 'The humidity is not known; at most {neededShare} is allowed.',
   'climate.limitDewMargin':

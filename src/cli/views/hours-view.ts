@@ -1,5 +1,5 @@
 /** Paintable hours: for each product and place the runs of go hours, and the limits that shut the rest. */
-import { type BehindSpread, likeDaysOf, originOf, type Plan, type ZoneHours } from '#plan'
+import { type BehindSpread, likeDaysOf, limitNote, originOf, type Plan, type ZoneHours } from '#plan'
 import type { Words } from '#words'
 import { section, table } from './table.ts'
 
@@ -112,6 +112,7 @@ export const hoursJson = (plan: Plan, behind: BehindSpread | undefined) => ({
     goHours: countOf(zone, 'go'),
     verdicts: zone.verdicts,
     ...(zone.goOnDays ? { goOnDays: zone.goOnDays } : {}),
+    shut: shutHours(zone),
     runs: runsOfGo(zone).map((run) => ({ startAtMs: run.startMinute * 60_000, hours: run.hours })),
   })),
 })
@@ -130,3 +131,15 @@ function horizonJson({ conditions }: Plan, behind: BehindSpread) {
     spread: { firstAtMs: spreadMinute * 60_000, ...spread },
   }
 }
+/** Hours in which limits fail, each limit with what it needs and what there is, the unit in the key. */
+const shutHours = ({ firstMinute, failing }: ZoneHours) =>
+  failing.flatMap((limits, hour) =>
+    limits.length === 0
+      ? []
+      : [
+          {
+            startAtMs: (firstMinute + hour * 60) * 60_000,
+            limits: limits.map((one) => ({ limit: one.limit, ...limitNote(one).data })),
+          },
+        ],
+  )

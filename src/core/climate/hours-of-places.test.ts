@@ -1,7 +1,7 @@
 /** Verdicts where the sun goes other ways: past the circles, and south of the line. */
 import { describe, expect, it } from 'vitest'
 import { fairWeather } from './fair-weather.ts'
-import { commonLimits } from './paint-limits.ts'
+import { commonLimits, skinLimits } from './paint-limits.ts'
 import { paintableHours } from './paintable.ts'
 import { usualFilm } from './skin/film.ts'
 import { solidSkin } from './skin/skin-build.ts'
@@ -43,11 +43,12 @@ function yard({ latitude, startMs, humidity = 0.55 }: Yard) {
       build: solidSkin({ thicknessM: 0.007, behind: 'bare' }),
       backC: series.airC,
     })
+  const air = { airLeastC: 10, airMostC: 30 }
   const verdicts = (surfaceC: Float64Array) =>
     paintableHours({
       series,
       surfaceC,
-      limits: { ...commonLimits, airLeastC: 10, airMostC: 30, hoursAfter: 0, openToSky: true },
+      limits: { ...commonLimits, ...air, ...skinLimits(air), hoursAfter: 0, openToSky: true },
     }).map(({ verdict }) => verdict)
   return { light, skinOf, verdicts }
 }

@@ -6,6 +6,11 @@ import { limitUnits } from './paint-limits.ts'
 const codes: Readonly<Record<Limit, string>> = {
   airLeast: 'climate.limitAirLeast',
   airMost: 'climate.limitAirMost',
+  skinLeast: 'climate.limitSkinLeast',
+  skinMost: 'climate.limitSkinMost',
+  hotSun: 'climate.limitHotSun',
+  dark: 'climate.limitDark',
+  evening: 'climate.limitEvening',
   humidity: 'climate.limitHumidity',
   dewMargin: 'climate.limitDewMargin',
   wetSince: 'climate.limitWetSince',

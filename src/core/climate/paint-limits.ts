@@ -4,6 +4,16 @@ export type PaintLimits = {
   /** Coldest and warmest air to apply in, °C, both included. */
   readonly airLeastC: number
   readonly airMostC: number
+  /** Skin under which and over which an hour is lost, °C. */
+  readonly skinLeastC: number
+  readonly skinMostC: number
+  /** Skin under which and over which it is a risk, °C: the same where a sheet tells the skin. */
+  readonly skinCoolC: number
+  readonly skinWarmC: number
+  /** A side that the sun stands on is a risk when its skin is warmer over the air than this, K. */
+  readonly sunnyOverAirK: number
+  /** Sunbeam on the side from which the sun stands on it, W/m². */
+  readonly sunnyBeamWm2: number
   /** Highest relative humidity to apply in, 0..1, included. */
   readonly humidityMost: number
   /** Least distance of the surface over the dew point, K, through the hour and `hoursAfter`. */
@@ -28,11 +38,15 @@ export type PaintLimits = {
 
 /**
  * What holds for every sheet unless it says otherwise. Dew margin 3 K: ISO 8502-4. Highest humidity 85 %:
- * commercial data sheets. Wind for gloss 4 and 6 m/s, chance of rain 20 and 50 %, and an hour dry at 3 K after a
- * wet night: common practice, assumed.
+ * commercial data sheets. Wind for gloss 4 and 6 m/s, chance of rain 20 and 50 %, an hour dry at 3 K after a
+ * wet night, and a side in the sun left alone when it is 5 K over the air (follow the shade round the boat): common
+ * practice, assumed. Sunshine is a beam of over 120 W/m²: WMO-No. 8, part I, chapter 8; that the beam on the side
+ * itself is asked for is ours.
  */
 export const commonLimits = {
   humidityMost: 0.85,
+  sunnyOverAirK: 5,
+  sunnyBeamWm2: 120,
   dewMarginK: 3,
   windGoMps: 4,
   windNoMps: 6,
@@ -42,9 +56,43 @@ export const commonLimits = {
   dryMarginK: 3,
 } as const
 
+/**
+ * A sheet that tells only its air: a skin colder or warmer than the air may be is a risk, and lost from so much further
+ * on, K. Assumed: sheets that tell both mostly have the same figures, or the skin's 5 K inside those of the air.
+ */
+export const skinAllowanceK = 5
+
+/**
+ * Limits of the skin.
+ * @param sheet what the sheet tells of air and of the surface, °C. @returns by the surface where it is told, else by the
+ * air, see `skinAllowanceK`.
+ */
+export function skinLimits(sheet: {
+  readonly airLeastC: number
+  readonly airMostC: number
+  readonly skinLeastC?: number | undefined
+  readonly skinMostC?: number | undefined
+}): Pick<PaintLimits, 'skinLeastC' | 'skinCoolC' | 'skinWarmC' | 'skinMostC'> {
+  const { airLeastC, airMostC, skinLeastC, skinMostC } = sheet
+  return {
+    skinLeastC: skinLeastC ?? airLeastC - skinAllowanceK,
+    skinCoolC: skinLeastC ?? airLeastC,
+    skinWarmC: skinMostC ?? airMostC,
+    skinMostC: skinMostC ?? airMostC + skinAllowanceK,
+  }
+}
+
+/** Where nobody has set an evening stop, painting in the open stops so long before sunset, h. Common practice, assumed. */
+export const usualStopHours = 2
+
 export type Limit =
   | 'airLeast'
   | 'airMost'
+  | 'skinLeast'
+  | 'skinMost'
+  | 'hotSun'
+  | 'dark'
+  | 'evening'
   | 'humidity'
   | 'dewMargin'
   | 'wetSince'
@@ -56,6 +104,11 @@ export type Limit =
 export const limitUnits: Readonly<Record<Limit, 'C' | 'share' | 'K' | 'hours' | 'mps' | 'mm'>> = {
   airLeast: 'C',
   airMost: 'C',
+  skinLeast: 'C',
+  skinMost: 'C',
+  hotSun: 'K',
+  dark: 'hours',
+  evening: 'hours',
   humidity: 'share',
   dewMargin: 'K',
   wetSince: 'hours',

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { dewPoint } from './dew-point.ts'
 import { fairWeather, without } from './fair-weather.ts'
 import type { FailingLimit, PaintLimits } from './paint-limits.ts'
-import { commonLimits } from './paint-limits.ts'
+import { commonLimits, skinLimits } from './paint-limits.ts'
 import { paintableHours } from './paintable.ts'
 import { runsOf } from './runs-of.ts'
 import type { HourlySeries } from './series.ts'
@@ -13,6 +13,10 @@ const limits: PaintLimits = {
   ...commonLimits,
   airLeastC: 10,
   airMostC: 32,
+  skinLeastC: -10,
+  skinCoolC: -10,
+  skinWarmC: 60,
+  skinMostC: 60,
   hoursAfter: 0,
   openToSky: true,
   dryHours: 0,
@@ -93,6 +97,86 @@ describe('the limits of one hour', () => {
     expect(only(fairWeather(1), {}, [])?.failing).toEqual([
       { limit: 'dewMargin', effect: 'unknown', needed: 3, had: null, inHours: 0 },
     ])
+  })
+})
+
+describe('the skin itself', () => {
+  const skins = { skinLeastC: 5, skinCoolC: 10, skinWarmC: 30, skinMostC: 35 }
+
+  it('is a risk past the first limit to the cold or the heat, and lost past the second', () => {
+    const at = (surfaceC: number) => only(fairWeather(1, { humidityShare: [0.2] }), skins, [surfaceC])
+    expect(at(9.5)).toEqual(fails({ limit: 'skinLeast', effect: 'risky', needed: 10, had: 9.5 }))
+    expect(at(4)).toEqual(fails({ limit: 'skinLeast', effect: 'no', needed: 5, had: 4 }))
+    expect(at(5)?.verdict).toBe('risky')
+    expect([10, 30].map((surfaceC) => at(surfaceC)?.verdict)).toEqual(['go', 'go'])
+    expect(at(32)).toEqual(fails({ limit: 'skinMost', effect: 'risky', needed: 30, had: 32 }))
+    expect(at(35)?.verdict).toBe('risky')
+    expect(at(45)).toEqual(fails({ limit: 'skinMost', effect: 'no', needed: 35, had: 45 }))
+  })
+
+  it('of two sides is judged cold by the colder and hot by the warmer', () => {
+    const both = paintableHours({
+      series: fairWeather(1, { humidityShare: [0.2] }),
+      surfaceC: [9],
+      warmestC: [36],
+      limits: { ...limits, ...skins },
+    })
+    expect(both[0]?.failing.map(({ limit, had }) => [limit, had])).toEqual([['skinLeast', 9]])
+    const warm = paintableHours({
+      series: fairWeather(1, { humidityShare: [0.2] }),
+      surfaceC: [20],
+      warmestC: [36],
+      limits: { ...limits, ...skins },
+    })
+    expect(warm[0]?.failing).toEqual([{ limit: 'skinMost', effect: 'no', needed: 35, had: 36, inHours: 0 }])
+  })
+
+  it('follows the air where the sheet does not tell it', () => {
+    const air = { airLeastC: 8, airMostC: 30 }
+    expect(skinLimits(air)).toEqual({ skinLeastC: 3, skinCoolC: 8, skinWarmC: 30, skinMostC: 35 })
+    expect(skinLimits({ ...air, skinLeastC: 10, skinMostC: 28 })).toEqual({
+      skinLeastC: 10,
+      skinCoolC: 10,
+      skinWarmC: 28,
+      skinMostC: 28,
+    })
+  })
+})
+
+describe('the sun on a side', () => {
+  const sunny = (beamWm2: number, surfaceC: number) =>
+    paintableHours({ series: fairWeather(1), surfaceC: [surfaceC], beamWm2: [beamWm2], limits })[0]
+
+  it('is a risk when it has warmed the skin over the air, and none while the skin is cool or the sun away', () => {
+    expect(sunny(500, 26)).toEqual(fails({ limit: 'hotSun', effect: 'risky', needed: 5, had: 6 }))
+    expect(sunny(500, 25)?.verdict).toBe('go')
+    expect(sunny(120, 30)?.verdict).toBe('go')
+    expect(sunny(0, 40)?.verdict).toBe('go')
+  })
+})
+
+describe('dark and evening', () => {
+  const unlit = [
+    undefined,
+    { verdict: 'risky', failing: [{ limit: 'evening', effect: 'risky', needed: 0, had: 1, inHours: 0 }] },
+  ] as const
+
+  it('stand behind what else fails, and alone where nothing does', () => {
+    const fair = paintableHours({
+      series: fairWeather(2),
+      surfaceC: [20, 20],
+      light: unlit,
+      limits,
+    })
+    expect(fair.map(({ verdict }) => verdict)).toEqual(['go', 'risky'])
+    const cold = paintableHours({
+      series: fairWeather(2, { airC: [20, 5] }),
+      surfaceC: [20, 20],
+      light: unlit,
+      limits,
+    })
+    expect(cold[1]?.verdict).toBe('no')
+    expect(cold[1]?.failing.map(({ limit }) => limit)).toEqual(['airLeast', 'evening'])
   })
 })
 

@@ -3,6 +3,7 @@
  * First version: the caller gives the surface temperature.
  */
 import { dewPoints } from './dew-points.ts'
+import type { LightLimits } from './light-limits.ts'
 import type { FailingLimit, HourVerdict, Limit, PaintLimits, Verdict } from './paint-limits.ts'
 import { limitRounding } from './paint-limits.ts'
 import type { HourlyColumn, HourlySeries } from './series.ts'
@@ -15,6 +16,12 @@ export type PaintQuestion = {
   readonly series: HourlySeries
   /** Surface temperature by the hour, °C, NaN where unknown; as long as the series. */
   readonly surfaceC: HourlyColumn
+  /** The warmest skin of a place that looks several ways, °C; left out, its only one. */
+  readonly warmestC?: HourlyColumn
+  /** Sunbeam on the surface, mean over the hour, W/m²: what `beamOnFaces` gives; left out under a roof. */
+  readonly beamWm2?: HourlyColumn
+  /** Limits of dark and evening by the hour, the same for every product: what `lightLimits` gives. */
+  readonly light?: LightLimits
   readonly limits: PaintLimits
 }
 
@@ -23,15 +30,16 @@ const go: HourVerdict = Object.freeze({ verdict: 'go', failing: Object.freeze([]
 /**
  * Verdict for starting a coat in each hour of a series.
  *
- * `no` when a limit fails: air, humidity, wind and rain in the hour; dew margin and rain also in the `hoursAfter`
- * next ones; a surface that was wet and has not yet dried. `risky` for wind between its two limits, for a
+ * `no` when a limit fails: air, skin, humidity, wind and rain in the hour; dew margin and rain also in the `hoursAfter`
+ * next ones; a surface that was wet and has not yet dried; the dark. `risky` for wind and for the skin between their
+ * two limits, for a side that the sun stands on and has warmed, past an evening stop that nobody set, for a
  * chance of rain, for rain not known over a surface open to the sky, for wind not known, and where nobody knows
  * whether the surface was wet. `unknown` when air, humidity or surface are missing in the hour, whatever else
  * fails, or when the dew margin of the hours after is not known (also past the end of the series).
  * Rain counts only where the sky is. A margin, humidity or temperature equal to its limit is a go.
  * @returns one verdict an hour, in order.
- * Source: ISO 8502-4 (3 °C over the dew point); the whole drying time: commercial data sheets; wind, rain and
- * drying: common practice, assumed.
+ * Source: ISO 8502-4 (3 °C over the dew point); the whole drying time: commercial data sheets; wind, rain, drying, sun
+ * and evening: common practice, assumed; dark: civil twilight.
  */
 export function paintableHours(question: PaintQuestion): readonly HourVerdict[] {
   const sky = lookAhead(question)
@@ -103,12 +111,16 @@ function verdictAt(sky: Sky, hour: number): HourVerdict {
   if (isMissing(sky, hour)) return { verdict: 'unknown', failing: missingAt(sky, hour) }
   const { found } = sky
   let count = keep(found, 0, airAt(sky, hour))
+  count = keep(found, count, skinAt(sky, hour))
+  count = keep(found, count, hotSunAt(sky, hour))
   count = keep(found, count, humidityAt(sky, hour))
   count = keep(found, count, dewAt(sky, hour))
   count = keep(found, count, wetAt(sky, hour))
   count = keep(found, count, windAt(sky, hour))
   count = keep(found, count, rainAt(sky, hour))
-  if (count === 0) return go
+  const unlit = sky.light?.[hour]
+  if (count === 0) return unlit ?? go
+  if (unlit !== undefined) for (const limit of unlit.failing) found[count++] = limit
   const failing = found.slice(0, count)
   return { verdict: worst(failing), failing }
 }
@@ -152,6 +164,32 @@ function airAt({ series, limits }: Sky, hour: number): FailingLimit | undefined 
   if (had > airMostC + limitRounding)
     return { limit: 'airMost', effect: 'no', needed: airMostC, had, inHours: 0 }
   return undefined
+}
+
+function skinAt({ surfaceC, warmestC, limits }: Sky, hour: number): FailingLimit | undefined {
+  const had = surfaceC[hour]!
+  if (had < limits.skinCoolC - limitRounding) {
+    const under = had < limits.skinLeastC - limitRounding
+    const needed = under ? limits.skinLeastC : limits.skinCoolC
+    return { limit: 'skinLeast', effect: under ? 'no' : 'risky', needed, had, inHours: 0 }
+  }
+  const warmest = warmestC === undefined ? had : warmestC[hour]!
+  // An unknown one is over no limit here: the skin that is known decides.
+  if (!(warmest > limits.skinWarmC + limitRounding)) return undefined
+  const over = warmest > limits.skinMostC + limitRounding
+  const needed = over ? limits.skinMostC : limits.skinWarmC
+  return { limit: 'skinMost', effect: over ? 'no' : 'risky', needed, had: warmest, inHours: 0 }
+}
+
+/** Paint in the sun on a warm side skins over before it is laid off, and its thinner boils out. */
+function hotSunAt(sky: Sky, hour: number): FailingLimit | undefined {
+  const { series, surfaceC, warmestC, beamWm2, limits } = sky
+  if (beamWm2 === undefined || !(beamWm2[hour]! > limits.sunnyBeamWm2)) return undefined
+  const had = (warmestC ?? surfaceC)[hour]! - series.airC[hour]!
+  const needed = limits.sunnyOverAirK
+  return had > needed + limitRounding
+    ? { limit: 'hotSun', effect: 'risky', needed, had, inHours: 0 }
+    : undefined
 }
 
 function humidityAt({ series, limits }: Sky, hour: number): FailingLimit | undefined {

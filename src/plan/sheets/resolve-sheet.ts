@@ -42,6 +42,8 @@ type FigureKey =
   | 'densityThinner'
   | 'airLeast'
   | 'airMost'
+  | 'skinLeast'
+  | 'skinMost'
   | 'humidityMost'
   | 'dewMargin'
   | 'flashPoint'
@@ -91,6 +93,8 @@ export function resolveSheet(
     ...present('densityA', figure('densityA')),
     ...present('densityB', figure('densityB')),
     ...present('densityThinner', figure('densityThinner')),
+    ...present('skinLeastC', figure('skinLeast')),
+    ...present('skinMostC', figure('skinMost')),
     ...present('flashPointC', figure('flashPoint')),
     ...present('vocKgPerM3', figure('voc')),
     ...present('openedLifeH', figure('openedLife')),

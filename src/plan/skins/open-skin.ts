@@ -89,7 +89,8 @@ export const openSkin = (place: OpenPlace): Stage<OpenSkinInput, Float64Array> =
   fresh: true,
 })
 
-function skinOf(place: Exclude<OpenPlace, 'sides'>, input: OpenSkinInput): Float64Array {
+/** Skin of one side at the start of each hour, °C. */
+export function skinOf(place: Exclude<OpenPlace, 'sides'>, input: OpenSkinInput): Float64Array {
   return skinTemperature({ ...skinQuestion(place, input), absorptance: workedAbsorptance })
 }
 
@@ -112,7 +113,11 @@ export function skinQuestion(
   }
 }
 
-const facesOf = (place: Exclude<OpenPlace, 'sides'>, { faces, bowBearing }: OpenSkinInput): readonly Face[] =>
+/** Which ways the surface of a place looks over the ground. */
+export const facesOf = (
+  place: Exclude<OpenPlace, 'sides'>,
+  { faces, bowBearing }: OpenSkinInput,
+): readonly Face[] =>
   faces[place].map(({ normalAzimuth, tilt, share }) => ({
     bearing: (bowBearing?.value ?? 0) + normalAzimuth,
     tilt,

@@ -4,6 +4,8 @@ import type { ShownPlan } from '../worker/messages.ts'
 export type AirThen = {
   readonly airC: number
   readonly surfaceC: number
+  /** Of both sides the warmer one, `surfaceC` being the colder; the same where there is one. */
+  readonly warmestC: number
   readonly dewC: number
   readonly humidityShare: number
   readonly marginK: number
@@ -19,5 +21,12 @@ export function airThen(plan: ShownPlan, place: string, minute: number): AirThen
   if (airC === undefined || surfaceC === undefined || dewC === undefined || humidityShare === undefined)
     return undefined
   if (Number.isNaN(airC + surfaceC + dewC + humidityShare)) return undefined
-  return { airC, surfaceC, dewC, humidityShare, marginK: surfaceC - dewC }
+  return {
+    airC,
+    surfaceC,
+    warmestC: air.warmestC?.[hour] ?? surfaceC,
+    dewC,
+    humidityShare,
+    marginK: surfaceC - dewC,
+  }
 }

@@ -51,3 +51,27 @@ export function sunTimes(at: Place & { readonly noonMs: number }): SunTimes {
   if (!times.sunrise || !times.sunset) return { up: times.alwaysUp ? 'always' : 'never', noonMs }
   return { up: 'rises', riseMs: times.sunrise.getTime(), noonMs, setMs: times.sunset.getTime() }
 }
+
+export type Twilight = {
+  /** `never` the sun stays more than 6° down, `always` it stays less: then there is no dawn or dusk. */
+  readonly light: 'part' | 'never' | 'always'
+  readonly dawnMs?: number
+  readonly duskMs?: number
+}
+
+/** Under this the middle of the sun is 6° below the horizon, refraction left out, rad. */
+const civilAltitude = -6 * degree
+
+/**
+ * Civil dawn and dusk: the sun's centre 6° under the horizon.
+ * @param at.noonMs a moment near noon, local time, of the day wanted, milliseconds since 1970-01-01 UTC.
+ * @returns milliseconds since 1970-01-01 UTC; clouds and a high horizon are not known here.
+ * Source: US Naval Observatory, Rise, Set and Twilight Definitions; worked by the suncalc library.
+ */
+export function civilTwilight(at: Place & { readonly noonMs: number }): Twilight {
+  const times = getTimes(new Date(at.noonMs), at.latitude / degree, at.longitude / degree)
+  const { dawn, dusk } = times
+  if (dawn && dusk) return { light: 'part', dawnMs: dawn.getTime(), duskMs: dusk.getTime() }
+  const { altitude } = sunPosition({ ...at, atMs: times.solarNoon.getTime() })
+  return { light: altitude > civilAltitude ? 'always' : 'never' }
+}

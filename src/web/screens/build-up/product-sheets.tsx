@@ -40,7 +40,10 @@ const groups = [
       'fullCure',
     ],
   },
-  { title: 'sheetPart.air', keys: ['airLeast', 'airMost', 'humidityMost', 'dewMargin'] },
+  {
+    title: 'sheetPart.air',
+    keys: ['airLeast', 'airMost', 'skinLeast', 'skinMost', 'humidityMost', 'dewMargin'],
+  },
   { title: 'sheetPart.safety', keys: ['flashPoint', 'voc', 'isocyanate'] },
 ] as const
 

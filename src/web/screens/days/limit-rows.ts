@@ -1,5 +1,5 @@
 /** The limits of a bar or an hour as rows: the worst of its hours beside what its product needs, and its place in the window. */
-import type { CoatWindow, FigureRef } from '#plan'
+import { type CoatWindow, type FigureRef, skinLimits } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import type { ShownHours, ShownPlan } from '../../worker/messages.ts'
@@ -71,6 +71,7 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
       ...byOf(words, 'missedK', Math.max(leastC - coldest, warmest - mostC)),
       so: so(coldest >= leastC && warmest <= mostC, during.all),
     },
+    skinRow(words, sheet, during),
     {
       id: 'humidity',
       limit: labelOf('daysScreen.humidityLimit'),
@@ -94,6 +95,34 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
     },
     ...rainRow({ view, plan, hours, of }),
   ]
+}
+
+/** The surface itself: cold by its coldest hour and side, hot by its warmest. */
+function skinRow(
+  words: JobView['words'],
+  sheet: ShownPlan['buildUps']['sheets'][number],
+  { known, all }: ReturnType<typeof airOver>,
+): LimitRow {
+  const coldest = Math.min(...known.map(({ surfaceC }) => surfaceC))
+  const warmest = Math.max(...known.map(({ warmestC }) => warmestC))
+  const { skinLeastC, skinCoolC, skinWarmC, skinMostC } = skinLimits({
+    airLeastC: sheet.airLeastC.value,
+    airMostC: sheet.airMostC.value,
+    skinLeastC: sheet.skinLeastC?.value,
+    skinMostC: sheet.skinMostC?.value,
+  })
+  const lost = coldest < skinLeastC || warmest > skinMostC
+  return {
+    id: 'skin',
+    limit: labelOf('daysScreen.skinLimit'),
+    had:
+      coldest === warmest
+        ? words.figure('surfaceC', coldest)
+        : words.sentence('daysscreen.between', { leastC: coldest, mostC: warmest }),
+    needed: words.sentence('daysscreen.between', { leastC: skinCoolC, mostC: skinWarmC }),
+    ...byOf(words, 'missedK', Math.max(skinCoolC - coldest, warmest - skinWarmC)),
+    so: lost ? 'not' : coldest < skinCoolC || warmest > skinWarmC ? 'risky' : all ? 'ok' : 'notKnown',
+  }
 }
 
 const byOf = (words: JobView['words'], key: string, missed: number): Pick<LimitRow, 'by'> =>

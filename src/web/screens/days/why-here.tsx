@@ -4,11 +4,13 @@ import { labelOf } from '#words'
 import { WayFigure } from '../../figures/way-figure.tsx'
 import type { JobView } from '../../job/job-view.ts'
 import { Button, Ledger } from '../../parts/index.ts'
-import type { ShownPlan } from '../../worker/messages.ts'
+import type { ShownHours, ShownPlan } from '../../worker/messages.ts'
 import { LaidOff } from '../laid-off.tsx'
 import { stepOf } from '../today/today-state.ts'
 import type { Chosen } from './chosen.ts'
 import { FailedLimits } from './failed-limits.tsx'
+import { failedRows } from './failed-rows.ts'
+import { type FailingAsked, useFailing } from './failing-hours.ts'
 import { HourFigures } from './hour-figures.tsx'
 import { barLikeText, hourLikeText } from './like-days.ts'
 import { hourRows, type LimitRow, limitRows } from './limit-rows.ts'
@@ -34,6 +36,7 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
   const rows = limitRows({ view, plan, windows, bar })
   const step = bar.kind === 'key' ? undefined : stepOf(plan, bar.step)
   const hoursKey = step?.hoursKey
+  const asked = useFailing(view, { hoursKey, fromMinute: bar.fromMinute, toMinute: bar.toMinute })
   const first = plan.pours.pours.find((pour) => pour.step === step?.id && pour.nr === 1)
   const rungs = step?.rungs ?? []
   return (
@@ -53,8 +56,8 @@ const WhyBar = ({ view, plan, windows, bar }: WhyHereProps & { readonly bar: Bar
       ) : rows.length === 0 ? (
         <p>{words.sentence('daysscreen.anyHour')}</p>
       ) : null}
-      {rows.length === 0 ? null : <Limits rows={rows} view={view} />}
-      {hoursKey === undefined ? null : <FailedLimits {...{ view, hoursKey, ...bar }} />}
+      {rows.length === 0 ? null : <Limits rows={rows} view={view} asked={asked} />}
+      {hoursKey === undefined ? null : <FailedLimits view={view} asked={asked} />}
       {first ? <LaidOff view={view} pour={first} /> : null}
       {rungs.length === 0 ? null : (
         <ul className="laid-off">
@@ -75,9 +78,17 @@ const rungData = ({ grit, areaM2, hoursPerM2 }: LadderRung) => ({
   workHours: hoursPerM2.value * areaM2,
 })
 
-type LimitsProps = { readonly rows: readonly LimitRow[]; readonly view: JobView }
+type LimitsProps = {
+  readonly rows: readonly LimitRow[]
+  readonly view: JobView
+  readonly asked: FailingAsked
+}
 
-const Limits = ({ rows, view }: LimitsProps) => (
+const Limits = ({ rows, view, asked }: LimitsProps) => (
+  <Table view={view} rows={asked.kind === 'told' ? [...rows, ...failedRows(view, asked.failing)] : rows} />
+)
+
+const Table = ({ rows, view }: Omit<LimitsProps, 'asked'>) => (
   <Ledger
     caption={labelOf('daysScreen.why')}
     columns={[
@@ -118,15 +129,29 @@ function heldSentence({ words, timeZone }: JobView, plan: ShownPlan, bar: Bar): 
 type WhyHourProps = WhyHereProps & Extract<Chosen, { readonly kind: 'hour' }>
 
 const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps) => {
-  const { words, timeZone } = view
   const hours = plan.conditions.zones.find(({ key }) => key === hoursKey)
   const name = [...plan.surfaces.zones, ...plan.marks.zones].find(({ id }) => id === zone)?.name ?? zone
-  if (hours === undefined) return <p>{words.sentence('daysscreen.noCoat', { zone: name })}</p>
-  const of = { fromMinute: minute, toMinute: minute + 60 }
+  const asked = useFailing(view, { hoursKey, fromMinute: minute, toMinute: minute + 60 })
+  if (hours === undefined) return <p>{view.words.sentence('daysscreen.noCoat', { zone: name })}</p>
+  const step = (by: number): void => onChoose({ kind: 'hour', zone, hoursKey, minute: minute + by * 60 })
+  return <JudgedHour {...{ view, plan, name, minute, hours, asked }} onStep={step} />
+}
+
+type JudgedHourProps = Pick<WhyHereProps, 'view' | 'plan'> & {
+  /** Of the zone. */
+  readonly name: string
+  readonly minute: number
+  readonly hours: ShownHours
+  readonly asked: FailingAsked
+  /** To a neighbouring hour. */
+  readonly onStep: (by: number) => void
+}
+
+const JudgedHour = ({ view, plan, name, minute, hours, asked, onStep }: JudgedHourProps) => {
+  const { words, timeZone } = view
   const verdict = hours.verdicts[Math.floor((minute - hours.firstMinute) / 60)] ?? 'unknown'
   const sheet = plan.buildUps.sheets.find(({ id }) => id === hours.sheet)?.name ?? hours.sheet
-  const rows = hourRows({ view, plan, hours, of })
-  const step = (by: number): void => onChoose({ kind: 'hour', zone, hoursKey, minute: minute + by * 60 })
+  const rows = hourRows({ view, plan, hours, of: { fromMinute: minute, toMinute: minute + 60 } })
   return (
     <div className="days-why">
       <p className="days-why-name">
@@ -143,12 +168,12 @@ const WhyHour = ({ view, plan, zone, minute, hoursKey, onChoose }: WhyHourProps)
       {rows.length === 0 ? (
         <p>{words.sentence('daysscreen.hourUnknown')}</p>
       ) : (
-        <Limits rows={rows} view={view} />
+        <Limits rows={rows} view={view} asked={asked} />
       )}
-      <FailedLimits {...{ view, ...of }} hoursKey={hours.key} />
+      <FailedLimits view={view} asked={asked} />
       <div className="days-why-steps">
-        <Button onClick={() => step(-1)}>{labelOf('daysScreen.hourBefore')}</Button>
-        <Button onClick={() => step(1)}>{labelOf('daysScreen.hourAfter')}</Button>
+        <Button onClick={() => onStep(-1)}>{labelOf('daysScreen.hourBefore')}</Button>
+        <Button onClick={() => onStep(1)}>{labelOf('daysScreen.hourAfter')}</Button>
       </div>
     </div>
   )
