@@ -101,7 +101,7 @@ describe('a plan past the horizon of its forecast', () => {
     planner.plan(input)
     const { trace } = planner.plan({ ...input, seed: 2 })
     expect(trace.filter(({ ran }) => ran).map(({ stage }) => stage)).toEqual([])
-  })
+  }, 20_000)
 
   it('judges like days anew only for the product whose limits changed', () => {
     const planner = createPlanner()
