@@ -79,6 +79,8 @@ export const daysScreenPhrases: Readonly<Record<string, string>> = {
   'daysscreen.strip': '{zone}: {hours} of hours that can take paint',
   'daysscreen.handsDay': '{hours}',
   'daysscreen.tableTitle': 'What is what in {file}?',
+  'daysscreen.tableColumnOf':
+    '{name, select, none {Column {at, number}} other {{name}, column {at, number}}}{first, select, none {} other {, from {first} on}}',
   'daysscreen.tableColumn': 'Column {at, number}',
   'daysscreen.tableRow': '{row, select, none {{text}} other {Line {row}: {text}}}',
   'daysscreen.heatTable': 'Skin of each side, {when}',

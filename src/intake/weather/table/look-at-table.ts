@@ -1,7 +1,7 @@
 /** A first look at somebody's own table: what its columns are, as far as it says so itself. */
 import { linesOf, mostLineLength, splitLine } from '../weather-rows.ts'
 import { anyHead, findHead, type TableHead } from './table-head.ts'
-import type { TableColumn, TableHints, TableLook } from './table-mapping.ts'
+import { columnKeys, type TableColumn, type TableHints, type TableLook } from './table-mapping.ts'
 import { readNumber } from './table-numbers.ts'
 import { orderOf, readWritten, type WrittenTime } from './table-time.ts'
 
@@ -47,11 +47,12 @@ export function timeText(fields: readonly string[], columns: readonly TableColum
 }
 
 function withHints(columns: readonly TableColumn[], hints: TableHints): readonly TableColumn[] {
-  const said = (name: string) =>
-    Object.hasOwn(hints.columns ?? {}, name) ? hints.columns?.[name] : undefined
-  const taken = new Set(columns.flatMap(({ name }) => said(name)?.to ?? []))
-  return columns.map((column) => {
-    const word = said(column.name)
+  const keys = columnKeys(columns.map(({ name }) => name))
+  const said = (at: number) =>
+    Object.hasOwn(hints.columns ?? {}, keys[at]!) ? hints.columns?.[keys[at]!] : undefined
+  const taken = new Set(columns.flatMap((_, at) => said(at)?.to ?? []))
+  return columns.map((column, at) => {
+    const word = said(at)
     if (word !== undefined) return { name: column.name, to: word.to, unit: word.unit || column.unit }
     // What a person says of one column takes it from the one that was guessed.
     return taken.has(column.to) ? { ...column, to: 'ignore', unit: '' } : column

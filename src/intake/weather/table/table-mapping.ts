@@ -18,7 +18,7 @@ export type TableHints = {
   /** Name in the time zone database, or an offset such as `+01:00`: of times that do not say it themselves. */
   readonly zone?: string
   readonly dates?: DateOrder
-  /** By the name of the column. */
+  /** By the name of the column, as `columnKeys` tells those of one name apart. */
   readonly columns?: Readonly<Record<string, { readonly to: TableTarget; readonly unit: string }>>
 }
 
@@ -30,4 +30,19 @@ export type TableLook = {
   readonly dates: DateOrder | undefined
   /** The times say themselves how far they are from UTC. */
   readonly zoned: boolean
+}
+
+/**
+ * What each column is called by: its name, and of several of one name from the second on `Temp #2`, counted from the left.
+ * No two are alike.
+ */
+export function columnKeys(names: readonly string[]): readonly string[] {
+  const taken = new Set(names)
+  const seen = new Map<string, number>()
+  return names.map((name) => {
+    let nr = (seen.get(name) ?? 0) + 1
+    while (nr > 1 && taken.has(`${name} #${nr}`)) nr++
+    seen.set(name, nr)
+    return nr === 1 ? name : `${name} #${nr}`
+  })
 }

@@ -6,7 +6,7 @@ import type { JobView } from '../../job/job-view.ts'
 import { Button, ChoiceField, Dialog, Progress, TextField } from '../../parts/index.ts'
 import type { FileProblem } from '../../worker/read-job-files.ts'
 import './table-dialog.css'
-import { firstSaid, type TableSaid, unitsFor, withTarget, withUnit } from './table-said.ts'
+import { firstSaid, type TableSaid, toldApart, unitsFor, withTarget, withUnit } from './table-said.ts'
 
 export type TableDialogProps = {
   readonly view: JobView
@@ -113,12 +113,17 @@ type ColumnProps = Pick<TableDialogProps, 'view' | 'table' | 'problems'> & {
 const Column = ({ view: { words }, table, problems, said, at, onSaid }: ColumnProps) => {
   const { name, to, unit } = said.columns[at]!
   const units = unitsFor(to)
+  const columnName = (): string => {
+    const apart = toldApart(said, table, at)
+    if (apart) return words.sentence('daysscreen.tableColumnOf', { name, ...apart })
+    return name === '' ? words.sentence('daysscreen.tableColumn', { at: at + 1 }) : name
+  }
   const own = problems.find(({ line, column }) => line === undefined && column === at + 1)
   // A unit that the file writes its own way stays there to be kept.
   const choices = unit === '' || units.includes(unit) ? units : [...units, unit]
   return (
     <fieldset className="table-dialog-column">
-      <legend>{name === '' ? words.sentence('daysscreen.tableColumn', { at: at + 1 }) : name}</legend>
+      <legend>{columnName()}</legend>
       <ol className="table-dialog-rows" aria-label={labelOf('daysScreen.firstRows')}>
         {table.samples.map((row, index) => (
           <li key={String(index)}>{row[at]?.trim() || '–'}</li>

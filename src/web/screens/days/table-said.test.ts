@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { readWeather, type TableLook } from '#intake'
-import { firstSaid, hintsOf, withTarget, withUnit } from './table-said.ts'
+import { firstSaid, hintsOf, toldApart, withTarget, withUnit } from './table-said.ts'
 
 const text = [
   'stamp;inside;wet',
@@ -38,5 +38,22 @@ describe('what is said of a table', () => {
     expect(withTarget(one, 1, 'windMps').columns[1]).toMatchObject({ to: 'windMps', unit: '' })
     expect(withTarget(one, 1, 'windFromDeg').columns[1]?.unit).toBe('°')
     expect(hintsOf(first, false)).not.toHaveProperty('zone')
+  })
+
+  it('tells columns of one name apart, and reads each as what was said of it', () => {
+    const alike = text.replace('stamp;inside;wet', 'x;x;x')
+    const read = readWeather(new TextEncoder().encode(alike), { columns: {} })
+    if (read.ok || !read.table) throw new Error('the table is not asked about')
+    const first = firstSaid({ table: read.table, zone: 'UTC' })
+    expect([0, 1, 2].map((at) => toldApart(first, read.table!, at))).toEqual([
+      { at: 1, first: '03/04/2027 00:00' },
+      { at: 2, first: '60' },
+      { at: 3, first: '0,60' },
+    ])
+    expect(toldApart(firstSaid({ table: lookOf(), zone: '' }), lookOf(), 1)).toBeUndefined()
+    const named = withTarget(withTarget(withTarget(first, 0, 'time'), 1, 'airC'), 2, 'humidityPct')
+    const whole = { ...withUnit(withUnit(named, 1, '°F'), 2, '0..1'), dates: 'dmy' as const }
+    const again = readWeather(new TextEncoder().encode(alike), hintsOf(whole, false))
+    expect(again.ok && [again.series.airC[5]! * 1.8 + 32, again.series.humidityShare[5]]).toEqual([65, 0.65])
   })
 })

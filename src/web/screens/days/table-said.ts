@@ -1,5 +1,12 @@
 /** What a person says of a table while they say it: preset with what was guessed, and what the reader is told of it. */
-import { type DateOrder, type TableColumn, type TableHints, type TableLook, tableChoices } from '#intake'
+import {
+  columnKeys,
+  type DateOrder,
+  type TableColumn,
+  type TableHints,
+  type TableLook,
+  tableChoices,
+} from '#intake'
 
 export type TableSaid = {
   readonly columns: readonly TableColumn[]
@@ -39,8 +46,23 @@ export const withUnit = (said: TableSaid, at: number, unit: string): TableSaid =
   columns: said.columns.map((column, index) => (index === at ? { ...column, unit } : column)),
 })
 
-export const hintsOf = ({ columns, zone, dates }: TableSaid, zoned: boolean): TableHints => ({
-  columns: Object.fromEntries(columns.map(({ name, to, unit }) => [name, { to, unit }])),
-  ...(zoned || zone.trim() === '' ? {} : { zone: zone.trim() }),
-  ...(dates === '' ? {} : { dates }),
-})
+export function hintsOf({ columns, zone, dates }: TableSaid, zoned: boolean): TableHints {
+  const keys = columnKeys(columns.map(({ name }) => name))
+  return {
+    columns: Object.fromEntries(columns.map(({ to, unit }, at) => [keys[at]!, { to, unit }])),
+    ...(zoned || zone.trim() === '' ? {} : { zone: zone.trim() }),
+    ...(dates === '' ? {} : { dates }),
+  }
+}
+
+/** Of columns of one name which it is: where it stands in the table, from 1, and its first figure. */
+export function toldApart(
+  { columns }: TableSaid,
+  { samples }: TableLook,
+  at: number,
+): { readonly at: number; readonly first: string } | undefined {
+  const { name } = columns[at]!
+  const alike = columns.filter((column) => column.name === name).length > 1
+  const first = samples.map((row) => row[at]?.trim() ?? '').find((text) => text !== '')
+  return alike ? { at: at + 1, first: first ?? '' } : undefined
+}
