@@ -124,6 +124,11 @@ export type OrderFields = typeof orderFields
 export const practiceFields = {
   of: kinds('Coats it is usual for.'),
   coats: { kind: 'count', least: 1, most: 12, need: 'required', doc: 'Coats when nobody says.' },
+  between: {
+    kind: 'ref',
+    to: 'gritLadder',
+    doc: 'What it is sanded with between its coats, even inside its window.',
+  },
   life: { kind: 'count', least: 1, most: 60, doc: 'Years that a finish lasts.' },
   filmMost: { kind: 'ref', to: 'limits', doc: 'The limit that holds for one coat.' },
   buildMost: { kind: 'ref', to: 'limits', doc: 'The limit that holds for all its coats.' },

@@ -72,11 +72,11 @@ const practice = practiceWriter
 export const coatPractice = {
   twoPartFinish: practice.row(
     practice.from(refitLogs, { of: 'two-part polyurethane finish', coats: '3' }),
-    practice.assumed({ life: '8' }),
+    practice.assumed({ life: '8', between: 'between-finishes' }),
   ),
   onePartFinish: practice.row(
     practice.from(oneParts, { of: 'one-part finish', coats: '3' }),
-    practice.assumed({ life: '4' }),
+    practice.assumed({ life: '4', between: 'between-finishes' }),
   ),
   gelcoatFinish: practice.row(
     practice.from(gelcoats, {

@@ -58,7 +58,7 @@ const all = {
   wipe: row(from(tradeArticles, perArea('1', '1 m²', 'wiping'))),
   'tack-cloth': row(assumed(perArea('1', '9 m²', 'coat'), { area: ['8 m²', '10 m²'] })),
   'foam-cover': row(from(topsidesLog, perArea('1', '14 m²', 'coat', 'yes'))),
-  'tip-brush': row(assumed(perArea('1', '100 m²', 'coat', 'yes'))),
+  'tip-brush': row(assumed(perArea('1', '100 m²', 'coat'))),
   'fine-line-tape': row(from(refitLogs, perRun('1.1 m'))),
   'masking-tape': row(guessedFrom('fine-line tape, joins overlapped', perRun('1.1 m'))),
   'masking-paper': row(guessedFrom('fine-line tape, joins overlapped', perRun('1.1 m'))),

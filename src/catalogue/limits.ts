@@ -62,6 +62,10 @@ const coating = assumed(
     gritOverFilm: '2.5',
     trayPour: '250 ml',
     mixLead: '5 min',
+    fillerLead: '1 min',
+    puttyCup: '150 ml',
+    fillerCup: '600 ml',
+    fillerPotShare: '50 %',
     wetEdge: '5 min',
     stirAgain: '5 min',
     paceTwo: '7 m²/h',
@@ -74,7 +78,7 @@ const coating = assumed(
     keelOffGround: '300 mm',
     stagingOver: '1.8 m',
   },
-  { trayPour: ['200 ml', '300 ml'] },
+  { trayPour: ['200 ml', '300 ml'], puttyCup: ['100 ml', '150 ml'], fillerCup: ['500 ml', '800 ml'] },
 )
 
 const logged = from(

@@ -9,8 +9,9 @@ import type { Stage } from './remember.ts'
 import { contradiction } from './sheets/contradiction.ts'
 import { fills } from './sheets/fillers.ts'
 import { genericFor } from './sheets/generic-for.ts'
-import { ladderOf, scratchNotes } from './sheets/ladder-of.ts'
-import { resolveSheet } from './sheets/resolve-sheet.ts'
+import { gripNotes } from './sheets/grip.ts'
+import { ladderOf, rungOf, scratchNotes } from './sheets/ladder-of.ts'
+import { filmAtSpread, resolveSheet } from './sheets/resolve-sheet.ts'
 import { solventIn, solventNotes } from './sheets/solvent-in.ts'
 import { defaultMethod, lossOf, spreadOf } from './sheets/spread-of.ts'
 import { textureOf } from './sheets/texture-of.ts'
@@ -39,7 +40,8 @@ function stackLayers(input: BuildUpsInput): BuildUps {
   )
   const sheets = resolved.map((one) => one.sheet)
   const shelf: Shelf = { sheets, known: input.known, grounds: input.grounds }
-  const layers = [...input.surfaces.zones, ...input.marks.zones].flatMap((zone) => {
+  const zones = [...input.surfaces.zones, ...input.marks.zones]
+  const layers = zones.flatMap((zone) => {
     const own = input.layers.filter((layer) => layer.zones.includes(zone.id))
     return own.flatMap((layer, index) => {
       const next = own[index + 1]
@@ -52,6 +54,7 @@ function stackLayers(input: BuildUpsInput): BuildUps {
     layers,
     notes: [
       ...onceEach(layers).flatMap((layer) => layerNotes(layer, sheets, input)),
+      ...gripNotes({ zones, layers, grounds: input.grounds }),
       ...resolved.flatMap(({ sheet, notes, assumed }) =>
         used.has(sheet.id)
           ? [...notes, ...dryingNotes(sheet), ...contradiction(sheet), ...assumedNotes(sheet, assumed)]
@@ -98,26 +101,29 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
   const thinner = thinnerFor(sheet, { method })
   const thinnerShare = given(layer.thinnerShare) ?? (thinner ? usualShare(thinner) : sheet.thinnerShare)
   const ownFilm = given(layer.dryFilm)
-  const dryFilmM = ownFilm ?? sheet.dryFilmM
   const coverage = given(layer.coverage)
   const { coats } = layer
+  const layerM2 = zone.areaM2 * (layer.coverShare?.value ?? 1)
   const ground = shelf.grounds[zone.id]
   const isFirstPaint = !fills(sheet.role) && below.every((one) => fills(roleOf(one, shelf)))
+  const lossShare = given(layer.lossShare) ?? lossOf(method, shelf.known)
+  const texture = textureOf(
+    layer,
+    {
+      zone,
+      below,
+      roleOf: (one) => roleOf(one, shelf),
+      isGroundOff: (ground?.patternOff ?? 'none') !== 'none',
+    },
+    shelf.known,
+  )
+  const dryFilmM = ownFilm ?? measuredFilm({ coverage, sheet, lossShare, texture }) ?? sheet.dryFilmM
   const spread = spreadOf({
     sheet,
     own: { ...(coverage ? { coverage } : {}), ...(ownFilm ? { dryFilm: ownFilm } : {}) },
     dryFilmM,
-    lossShare: given(layer.lossShare) ?? lossOf(method, shelf.known),
-    texture: textureOf(
-      layer,
-      {
-        zone,
-        below,
-        roleOf: (one) => roleOf(one, shelf),
-        isGroundOff: (ground?.patternOff ?? 'none') !== 'none',
-      },
-      shelf.known,
-    ),
+    lossShare,
+    texture,
   })
   return [
     {
@@ -129,7 +135,7 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
       role: sheet.role,
       method,
       coats,
-      areaM2: zone.areaM2 * (layer.coverShare?.value ?? 1),
+      areaM2: layerM2,
       ...(dryFilmM ? { dryFilmM } : {}),
       ...wetFilmOf({ sheet, dryFilmM, thinnerShare }),
       ...leftOf({ dryFilmM, layer, sheet, next, known: shelf.known }),
@@ -140,9 +146,13 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
       ...spread,
       sandBefore: layer.sandBefore ?? '',
       sandBetween: layer.sandBetween ?? '',
+      ...(coats > 1 && wantsSanding(layer.sandBetween)
+        ? { between: rungOf(layer.sandBetween, layerM2 * (coats - 1), shelf.known) }
+        : {}),
       ladder: ladderOf(
         {
-          areaM2: zone.areaM2,
+          // Spot filling is keyed where it goes, and nowhere else.
+          areaM2: fills(sheet.role) ? layerM2 : zone.areaM2,
           filledM2: filledUnder(zone, below.at(-1), shelf),
           ground: isFirstPaint ? ground : undefined,
           sandBefore: layer.sandBefore ?? '',
@@ -152,6 +162,21 @@ function layerOn({ zone, below, next }: Place, layer: LayerItem, shelf: Shelf): 
     },
   ]
 }
+
+/** A spread that was measured has what was lost and what texture ate in it: the rest is on the wall. */
+function measuredFilm(of: {
+  readonly coverage: Sure<number> | undefined
+  readonly sheet: ResolvedSheet
+  readonly lossShare: Sure<number>
+  readonly texture: Sure<number>
+}): Sure<number> | undefined {
+  const { coverage, sheet, lossShare, texture } = of
+  if (!coverage || !sheet.volumeSolids) return undefined
+  return filmAtSpread((coverage.value * texture.value) / (1 - lossShare.value), sheet.volumeSolids)
+}
+
+const wantsSanding = (grit: string | undefined): grit is string =>
+  grit !== undefined && grit !== '' && grit !== 'none'
 
 const sheetOf = (layer: LayerItem, { sheets }: Shelf): ResolvedSheet | undefined =>
   sheets.find((one) => one.id === layer.sheet)
@@ -173,7 +198,7 @@ function leftOf(of: {
   const { dryFilmM, layer, sheet, next, known } = of
   if (!dryFilmM) return {}
   const sanded = known.sandedByRole[sheet.role]
-  const share = (grit: string | undefined) => (grit && grit !== 'none' ? (sanded?.value ?? 0) : 0)
+  const share = (grit: string | undefined) => (wantsSanding(grit) ? (sanded?.value ?? 0) : 0)
   const [between, after] = [share(layer.sandBetween), share(next?.sandBefore)]
   const value = filmLeft({ dryFilm: dryFilmM.value, coats: layer.coats, between, after })
   return {

@@ -16,7 +16,7 @@ export { type LikeDays, likeDaysOf, likeDaysOfWork } from './horizon/like-days.t
 export { judgedFromM } from './judged-from.ts'
 export { createPlanner, type PlanInput, type Planned, type Planner, plan } from './plan.ts'
 export { describeLaying } from './pours/describe-laying.ts'
-export { coverTells, describeCover, describeHandling } from './pours/describe-pour.ts'
+export { coverOf, coverTells, describeCover, describeHandling } from './pours/describe-pour.ts'
 export { type MixAmounts, type MixPart, mixAmounts, partKey } from './pours/mix-amounts.ts'
 export { bondBook } from './read-bonds.ts'
 export type { TraceEntry } from './remember.ts'

@@ -57,6 +57,11 @@ export type Known = {
   readonly sandedByRole: Readonly<Record<string, Sure<number>>>
   readonly vocLimits: readonly VocLimit[]
   readonly mixLeadMinutes: Sure<number>
+  /** Filler: stirred so long, so much at a time of what takes peroxide and of what does not, spread within this share of its pot life. */
+  readonly fillerLeadMinutes: Sure<number>
+  readonly puttyCupM3: Sure<number>
+  readonly fillerCupM3: Sure<number>
+  readonly fillerPotShare: Sure<number>
   readonly runAloneMostM2: Sure<number>
   readonly trayPourM3: Seen
   /** How long a wet edge takes the next section, at 20 °C. */
@@ -78,6 +83,7 @@ export type Known = {
   readonly consumableUnits: Readonly<Record<string, 'piece' | 'pair' | 'm' | 'L'>>
   /** `disc` stands for the disc of the step's grit. */
   readonly consumablesByKind: Readonly<Record<string, readonly string[]>>
+  readonly consumablesByMethod: Readonly<Record<string, readonly string[]>>
   readonly consumablesByPersonDay: readonly string[]
   readonly consumablesByPour: readonly string[]
 }

@@ -20,7 +20,7 @@ export function bondBook(catalogue: Catalogue): BondBook {
   return {
     rules: rowsOf(catalogue.bonds, (id, row) => bondRule(id, row, grits)),
     order: rowsOf(catalogue.workOrder, orderRule),
-    practice: rowsOf(catalogue.coatPractice, (id, row) => practiceOf(id, row, catalogue)),
+    practice: rowsOf(catalogue.coatPractice, (id, row) => practiceOf(id, row, { catalogue, grits })),
     hiding: rowsOf(catalogue.hidings, (id, row) => {
       const { colours, over, shade } = row.cells
       return {
@@ -117,18 +117,34 @@ const orderRule = (id: string, row: AnyRow): OrderRule => ({
   ...cited(row),
 })
 
-function practiceOf(id: string, row: AnyRow, catalogue: Catalogue): CoatPractice {
+function practiceOf(
+  id: string,
+  row: AnyRow,
+  { catalogue, grits }: { readonly catalogue: Catalogue; readonly grits: readonly Grit[] },
+): CoatPractice {
   const limitOf = (key: string | undefined): number | undefined =>
     key === undefined ? undefined : figureIn(catalogueFields.limits, catalogue.limits, key)
-  const { of, life, filmMost, buildMost } = row.cells
+  const { of, life, filmMost, buildMost, between } = row.cells
+  const paper = gritFor(between, catalogue, grits)
   const [film, build] = [limitOf(filmMost), limitOf(buildMost)]
   return {
     id,
     of: readSelectors(of ?? ''),
     coats: countIn(catalogueFields.coatPractice, row, 'coats'),
+    ...(paper === undefined ? {} : { between: paper }),
     ...(life === undefined ? {} : { lifeHours: Number(life) * HOURS_A_YEAR }),
     ...(film === undefined ? {} : { filmMostM: film }),
     ...(build === undefined ? {} : { buildMostM: build }),
     ...cited(row),
   }
+}
+
+/** The grit of a purpose, where one is named. */
+function gritFor(
+  purpose: string | undefined,
+  { gritLadder }: Catalogue,
+  grits: readonly Grit[],
+): Grit | undefined {
+  const row = Object.entries(gritLadder).find(([id]) => id === purpose)?.[1]
+  return row && grits.find(({ name }) => name === row.cells.grit)
 }

@@ -24,6 +24,10 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
     sandedByRole: sandedOf(catalogue),
     vocLimits: vocLimitsIn(catalogue),
     mixLeadMinutes: times(limit(catalogue, 'mixLead'), 60),
+    fillerLeadMinutes: times(limit(catalogue, 'fillerLead'), 60),
+    puttyCupM3: limit(catalogue, 'puttyCup'),
+    fillerCupM3: limit(catalogue, 'fillerCup'),
+    fillerPotShare: limit(catalogue, 'fillerPotShare'),
     runAloneMostM2: limit(catalogue, 'runOneMost'),
     trayPourM3: seenLimit(catalogue, 'trayPour'),
     wetEdgeMinutes: times(limit(catalogue, 'wetEdge'), 60),
@@ -44,20 +48,27 @@ export const readCatalogue: Stage<{ readonly catalogue: Catalogue }, Known> = {
       ]),
     ),
     consumablesByKind,
+    consumablesByMethod,
     consumablesByPersonDay: usedEach(catalogue, 'person-day'),
     consumablesByPour: usedEach(catalogue, 'pour'),
   }),
 }
 
-/** What each kind of step wears down; `disc` is the disc of its grit. */
+/** What each kind of step wears down; `disc` is the disc of its grit. A coat takes what its tool asks for besides. */
 const consumablesByKind: Known['consumablesByKind'] = {
   wash: ['wiping-solvent', 'wipe'],
   sand: ['disc'],
   'sand-between': ['disc'],
   mend: ['disc'],
-  coat: ['tack-cloth', 'foam-cover', 'tray-liner', 'wiping-solvent', 'wipe', 'tip-brush'],
+  coat: ['tack-cloth', 'wiping-solvent', 'wipe'],
   mask: ['fine-line-tape', 'masking-tape', 'masking-paper'],
   strike: ['fine-line-tape', 'masking-tape', 'masking-paper'],
+}
+
+const consumablesByMethod: Known['consumablesByMethod'] = {
+  'roll and tip': ['foam-cover', 'tray-liner', 'tip-brush'],
+  roller: ['foam-cover', 'tray-liner'],
+  brush: ['tip-brush'],
 }
 
 const numberIn = (fields: Fields, row: AnyRow, key: string): number => {
@@ -238,5 +249,6 @@ function consumableRate(id: string, row: AnyRow): ConsumableRate {
         : row.cells.each === 'pour'
           ? 'count'
           : 'personDays'
-  return { id, driver, perDriver: amount / (area ?? run ?? 1), unitsPerPiece: 1 }
+  const fresh = row.cells.fresh === 'yes' && area !== undefined
+  return { id, driver, perDriver: amount / (area ?? run ?? 1), unitsPerPiece: 1, ...(fresh ? { fresh } : {}) }
 }

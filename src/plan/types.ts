@@ -296,6 +296,8 @@ export type ZoneLayer = {
   readonly vocKgPerM3?: Sure<number>
   readonly sandBefore: string
   readonly sandBetween: string
+  /** Of all the times that it is sanded between its coats. */
+  readonly between?: LadderRung
   /** What the surface below is sanded with, one after the other; the last is `sandBefore`, over all of it. */
   readonly ladder: readonly LadderRung[]
 }
@@ -518,12 +520,16 @@ export type Pour = {
   readonly sheet: string
   readonly nr: number
   readonly of: number
+  /** The same cup so many times, one after the other: filler is mixed as it is spread. */
+  readonly times: number
+  /** How often, where the time it takes is known. */
+  readonly everyMinutes?: number
   readonly areaM2: number
   readonly runs: readonly PourRun[]
   readonly laying: LayingOff
   /** It is laid wet into the pour before it, in the middle of a run. */
   readonly intoWet: boolean
-  /** Whole millilitres, or tenths where a part is a few drops: what stands here adds up. */
+  /** Of one cup, in whole millilitres, or tenths where a part is a few drops: what stands here adds up. */
   readonly readyM3: number
   readonly partsM3: readonly number[]
   readonly thinnerM3: number

@@ -95,11 +95,13 @@ const below = '{on, select, ground {{oldSurface}} other {{under}}}'
 export const bondWords: Readonly<Record<string, string>> = {
   'buildup.bondFails': `{name} does not hold on ${below} (${where}): {bondReason}.{tie, select, true { Put {coatKinds} between.} other {}}{clear, select, true { {tie, select, true {Or} other {Remedy}}: {bondFixes}.} other {}}`,
   'buildup.bondMayFail': `What is on ${where} is not known. If it is {oldCoats}, {name} fails on it: {bondReason}. Rub it with solvent, 10 min under film, in three places, and write down what it did.{clear, select, true { Where it softens: {bondFixes}.} other {}}`,
+  'buildup.gripLost':
+    '{zones} {count, plural, one {is} other {are}} walked on and would end smooth: gloss is slippery when it is wet. Plan non-skid fields, or bead in the last coats.',
   'buildup.notTopcoated': `{name} is the last layer on ${where}, and it does not stand the weather: {bondReason}.{tie, select, true { Put {coatKinds} over it.} other {}}`,
-  'buildup.notSanded': `Before {name}, ${below} is not sanded (${where}), and the scratches are what it holds by. Sand it with {coarsest} to {finest}.`,
+  'buildup.notSanded': `Before {name}, ${below} is not sanded (${where}), and the scratches are what it holds by. Sand it with {span, select, one {{finest}} other {{coarsest} to {finest}}}.`,
   'buildup.betweenNotSanded': `{name} is not sanded between its coats (${where}), and they hold by nothing else. Sand them with {finest}.`,
-  'buildup.gritCoarse': `Before {name}, ${below} is sanded with {grit} (${where}): the film does not fill such scratches. Finish with {coarsest} to {finest}.`,
-  'buildup.gritFine': `Before {name}, ${below} is sanded with {grit} (${where}), which leaves too little to hold by. Stop at {coarsest} to {finest}.`,
+  'buildup.gritCoarse': `Before {name}, ${below} is sanded with {grit} (${where}): the film does not fill such scratches. Finish with {span, select, one {{finest}} other {{coarsest} to {finest}}}.`,
+  'buildup.gritFine': `Before {name}, ${below} is sanded with {grit} (${where}), which leaves too little to hold by. Stop at {span, select, one {{finest}} other {{coarsest} to {finest}}}.`,
   'buildup.windowNeverOpen': `{name} cannot go on {under} unsanded (${where}): it must wait {leastHours} and may wait no longer than {mostHours}. Sand between them.`,
   'buildup.filmOver': `{name} is laid {dryFilmUm} thick at once (${where}), more than the {mostUm} it stands. Lay it in more, thinner coats.`,
   'buildup.buildOver': `{name} comes to {dryFilmUm} in all (${where}), more than the {mostUm} it stands without cracking. Take a coat off, or sand it back.`,
@@ -113,6 +115,9 @@ export const bondWords: Readonly<Record<string, string>> = {
   'suggest.heading': '{zones}, {areaM2} of {oldSurface}:',
   'suggest.build':
     '{priced, select, true {{costCoins}} other {Price not known}}, {days, plural, one {# day} other {# days}}, {lifeYears, plural, one {about # year} other {about # years}}{priced, select, true {, {yearCoins} a year} other {}}: {best}.',
+  'sanding.at': '{name}{when, select, between {, between coats} other {}}',
+  'suggest.otherColour':
+    'In another colour than is planned: {colour, select, none {the sheet does not say which} other {{colour}}}, not {wantedColour}.',
   'suggest.strip': 'Strip the old paint first, about {stripPersonHours}.',
   'suggest.layer':
     '{coats, number} × {name}, {mixedL}{sanded, select, true {, on {grit}} other {}}{between, select, none {} other {, {between} between coats}}.',

@@ -19,12 +19,13 @@ export const paperPhrases: Readonly<Record<string, string>> = {
   'paper.protection': 'Have ready: {words}.',
   'paper.beforeSteps': 'Stands before {count, plural, one {one step} other {# steps}}',
   'paper.beforeNumbers': 'Before {numbers}:',
-  'paper.pourOf': '{of, plural, =1 {} other {Pour {nr} of #, }}{zone}, {areaM2}',
+  'paper.pourOf':
+    '{of, plural, =1 {} other {Pour {nr} of #, }}{times, plural, =1 {} other {# cups, }}{zone}{cover, select, none {} other {, {areaM2}}}',
   'paper.cupTo': 'to {to}',
   'paper.counted': '{count, plural, =1 {} other {# × }}{name}',
   'paper.layerCoats': '{name}, {count, plural, one {one coat} other {# coats}}',
   'paper.photo': 'Photo {name}',
   'paper.materialOf': 'Material: {name}',
   'paper.pourLine':
-    '{of, plural, =1 {Pour} other {Pour {nr} of #}}: {parts}; mix at {mixAt}, use from {from}{until, select, none {} other { until {until}}}',
+    '{of, plural, =1 {Pour} other {Pour {nr} of #}}: {times, plural, =1 {} other {# × }}{parts}; mix at {mixAt}, use from {from}{until, select, none {} other { until {until}}}',
 }

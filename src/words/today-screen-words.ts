@@ -47,7 +47,8 @@ export const todayScreenPhrases: Readonly<Record<string, string>> = {
   'todayscreen.part': 'part {part, number} of {parts, number}',
   'todayscreen.pours': '{count, plural, one {# pour} other {# pours}}, {volumeM3} in all',
   'todayscreen.pourOf': 'Pour {nr, number} of {of, number}',
-  'todayscreen.pourFor': '{ready} for {areaM2}',
+  'todayscreen.pourFor':
+    '{times, plural, =1 {} other {# × }}{ready}{cover, select, none {} other { for {areaM2}}}',
   'todayscreen.fromTo': '{fromClock} to {untilClock}',
   'todayscreen.needs': 'Margin, needs {leastK}',
   'todayscreen.writeDone': 'Write {count, plural, one {one} other {#}} as done',

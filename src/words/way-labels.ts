@@ -77,6 +77,7 @@ const paint: Readonly<Record<string, string>> = {
   'wayPart.additiveShare': 'Bead, share of the paint ready to use',
   'wayPart.mixed': 'Mixed paint in this pour',
   'wayPart.pourArea': 'Area of this pour',
+  'wayPart.cups': 'Cups it is mixed in',
   'wayPart.partsA': 'Parts of base',
   'wayPart.partsB': 'Parts of hardener',
   'wayPart.base': 'Base',

@@ -11,7 +11,8 @@ import { itemsOf, limitCell, sheetCell } from './raw-sample.ts'
 type Pour = Plan['pours']['pours'][number]
 
 const relative = 1e-12
-/** Each part of each card is a whole millilitre next to what it is of, and so is the sum of the cards, m³. */
+/** A cup is filled up to the next whole share of its ratio: twelve millilitres are the largest, m³. */
+const share = 12e-6
 const step = 1e-6
 /** Clocks on a card are whole minutes. */
 const minuteTolerance = 1
@@ -27,6 +28,13 @@ function near(had: number, expected: number, most: number, what: string): void {
   expect(Math.abs(had - expected), `${what}: got ${had}, expected ${expected}`).toBeLessThanOrEqual(most)
 }
 
+/** Filler with a hardener goes cup by cup, each within half its pot life. */
+const isCup = (raw: Subject['raw'], { sheet }: Pour): boolean =>
+  ['filler', 'fairing', 'laminating resin'].includes(sheetCell(raw, sheet, 'role') ?? '') &&
+  (cell.ratio(sheetCell(raw, sheet, 'mix') ?? '1')[1] ?? 0) > 0
+
+const ofRepair = ({ step: id }: Pour): boolean => id.startsWith('filled:')
+
 function pourList(subject: Subject): readonly (readonly [Coat, readonly Pour[]])[] {
   const { pours } = subject.plan.pours
   return placedCoats(subject).map((coat) => [coat, pours.filter((pour) => pour.step === coat.step)])
@@ -37,14 +45,32 @@ describe.each(jobNames)('the pours of %s', (name) => {
   const { raw, plan, steps, placed, airs } = subject
 
   it('are numbered, and together are the litres and the area of their coat', () => {
-    expect(plan.pours.pours.length).toBe(sum(pourList(subject).map(([, pours]) => pours.length)))
+    const laid = plan.pours.pours.filter((pour) => !ofRepair(pour))
+    expect(laid.length).toBe(sum(pourList(subject).map(([, pours]) => pours.length)))
     for (const [coat, pours] of pourList(subject)) {
       const layer = plan.quantities.layers.find((one) => one.layer === coat.layer && one.zone === coat.zone)!
       expect(pours.map((pour) => [pour.nr, pour.of])).toEqual(pours.map((_pour, i) => [i + 1, pours.length]))
       expect(pours.length).toBeGreaterThan(0)
-      near(sum(pours.flatMap((pour) => pour.partsM3)), layer.mixedPerCoatM3, 1.5 * step, coat.step)
-      near(sum(pours.map((pour) => pour.thinnerM3)), layer.thinnerM3 / layer.coats, step, coat.step)
-      near(sum(pours.map((pour) => pour.additiveM3)), layer.additiveM3 / layer.coats, step, coat.step)
+      const cups = sum(pours.map(({ times }) => times))
+      const all = (each: (pour: Pour) => number): number => sum(pours.map((pour) => pour.times * each(pour)))
+      near(
+        all((pour) => sum(pour.partsM3)),
+        layer.mixedPerCoatM3,
+        cups * share,
+        coat.step,
+      )
+      near(
+        all((pour) => pour.thinnerM3),
+        layer.thinnerM3 / layer.coats,
+        cups * share,
+        coat.step,
+      )
+      near(
+        all((pour) => pour.additiveM3),
+        layer.additiveM3 / layer.coats,
+        cups * share,
+        coat.step,
+      )
       same(sum(pours.map((pour) => pour.areaM2)), layer.areaM2, coat.step)
     }
   })
@@ -57,8 +83,10 @@ describe.each(jobNames)('the pours of %s', (name) => {
         // Both the part and the parts together are off by less than a step.
         near(pour.partsM3[index]!, (mixed * part) / sum(parts), 2 * step, pour.step)
       })
-      const layer = itemsOf(raw.work, 'layers')[steps.get(pour.step)!.layer!]!
-      const thinner = cell.share(layer.thinnerShare ?? sheetCell(raw, pour.sheet, 'thinnerShare') ?? '0 %')
+      const layer = itemsOf(raw.work, 'layers')[steps.get(pour.step)!.layer ?? '']
+      const thinner = !layer
+        ? 0
+        : cell.share(layer.thinnerShare ?? sheetCell(raw, pour.sheet, 'thinnerShare') ?? '0 %')
       near(pour.thinnerM3, mixed * thinner, 2 * step, pour.step)
       same(pour.readyM3, mixed + pour.thinnerM3, pour.step)
       const densities = ['densityA', 'densityB'].map((density) => sheetCell(raw, pour.sheet, density))
@@ -78,8 +106,8 @@ describe.each(jobNames)('the pours of %s', (name) => {
   })
 
   it('stand for their induction before they are used', () => {
-    const stir = cell.hours(limitCell('mixLead')) * 60
     for (const pour of plan.pours.pours) {
+      const stir = cell.hours(limitCell(isCup(raw, pour) ? 'fillerLead' : 'mixLead')) * 60
       const rows = clockRows(raw, pour.sheet, 'induction')
       const stood = pour.useFromMinute - pour.mixAtMinute - stir
       const induction = rows ? 60 / shareAnHour(rows, pour.airC, 'least') : 0
@@ -95,7 +123,7 @@ describe.each(jobNames)('the pours of %s', (name) => {
       const rows = clockRows(raw, pour.sheet, 'potLife')
       if (!rows) expect(pour.useUntilMinute, pour.step).toBeUndefined()
       else {
-        const potLife = 60 / shareAnHour(rows, pour.airC, 'most')
+        const potLife = (isCup(raw, pour) ? 0.5 : 1) * (60 / shareAnHour(rows, pour.airC, 'most'))
         const off = Math.abs(pour.useUntilMinute! - pour.mixAtMinute - potLife)
         expect(off, pour.step).toBeLessThanOrEqual(minuteTolerance)
       }
@@ -109,12 +137,15 @@ describe.each(jobNames)('the pours of %s', (name) => {
       const crew = at.pieces[0]!.people.length
       const work = step.paces.find((pace) => pace.crew === crew)!.personMinutes / crew
       const usable = pours.map(
-        (pour) => (pour.useUntilMinute ?? Number.POSITIVE_INFINITY) - pour.useFromMinute,
+        (pour) => pour.times * ((pour.useUntilMinute ?? Number.POSITIVE_INFINITY) - pour.useFromMinute),
       )
-      expect(sum(usable), coat.step).toBeGreaterThanOrEqual(work - minuteTolerance)
+      const cups = sum(pours.map(({ times }) => times))
+      expect(sum(usable), coat.step).toBeGreaterThanOrEqual(work - cups * minuteTolerance)
       pours.forEach((pour, index) => {
-        const share = (work * pour.areaM2) / sum(pours.map((one) => one.areaM2))
-        expect(usable[index], `${coat.step} pour ${pour.nr}`).toBeGreaterThanOrEqual(share - minuteTolerance)
+        const own = (work * pour.areaM2) / sum(pours.map((one) => one.areaM2))
+        // Clocks on a card are whole minutes: of each of its cups.
+        const most = pour.times * minuteTolerance
+        expect(usable[index], `${coat.step} pour ${pour.nr}`).toBeGreaterThanOrEqual(own - most)
       })
     }
   })

@@ -123,14 +123,45 @@ describe.each(sampleJobs)('the stores of %s', (name) => {
       }
   })
 
-  it('hold tape for every edge that is masked, cups for every pour and gloves for every day of every person', () => {
+  it('hold a fresh roller cover for every product and coat of a day, more on more than 14 m²', () => {
+    const rolled = plan.steps.steps.filter(
+      ({ kind, method = '' }) => kind === 'coat' && method.startsWith('roll'),
+    )
+    const startOf = new Map(plan.days.placed.map((one) => [one.step, one.startMinute]))
+    const sets = new Map<string, number>()
+    for (const { id, sheet, coat, method, areaM2 = 0 } of rolled) {
+      const key = `${sheet} ${coat} ${method} ${Math.floor((startOf.get(id) ?? Number.NaN) / 1440)}`
+      sets.set(key, (sets.get(key) ?? 0) + areaM2)
+    }
+    const covers = [...sets.values()].reduce((sum, areaM2) => sum + upTo(areaM2 / 14, 1), 0)
+    expect(covers).toBeGreaterThan(1)
+    expect(consumables.find(({ id }) => id === 'foam-cover')?.amount).toBe(covers)
+  })
+
+  it('hold tape for every edge that is masked, cups for every pour and gloves for who gets dirty that day', () => {
     const edges = plan.steps.steps.reduce((sum, step) => sum + (step.lengthM ?? 0), 0)
-    const days = plan.days.days.reduce((sum, day) => sum + day.people.length, 0)
+    const steps = new Map(plan.steps.steps.map((step) => [step.id, step]))
+    const dirty = new Set([
+      'wash',
+      'sand',
+      'sand-between',
+      'repair',
+      'fill-repair',
+      'mend',
+      'pinholes',
+      'fill',
+      'coat',
+    ])
+    const days = plan.days.days.reduce((sum, day) => {
+      const hands = day.pieces.filter(({ step }) => dirty.has(steps.get(step)?.kind ?? ''))
+      return sum + new Set(hands.flatMap(({ people }) => people)).size
+    }, 0)
     const amount = (id: string) => consumables.find((one) => one.id === id)?.amount
     expect(amount('fine-line-tape')).toBe(upTo(edges * 1.1, 1))
     expect(amount('masking-tape')).toBe(upTo(edges * 1.1, 1))
     expect(amount('mixing-cup')).toBe(2 * plan.pours.pours.length)
     expect(amount('gloves')).toBe(4 * days)
+    expect(days).toBeLessThan(plan.days.days.reduce((sum, day) => sum + day.people.length, 0))
     expect(amount('respirator-cartridge')).toBe(upTo(0.2 * days, 1))
   })
 })

@@ -116,6 +116,7 @@ export function everyBuildUp(
       papers.find(
         (paper) => !own(layerOf(offer, 'none', paper)).some(({ kind }) => kind === 'between not sanded'),
       ) ?? 'none'
+    const usual = between === 'none' ? (practiceOf(book.practice, offer)?.between ?? 'none') : between
     const before =
       papers.find(
         (paper) =>
@@ -123,7 +124,7 @@ export function everyBuildUp(
             ['not sanded', 'window never open'].includes(kind),
           ),
       ) ?? 'none'
-    const layer = layerOf(offer, before, between)
+    const layer = layerOf(offer, before, usual)
     const joints = judge(book, { ground, layers: [...done, layer], where, weathers: false }).joints
     const waits = joints
       .filter(({ layer: id, kind }) => id === layer.id && kind === 'on surface')
@@ -135,7 +136,7 @@ export function everyBuildUp(
       : ground.filter(({ material }) => material.age === 'fresh').map(({ clocks }) => clocks)
     const drying = fresh.map((clocks) => hours(clocks, before !== 'none'))
     const first = Math.max(0, ...waits, ...drying)
-    const later = hours(layer.clocks, between !== 'none')
+    const later = hours(layer.clocks, usual !== 'none')
     return {
       layer,
       days: whole(first) + (layer.coats - 1) * whole(later),

@@ -435,6 +435,7 @@ export const paperPlan: Plan = {
       sheet: 'primer',
       nr,
       of: 2,
+      times: 1,
       areaM2: 4.92,
       runs: [{ nr: 1, of: 1, where: 'port' as const, areaM2: 4.92, runM2: 9.84 }],
       laying: { crew: 2, sunny: 'unknown' as const, overlapM: 0.25, floor: 'unknown' as const },

@@ -73,6 +73,11 @@ export const create: Command = {
   },
 }
 
+/** Asked for in degrees, so that a bare number is one; the document keeps the unit. */
+const angles: ReadonlySet<string> = new Set(['latitude', 'longitude'])
+const inDegrees = (text: string): string =>
+  /^[+-]?\d+([.,]\d+)?$/.test(text.trim()) ? `${text.trim()}°` : text
+
 const needed = ['name', 'length', 'beam', 'freeboard'] as const
 
 function answersOf(flags: Flags): NewJobAnswers {
@@ -83,7 +88,7 @@ function answersOf(flags: Flags): NewJobAnswers {
   }
   const given = Object.entries(questions).flatMap(([key, question]: readonly [string, Question]) => {
     const text = textFlag(flags, key === 'weatherFile' ? 'weather' : key) ?? question.fallback?.()
-    return text === undefined ? [] : [[key, text]]
+    return text === undefined ? [] : [[key, angles.has(key) ? inDegrees(text) : text]]
   })
   // Whatever was typed is judged by `project`, with the same sentences as a document that was written by hand.
   return { ...(Object.fromEntries(given) as unknown as NewJobAnswers), deck: flags.deck === true }

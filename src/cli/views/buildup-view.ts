@@ -34,8 +34,8 @@ export function sandingLines(plan: Plan, words: Words): readonly string[] {
     table(
       [
         head.map((key) => words.label(key)),
-        ...rows.map(({ name, grit, areaM2, hours, discs }) => [
-          name,
+        ...rows.map(({ name, when, grit, areaM2, hours, discs }) => [
+          words.sentence('sanding.at', { name, when }),
           grit,
           words.figure('areaM2', areaM2),
           words.figure('workHours', hours.value),
@@ -92,6 +92,7 @@ export const buildUpJson = (plan: Plan) => ({
         ? { spreadLeastM2PerL: layer.spreadBand[0] / 1000, spreadMostM2PerL: layer.spreadBand[1] / 1000 }
         : {}),
       ...(layer.ladder.length > 0 ? { sanding: layer.ladder.map(rungJson) } : {}),
+      ...(layer.between ? { sandingBetween: rungJson(layer.between) } : {}),
       textureFactor: layer.texture.value,
       ...(layer.filmLeftM ? { filmLeftUm: layer.filmLeftM.value * 1e6 } : {}),
       ...(layer.vocKgPerM3 ? { vocKgPerM3: layer.vocKgPerM3.value } : {}),

@@ -54,7 +54,7 @@ function cardLines(plan: Plan, pour: Pour, { words, locale }: Setting): readonly
   const said = [...(cover ? [cover] : []), ...describeHandling(pour), ...describeLaying(plan, pour)]
   return [
     `  ${words.sentence(code, data)}, ${pour.nr}/${pour.of}`,
-    `    ${cup}${sum}${onTop.join('')}`,
+    `    ${pour.times > 1 ? `${pour.times} × (${cup}${sum})` : `${cup}${sum}`}${onTop.join('')}`,
     `    ${words.sentence('pour.clocks', {
       mixClock: clock(pour.mixAtMinute),
       fromClock: clock(pour.useFromMinute),
@@ -76,6 +76,8 @@ export const poursJson = ({ pours: { pours } }: Plan) => ({
       sheet: pour.sheet,
       nr: pour.nr,
       of: pour.of,
+      times: pour.times,
+      ...(pour.everyMinutes === undefined ? {} : { everyMinutes: pour.everyMinutes }),
       areaM2: pour.areaM2,
       runs: pour.runs,
       intoWet: pour.intoWet,

@@ -28,7 +28,7 @@ export type {
   Where,
 } from './bond/rule.ts'
 export type { CoatClocks, Exposed, Sanding, Stack, StackLayer } from './bond/stack.ts'
-export { type Cost, type Criterion, criteria, type Worth } from './bond/suggest/cost.ts'
+export { type Cost, type Criterion, compareBy, criteria, type Worth } from './bond/suggest/cost.ts'
 export { coatsOf, grants, type Offer, type Search, type Wish } from './bond/suggest/offer.ts'
 export { isRefused, type Step } from './bond/suggest/step.ts'
 export { type Miss, type Suggested, type Suggestion, suggest } from './bond/suggest/suggest.ts'
@@ -60,7 +60,7 @@ export {
   type Stretch,
   workingMinutes,
 } from './pours/chain-pours.ts'
-export { roundedTable } from './pours/rounded-table.ts'
+export { measuredParts, wholeShares } from './pours/measured-parts.ts'
 export {
   airThatDoes,
   type Crew,

@@ -11,6 +11,8 @@ export type ConsumableRate = {
   readonly perDriver: number
   /** Units in one piece as it is bought: 1 disc, 50 m of tape on a roll, 0.001 m³ of solvent in a can. */
   readonly unitsPerPiece: number
+  /** A part that is used counts as a whole one at every use: nobody keeps a roller cover for the next coat. */
+  readonly fresh?: boolean
 }
 
 /** One piece of work that uses a consumable: an area sanded in passes, a zone coated, an edge taped in stages. */
@@ -63,16 +65,20 @@ export function consumables({
   }
 }
 
-const unitsOf = (use: ConsumableUse, rate: ConsumableRate | undefined): number =>
-  use.quantity * use.times * (rate?.perDriver ?? 0)
+function unitsOf({ quantity, times }: ConsumableUse, rate: ConsumableRate | undefined): number {
+  const once = quantity * (rate?.perDriver ?? 0)
+  return times * (rate?.fresh ? whole(once) : once)
+}
+
+// Twelve digits: three uses of 0.1 L fill one can of 0.3 L, not two.
+const whole = (exact: number): number => Math.ceil(Number(exact.toPrecision(12)))
 
 function needOf(
   [consumable, units]: readonly [string, number],
   rateOf: ReadonlyMap<string, ConsumableRate>,
 ): ConsumableNeed {
   const exact = units / (rateOf.get(consumable)?.unitsPerPiece ?? 1)
-  // Twelve digits: three uses of 0.1 L fill one can of 0.3 L, not two.
-  return { consumable, units, pieces: Math.ceil(Number(exact.toPrecision(12))) }
+  return { consumable, units, pieces: whole(exact) }
 }
 
 const isUsed = (need: ConsumableNeed): boolean => need.pieces > 0

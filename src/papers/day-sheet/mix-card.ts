@@ -1,6 +1,7 @@
 /** A mix card: the cup in section with its levels, each part in ml and g, and the clock times of the pour. */
 
 import {
+  coverOf,
   coverTells,
   describeCover,
   describeHandling,
@@ -129,7 +130,10 @@ function title(kit: Kit, { number, pour }: DayPour, { x, y, width, size }: At & 
   const zone = [...plan.surfaces.zones, ...plan.marks.zones].find((one) => one.id === pour.zone)
   const left = x + inset + 7
   const room = x + width - inset - left
-  const said = { nr: pour.nr, of: pour.of, zone: zone?.name ?? pour.zone, areaM2: pour.areaM2 }
+  const said = {
+    ...{ nr: pour.nr, of: pour.of, times: pour.times },
+    ...{ zone: zone?.name ?? pour.zone, cover: coverOf(pour), areaM2: pour.areaM2 },
+  }
   const names = fittedLines(setter, { text: sheet?.name ?? pour.sheet, style, width: room, most: lines })
   const abouts = fittedLines(setter, {
     text: say.sentence('paper.pourOf', said),

@@ -82,6 +82,7 @@ function pourLines(kit: Kit, { pour, amounts }: MixedPour): readonly Strip[] {
   const text = say.sentence('paper.pourLine', {
     nr: pour.nr,
     of: pour.of,
+    times: pour.times,
     parts: parts.join(', '),
     mixAt: say.time(pour.mixAtMinute),
     from: say.time(pour.useFromMinute),

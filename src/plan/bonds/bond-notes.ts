@@ -80,6 +80,14 @@ const fixOf = (fault: { readonly tie: readonly Selector[]; readonly clear?: read
   bondFixes: (fault.clear ?? []).join(', '),
 })
 
+type Span = { readonly coarsest: { readonly name: string }; readonly finest: { readonly name: string } }
+
+const spanOf = ({ coarsest, finest }: Span): Note['data'] => ({
+  coarsest: coarsest.name,
+  finest: finest.name,
+  span: coarsest.name === finest.name ? 'one' : 'many',
+})
+
 function about(fault: Fault): About {
   switch (fault.kind) {
     case 'fails':
@@ -104,7 +112,7 @@ function about(fault: Fault): About {
       return {
         code: 'buildup.notSanded',
         severity: 'fault',
-        own: { coarsest: fault.coarsest.name, finest: fault.finest.name },
+        own: spanOf(fault),
       }
     case 'between not sanded':
       return { code: 'buildup.betweenNotSanded', severity: 'fault', own: { finest: fault.finest.name } }
@@ -113,7 +121,7 @@ function about(fault: Fault): About {
       return {
         code: fault.kind === 'too coarse' ? 'buildup.gritCoarse' : 'buildup.gritFine',
         severity: 'notice',
-        own: { grit: fault.grit.name, coarsest: fault.coarsest.name, finest: fault.finest.name },
+        own: { grit: fault.grit.name, ...spanOf(fault) },
       }
     case 'window never open':
       return {

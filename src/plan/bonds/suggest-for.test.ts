@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest'
 import { catalogue } from '#catalogue'
 import { isRefused, judge } from '#core/coating'
 import { plan, suggestBuildUps } from '#plan'
-import { type SampleName, sampleInput } from '../../../test/support/samples.ts'
+import {
+  planInput,
+  projectRaw,
+  type SampleName,
+  sampleInput,
+  sampleRaw,
+  withCell,
+} from '../../../test/support/samples.ts'
 import { bondBook } from '../read-bonds.ts'
 
 const suggestFor = (name: SampleName, wish: { readonly family?: string } = {}) => {
@@ -62,6 +69,22 @@ describe('the sample of a powerboat', () => {
     expect(by('life')!.worth.layers).toBeGreaterThan(by('days')!.worth.layers)
   })
 
+  it('comes first in the colour that is planned, and tells of another', () => {
+    const { suggestions } = groupOf(suggestFor('open-powerboat'), 'topsides-port')
+    const colours = suggestions.map(({ steps }) => steps.at(-1)!.offer.colour)
+    expect(colours[0]).toBe('pale teal')
+    expect(colours).toContain('dark blue')
+    for (const { steps, only } of suggestions)
+      expect(only.some(({ code }) => code === 'suggest.otherColour')).toBe(
+        steps.at(-1)!.offer.colour !== 'pale teal',
+      )
+  })
+
+  it('sands between the coats of gloss, even where they would bond unsanded', () => {
+    const { suggestions } = groupOf(suggestFor('open-powerboat'), 'topsides-port')
+    for (const { steps } of suggestions) expect(steps.at(-1)!.layer.between).toMatchObject({ name: 'P400' })
+  })
+
   it('has the non-skid fields on the paint of the deck', () => {
     const fields = groupOf(suggestFor('open-powerboat'), 'panels-sole')
     expect(fields.wish.role).toBe('non-skid')
@@ -109,5 +132,26 @@ describe('a finish that no sheet is', () => {
       reason: 'solventSafeBase',
       tie: expect.arrayContaining([{ family: 'epoxy', role: 'primer' }]),
     })
+  })
+})
+
+describe('a moulded pattern that stays', () => {
+  const coinsOn = (texture: string) => {
+    const raw = withCell(sampleRaw('open-powerboat'), 'work', ['zones', 'side-decks', 'texture'], texture)
+    const input = planInput(projectRaw(raw), sampleInput('open-powerboat').weather)
+    const { work, money } = sampleInput('open-powerboat')
+    const found = suggestBuildUps({
+      plan: plan(input),
+      work: { ...work, zones: input.work.zones },
+      prices: money?.prices,
+      catalogue,
+      wish: {},
+    })
+    const group = groupOf(found, 'side-decks')
+    return group.suggestions[0]!.worth.coins / group.areaM2
+  }
+
+  it('takes half as much paint again in the suggestions too', () => {
+    expect(coinsOn('moulded non-skid') / coinsOn('smooth')).toBeCloseTo(1.5, 2)
   })
 })

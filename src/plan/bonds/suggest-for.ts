@@ -7,23 +7,25 @@ import {
   type Miss,
   type Offer,
   type Suggestion,
-  suggest,
   type Wish,
 } from '#core/coating'
 import type { Note } from '#core/note'
 import type { MoneyTerms, Work } from '#job'
+import { grounds } from '../grounds.ts'
 import type { Known } from '../known.ts'
 import { readCatalogue } from '../read-catalogue.ts'
 import { usualSpread } from '../sheets/spread-of.ts'
+import { textureOf } from '../sheets/texture-of.ts'
 import type { Plan, ResolvedSheet, ZoneArea } from '../types.ts'
 import { bondNotes, type Names } from './bond-notes.ts'
 import { aroundOf } from './bonds.ts'
 import { clocksOf, coatOf, groundOf } from './ground.ts'
+import { suggestInColour } from './in-colour.ts'
 import { whereOf } from './stack-of.ts'
 
 export type SuggestInput = {
   readonly plan: Pick<Plan, 'surfaces' | 'marks' | 'buildUps' | 'repairs'>
-  readonly work: Pick<Work, 'zones' | 'packs'>
+  readonly work: Pick<Work, 'zones' | 'packs' | 'findings'>
   readonly prices: MoneyTerms['prices'] | undefined
   readonly catalogue: Catalogue
   /** Only a finish of this family, or this sheet; of any when left out. Non-skid is never narrowed. */
@@ -67,23 +69,29 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
   const sheets = input.plan.buildUps.sheets.filter(({ role }) => coating.has(role))
   const offers = sheets.flatMap((sheet) => offerOf(sheet, input, known))
   const names = namesIn(input)
-  const groups = groupsOf(input, known).map(({ zones, ground, where, role }): ZoneSuggestions => {
+  const groups = groupsOf(input, known).map((group): ZoneSuggestions => {
+    const { zones, ground, where } = group
     const areaM2 = zones.reduce((sum, zone) => sum + zone.areaM2, 0)
-    const wish: Wish = { role, ...(role === 'finish' ? input.wish : {}) }
-    const found = suggest(known.bonds, { ground, where, areaM2, offers, wish, mostLayers: MOST_LAYERS })
+    const wish: Wish = { role: group.role, ...(group.role === 'finish' ? input.wish : {}) }
+    const eaten = offers.map((offer) => ({ ...offer, litresPerM2: offer.litresPerM2 * group.texture }))
+    const search = { ground, where, areaM2, offers: eaten, wish, mostLayers: MOST_LAYERS }
+    const found = suggestInColour(known.bonds, search, group.colour)
     const about = { zones: zones.map(({ id }) => id), existing: surfaceOf(zones[0]!, ground) }
     const told = (miss: Miss): ToldMiss => ({
       ...miss,
       notes: bondNotes([{ ...about, faults: miss.faults }], names),
     })
-    const { suggestions, shortcuts, none } = found
+    const { suggestions, shortcuts, none, otherColours } = found
     return {
       ...about,
       areaM2,
       wish,
       suggestions: suggestions.map((one) => ({
         ...one,
-        only: bondNotes([{ ...about, faults: conditionsIn(judge(known.bonds, one.stack)) }], names),
+        only: [
+          ...(otherColours.has(one) ? [otherColour(one, group.colour)] : []),
+          ...bondNotes([{ ...about, faults: conditionsIn(judge(known.bonds, one.stack)) }], names),
+        ],
       })),
       shortcuts: shortcuts.map(told),
       ...(none ? { none: { why: none.why, ...(none.miss ? { miss: told(none.miss) } : {}) } } : {}),
@@ -96,6 +104,12 @@ export function suggestBuildUps(input: SuggestInput): Suggestions {
     unpriced: offers.filter(({ coinsPerL }) => coinsPerL === undefined).map(({ id }) => id),
   }
 }
+
+const otherColour = ({ steps }: Suggestion, wanted: string): Note => ({
+  code: 'suggest.otherColour',
+  severity: 'notice',
+  data: { colour: steps.at(-1)?.offer.colour || 'none', wantedColour: wanted },
+})
 
 const conditionsIn = ({ faults }: Judged): readonly Fault[] => faults.filter(({ kind }) => kind === 'only')
 
@@ -120,22 +134,39 @@ type Group = {
   readonly ground: ReturnType<typeof groundOf>
   readonly where: 'above water' | 'below water'
   readonly role: string
+  /** How many times the paint of a smooth surface it takes. */
+  readonly texture: number
+  /** Of the finish that is planned there; empty where none is. */
+  readonly colour: string
 }
 
 function groupsOf({ plan, work }: SuggestInput, known: Known): readonly Group[] {
   const around = aroundOf({ ...plan, zones: work.zones, known })
+  const grounded = grounds.run(work)
   const groups = new Map<string, Group>()
   for (const zone of around.zones) {
     const ground = groundOf(zone, around)
     const where = whereOf(zone)
     const role = zone.kind === 'non-skid' ? 'non-skid' : 'finish'
     // Which finding it was matters to nobody here, what it was mended with does.
-    const key = JSON.stringify([ground.map(({ id: _id, ...exposed }) => exposed), where, role])
+    const colour = colourOn(zone, plan.buildUps)
+    const isGroundOff = (grounded[zone.id]?.patternOff ?? 'none') !== 'none'
+    const bare = { zone, below: [], roleOf: () => '', isGroundOff }
+    const texture = textureOf({ coats: 1 }, bare, known).value
+    const key = JSON.stringify([
+      ground.map(({ id: _id, ...exposed }) => exposed),
+      ...[where, role, texture, colour],
+    ])
     const same = groups.get(key)
     if (same) same.zones.push(zone)
-    else groups.set(key, { zones: [zone], ground, where, role })
+    else groups.set(key, { zones: [zone], ground, where, role, texture, colour })
   }
   return [...groups.values()]
+}
+
+const colourOn = (zone: ZoneArea, { layers, sheets }: SuggestInput['plan']['buildUps']): string => {
+  const last = layers.findLast((layer) => layer.zone === zone.id)
+  return sheets.find(({ id }) => id === last?.sheet)?.colour ?? ''
 }
 
 function offerOf(sheet: ResolvedSheet, input: SuggestInput, known: Known): readonly Offer[] {

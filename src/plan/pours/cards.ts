@@ -1,67 +1,77 @@
-/** The mix cards of one coat: parts in whole millilitres that add up, by weight too, with clocks and tray fillings. */
-import { type ChainedPour, chainPours, mixMasses, roundedTable, trayFillings } from '#core/coating'
+/** The mix cards of one coat: parts as a cup measures them, by weight too, with clocks and tray fillings. */
+import { type ChainedPour, chainPours, measuredParts, mixMasses, trayFillings } from '#core/coating'
 import type { Known } from '../known.ts'
-import { pourOf } from '../quantities.ts'
 import { thinnerFor } from '../sheets/thinners.ts'
 import type { Pour, ResolvedSheet } from '../types.ts'
 import type { Coat } from './coat.ts'
+import { cupPot, cupsFor, type FillerCup, isTwoPart } from './filler-cup.ts'
 import { layingOf } from './laying.ts'
 
 export const chainOf = (coat: Coat): readonly ChainedPour[] =>
-  chainPours({
-    runs: coat.runs,
-    start: coat.startMinute,
-    pace: coat.pace,
-    lead: coat.leadMinutes,
-    potAt: coat.potAt,
-  })
+  coat.cup ? [cupAfterCup(coat, coat.cup)] : chainPours(asChain(coat))
 
-export function cardsOf(coat: Coat, chain: readonly ChainedPour[], known: Known): readonly Pour[] {
-  const parts = wholeParts(coat, chain)
-  return chain.map((pour, index) =>
-    cardOf(coat, { pour, index, of: chain.length, parts: parts[index]! }, known),
-  )
+const asChain = (coat: Coat) => ({
+  runs: coat.runs,
+  start: coat.startMinute,
+  pace: coat.pace,
+  lead: coat.leadMinutes,
+  potAt: coat.potAt,
+})
+
+/** One card says it for all cups of a filler. */
+function cupAfterCup(coat: Coat, cup: FillerCup): ChainedPour {
+  const { startMinute: from } = coat
+  const pot = cupPot(cup, coat.potAt(from))
+  const mixAt = from - pot.induction - coat.leadMinutes
+  return {
+    ...pot,
+    mixAt,
+    from,
+    end: from + workMinutes(coat),
+    until: mixAt + pot.life,
+    stretches: coat.runs.map(({ area }, run) => ({ run, area })),
+    intoWet: false,
+  }
 }
 
-/** In m³, each a whole number of steps. */
+const areaOf = (stretches: readonly { readonly area: number }[]): number =>
+  stretches.reduce((sum, { area }) => sum + area, 0)
+
+/** None where nothing is laid by area: a repair takes what fills it. */
+const workMinutes = ({ runs, pace }: Coat): number => (runs.length === 0 ? 0 : areaOf(runs) / pace)
+
+export function cardsOf(coat: Coat, chain: readonly ChainedPour[], known: Known): readonly Pour[] {
+  const all = areaOf(coat.runs)
+  const { cup, mixedM3 } = coat
+  const work = { mixedM3, minutes: workMinutes(coat), pot: coat.potAt(coat.startMinute) }
+  const times = cup ? cupsFor(cup, work) : 1
+  return chain.map((pour, index) => {
+    const share = all > 0 ? areaOf(pour.stretches) / all : 1
+    const parts = partsOf(coat, (mixedM3 * share) / times)
+    return cardOf(coat, { pour, index, of: chain.length, times, parts }, known)
+  })
+}
+
+/** In m³, each as the cup measures it. */
 type Parts = { readonly partsM3: readonly number[]; readonly thinnerM3: number; readonly additiveM3: number }
 
 const ml = 1e-6
-/** Under this a whole millilitre is too coarse: a few drops of catalyst matter, m³. */
-const fineBelowM3 = 20 * ml
 
-/** What the cup reads adds up, on each card and over the cards of the coat; bead is stirred in on top of it. */
-function wholeParts(coat: Coat, chain: readonly ChainedPour[]): readonly Parts[] {
-  const all = chain.flatMap(({ stretches }) => stretches).reduce((sum, { area }) => sum + area, 0)
-  const exact = chain.map(({ stretches }) => {
-    const area = stretches.reduce((sum, stretch) => sum + stretch.area, 0)
-    return pourOf({
-      mixedM3: (coat.mixedM3 * area) / all,
-      sheet: coat.sheet,
-      thinnerShare: coat.thinnerShare,
-      additiveShare: coat.additiveShare,
-    })
-  })
-  const two = isTwoPart(coat.sheet)
-  const cups = exact.map((pour) => [
-    pour.baseVolume,
-    ...(two ? [pour.hardenerVolume] : []),
-    pour.thinnerVolume,
-  ])
-  const step = cups.flat().some((volume) => volume > 0 && volume < fineBelowM3) ? ml / 10 : ml
-  const whole = (table: readonly (readonly number[])[]) =>
-    roundedTable(table.map((row) => row.map((volume) => volume / step))).map((row) =>
-      row.map((steps) => (steps * Math.round(step / 1e-7)) / 1e7),
-    )
-  const beads = whole(exact.map((pour) => [pour.additiveVolume]))
-  return whole(cups).map((row, index) => ({
-    partsM3: row.slice(0, -1),
-    thinnerM3: row.at(-1)!,
-    additiveM3: beads[index]![0]!,
-  }))
+/** Base and hardener in their ratio; thinner and bead go with what they make. */
+function partsOf({ sheet, thinnerShare, additiveShare }: Coat, mixedM3: number): Parts {
+  const [base = 1, hardener = 0] = sheet.mix.value
+  const parts = measuredParts({ volume: mixedM3, base, hardener })
+  const thinnerM3 = wholeMl((parts.base + parts.hardener) * thinnerShare)
+  return {
+    partsM3: isTwoPart(sheet) ? [parts.base, parts.hardener] : [parts.base],
+    thinnerM3,
+    additiveM3: wholeMl((parts.base + parts.hardener + thinnerM3) * additiveShare),
+  }
 }
 
-const isTwoPart = (sheet: ResolvedSheet): boolean => (sheet.mix.value[1] ?? 0) > 0
+/** What is wanted at all is one at least. */
+const wholeMl = (volumeM3: number): number =>
+  volumeM3 > 0 ? Math.max(1, Math.round(volumeM3 / ml)) / 1e6 : 0
 
 /** A brush takes from the pot, a knife from the board. */
 const traysOf: ReadonlySet<string> = new Set(['roll and tip', 'roller'])
@@ -70,10 +80,11 @@ type Card = {
   readonly pour: ChainedPour
   readonly index: number
   readonly of: number
+  readonly times: number
   readonly parts: Parts
 }
 
-function cardOf(coat: Coat, { pour, index, of, parts }: Card, known: Known): Pour {
+function cardOf(coat: Coat, { pour, index, of, times, parts }: Card, known: Known): Pour {
   const { sheet, step, runs } = coat
   const readyM3 = [...parts.partsM3, parts.thinnerM3].reduce((sum, part) => sum + part, 0)
   const useFromMinute = Math.round(pour.from)
@@ -90,7 +101,9 @@ function cardOf(coat: Coat, { pour, index, of, parts }: Card, known: Known): Pou
     sheet: sheet.id,
     nr: index + 1,
     of,
-    areaM2: pour.stretches.reduce((sum, { area }) => sum + area, 0),
+    times,
+    ...(times > 1 && coat.runs.length > 0 ? { everyMinutes: workMinutes(coat) / times } : {}),
+    areaM2: areaOf(pour.stretches),
     runs: pour.stretches.map(({ run, area }) => ({
       nr: run + 1,
       of: runs.length,

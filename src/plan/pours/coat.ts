@@ -1,5 +1,5 @@
 /** One coat on one zone with all its pours depend on: its runs, its crew, its air and the clocks of its product. */
-import { type PotClock, type Run, runFault } from '#core/coating'
+import { type PotClock, type Run, type RunFault, runFault } from '#core/coating'
 import { hoursAt } from '#core/cure'
 import { type AirAt, type Placed, wholeSlots } from '#core/schedule'
 import type { Work } from '#job'
@@ -14,16 +14,20 @@ import type {
   LayingOff,
   Pour,
   Quantities,
+  Repair,
+  Repairs,
   ResolvedSheet,
   Steps,
   WorkStep,
 } from '../types.ts'
+import { cupMinutes, type FillerCup, fillerCup } from './filler-cup.ts'
 import type { Runs, ZoneRun } from './runs.ts'
 import { type SunnySide, sunnySide } from './sunny-side.ts'
 import { floorAt } from './wet-floor.ts'
 
 export type PoursInput = {
   readonly steps: Steps
+  readonly repairs: Repairs
   readonly days: Days
   readonly buildUps: BuildUps
   readonly quantities: Quantities
@@ -40,6 +44,7 @@ export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf' | 'place' | 'air
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
   readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
   readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
+  readonly repairs: ReadonlyMap<string, Repair>
 }
 
 export const shelfOf = ({
@@ -51,6 +56,7 @@ export const shelfOf = ({
   days,
   buildUps,
   quantities,
+  repairs,
 }: PoursInput): Shelf => ({
   known,
   runs,
@@ -61,6 +67,7 @@ export const shelfOf = ({
   sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
   layers: new Map(buildUps.layers.map((layer) => [layer.id, layer])),
   quantities: new Map(quantities.layers.map((quantity) => [quantity.id, quantity])),
+  repairs: new Map(repairs.repairs.map((repair) => [repair.finding, repair])),
 })
 
 /** A run of this coat, broken where a lap hides when it has to be. */
@@ -86,28 +93,29 @@ export type Coat = {
   readonly sunny: SunnySide
   readonly floorAt: (minute: number) => LayingOff['floor']
   readonly certainty: Pour['certainty']
+  /** Filler, mixed cup by cup. */
+  readonly cup?: FillerCup
 }
 
 export function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | undefined {
-  const zoneLayer = `${step.zone}:${step.layer}`
   const sheet = shelf.sheets.get(step.sheet ?? '')
-  const layer = shelf.layers.get(zoneLayer)
-  const quantity = shelf.quantities.get(zoneLayer)
-  if (step.coat === undefined || !sheet || !layer || !quantity) return undefined
+  const amount = sheet && amountOf(shelf, step)
+  if (!amount) return undefined
+  const { known } = shelf
   const crew = placed.pieces[0]?.people.length ?? 1
-  const areaM2 = step.areaM2 ?? 0
-  if (!(areaM2 > 0)) return undefined
   const airAt = shelf.airOf(step.air)
+  const startMinute = placed.startMinute + wholeSlots(step.setUpMinutes)
+  const cup = fillerCup(sheet, known)
   const bare: Coat = {
     step,
     sheet,
-    mixedM3: quantity.mixedPerCoatM3,
-    thinnerShare: layer.thinnerShare.value,
-    additiveShare: layer.additiveShare,
+    mixedM3: amount.mixedM3,
+    thinnerShare: amount.thinnerShare,
+    additiveShare: amount.additiveShare,
     crew,
-    startMinute: placed.startMinute + wholeSlots(step.setUpMinutes),
-    pace: areaM2 / workMinutesOf(step, crew),
-    leadMinutes: shelf.known.mixLeadMinutes.value,
+    startMinute,
+    pace: (step.areaM2 ?? 0) / workMinutesOf(step, crew),
+    leadMinutes: cup?.leadMinutes ?? known.mixLeadMinutes.value,
     runs: [],
     shows: step.method === 'roll and tip',
     airAt,
@@ -115,15 +123,38 @@ export function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | und
     floorAt: (minute) =>
       floorAt(
         shelf.air.find(({ key }) => key === step.air),
-        { minute, known: shelf.known },
+        { minute, known },
       ),
-    sunny: sunnySide(shelf.place, placed.startMinute + wholeSlots(step.setUpMinutes)),
-    wetEdgeAt: (minute) => wetEdge(shelf.known.wetEdgeMinutes.value, airAt(Math.floor(minute / 60))),
-    certainty: weakest(quantity.certainty, sheet.clocks.potLife?.certainty),
+    sunny: sunnySide(shelf.place, startMinute),
+    wetEdgeAt: (minute) => wetEdge(known.wetEdgeMinutes.value, airAt(Math.floor(minute / 60))),
+    certainty: weakest(amount.certainty, sheet.clocks.potLife?.certainty),
+    ...(cup ? { cup } : {}),
   }
+  if (step.coat === undefined) return bare
   const whole: readonly ZoneRun[] = [{ where: 'whole', share: 1, lapPlaces: 0 }]
-  const runs = (shelf.runs[step.zone ?? ''] ?? whole).flatMap((run) => broken(bare, run, shelf.known))
+  const runs = (shelf.runs[step.zone ?? ''] ?? whole).flatMap((run) => broken(bare, run, known))
   return { ...bare, runs: shadeFirst(runs, bare.sunny) }
+}
+
+type Amount = Pick<Coat, 'mixedM3' | 'thinnerShare' | 'additiveShare' | 'certainty'>
+
+/** What a coat takes, or what fills a repair; nothing for other work. */
+function amountOf(shelf: Shelf, step: WorkStep): Amount | undefined {
+  const repair = step.kind === 'fill-repair' ? shelf.repairs.get(step.subject ?? '') : undefined
+  if (repair)
+    return repair.volumeM3 > 0
+      ? { mixedM3: repair.volumeM3, thinnerShare: 0, additiveShare: 0, certainty: repair.certainty }
+      : undefined
+  const zoneLayer = `${step.zone}:${step.layer}`
+  const layer = shelf.layers.get(zoneLayer)
+  const quantity = shelf.quantities.get(zoneLayer)
+  if (step.coat === undefined || !layer || !quantity || !((step.areaM2 ?? 0) > 0)) return undefined
+  return {
+    mixedM3: quantity.mixedPerCoatM3,
+    thinnerShare: layer.thinnerShare.value,
+    additiveShare: layer.additiveShare,
+    certainty: quantity.certainty,
+  }
 }
 
 /** The side out of the sun first; what has no side keeps its place behind. */
@@ -193,5 +224,8 @@ export const crewOf = (coat: Coat, known: Known) => ({
   most: coat.shows && coat.crew === 1 ? known.runAloneMostM2.value : Number.POSITIVE_INFINITY,
 })
 
-export const faultOf = (coat: Coat, run: CoatRun, known: Known) =>
-  runFault(asked(coat, run, coat.startMinute), crewOf(coat, known))
+/** Filler has no edge to keep wet: any number of cups will do, if one of them gives time at all. */
+export function faultOf(coat: Coat, run: CoatRun, known: Known): RunFault | undefined {
+  if (coat.cup) return cupMinutes(coat.cup, coat.potAt(coat.startMinute)) > 0 ? undefined : 'pot'
+  return runFault(asked(coat, run, coat.startMinute), crewOf(coat, known))
+}

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { hoursAt } from '#core/cure'
 import { describeLaying, type Plan, plan } from '#plan'
 import { planInput, projectRaw, sampleInput, sampleRaw, withCell } from '../../../test/support/samples.ts'
 
@@ -12,6 +13,9 @@ const byStep = ({ pours }: Plan): readonly (readonly Plan['pours']['pours'][numb
   const steps = new Set(pours.pours.map(({ step }) => step))
   return [...steps].map((step) => pours.pours.filter((pour) => pour.step === step))
 }
+
+/** What is laid on a zone; a repair takes what fills it. */
+const byArea = (made: Plan) => byStep(made).filter(([first]) => first!.runs.length > 0)
 
 describe.each(plans)('the mix cards of %s', (_, made) => {
   it('hold whole millilitres, or tenths where a part is a few drops, that add up on each card', () => {
@@ -26,6 +30,37 @@ describe.each(plans)('the mix cards of %s', (_, made) => {
     }
   })
 
+  it('keep the ratio of the sheet to the millilitre', () => {
+    for (const { sheet, partsM3 } of made.pours.pours) {
+      const [a, b = 0] = made.buildUps.sheets.find(({ id }) => id === sheet)!.mix.value
+      const [base, hardener = 0] = partsM3
+      // 100:2 has no small whole numbers: its hardener is right to half a tenth of a millilitre, or half of one.
+      const most = a! / b <= 11 && Number.isInteger(a! / b) ? 1e-12 : 0.5e-6 + 1e-12
+      expect(Math.abs(hardener - (base! * b) / a!)).toBeLessThanOrEqual(most)
+    }
+  })
+
+  it('hold what their coat takes, and no more than a share of the ratio a card over it', () => {
+    for (const pours of byArea(made)) {
+      const { zone, layer } = made.steps.steps.find(({ id }) => id === pours[0]!.step)!
+      const { mixedPerCoatM3 } = made.quantities.layers.find(({ id }) => id === `${zone}:${layer}`)!
+      const cups = sum(pours.map(({ times }) => times))
+      const mixed = sum(pours.map(({ times, partsM3 }) => times * sum(partsM3)))
+      expect(mixed).toBeGreaterThanOrEqual(mixedPerCoatM3 - 0.5e-6 * cups)
+      expect(mixed).toBeLessThan(mixedPerCoatM3 + 12e-6 * cups)
+    }
+  })
+
+  it('are mixed for each repair that its own filler fills', () => {
+    const filled = made.repairs.repairs.filter(({ sheet, volumeM3 }) => sheet && volumeM3 > 0)
+    expect(filled.length).toBeGreaterThan(0)
+    for (const { finding, volumeM3 } of filled) {
+      const pours = made.pours.pours.filter(({ step }) => step === `filled:${finding}`)
+      expect(pours).toHaveLength(1)
+      expect(pours[0]!.times * pours[0]!.readyM3).toBeGreaterThanOrEqual(volumeM3 - 1e-6)
+    }
+  })
+
   it('go into the tray without a rest, 300 ml at most at a time', () => {
     const rolled = made.pours.pours.filter(({ trayM3 }) => trayM3.length > 0)
     expect(rolled.length).toBeGreaterThan(0)
@@ -36,7 +71,7 @@ describe.each(plans)('the mix cards of %s', (_, made) => {
   })
 
   it('cover each run once, and end where it ends', () => {
-    for (const pours of byStep(made)) {
+    for (const pours of byArea(made)) {
       const runs = pours.flatMap((pour) => pour.runs)
       for (const nr of new Set(runs.map((run) => run.nr))) {
         const own = runs.filter((run) => run.nr === nr)
@@ -60,6 +95,33 @@ describe.each(plans)('the mix cards of %s', (_, made) => {
 })
 
 const [, powerboat] = plans[0]!
+
+describe('filler', () => {
+  const fillers = plans.flatMap(([, made]) =>
+    made.pours.pours.flatMap((pour) => {
+      const sheet = made.buildUps.sheets.find(({ id }) => id === pour.sheet)!
+      const { role, family, clocks } = sheet
+      return role === 'fairing' || role === 'filler' ? [{ pour, family, clocks }] : []
+    }),
+  )
+
+  it('is mixed by the cup, 600 ml of epoxy and 150 ml of what takes peroxide', () => {
+    expect(new Set(fillers.map(({ family }) => family))).toEqual(
+      new Set(['epoxy', 'vinylester', 'polyester']),
+    )
+    for (const { pour, family } of fillers)
+      expect(sum(pour.partsM3)).toBeLessThanOrEqual((family === 'epoxy' ? 600e-6 : 150e-6) + 12e-6)
+    expect(fillers.some(({ pour }) => pour.times > 10)).toBe(true)
+  })
+
+  it('is spread within half its pot life, cup by cup', () => {
+    for (const { pour, clocks } of fillers) {
+      const life = 60 * hoursAt(clocks.potLife!.value, pour.airC, 'most').hours
+      expect(pour.useUntilMinute! - pour.mixAtMinute).toBeLessThanOrEqual(life / 2)
+      if (pour.everyMinutes !== undefined) expect(pour.everyMinutes).toBeLessThanOrEqual(life / 2 - 1 + 1e-9)
+    }
+  })
+})
 
 describe('runs', () => {
   it('are the two sides of a round zone, whose areas are those of the surface', () => {
@@ -147,7 +209,7 @@ describe('a run that one person cannot lay', () => {
 
   it.each([1, 2, 4, 7, 19])('loses nothing of its area at %i places', (places) => {
     const cut = alone(places)
-    for (const pours of byStep(cut)) {
+    for (const pours of byArea(cut)) {
       const runs = new Map(pours.flatMap(({ runs: own }) => own).map(({ nr, runM2 }) => [nr, runM2]))
       const { areaM2 } = cut.steps.steps.find(({ id }) => id === pours[0]!.step)!
       expect(sum([...runs.values()])).toBeCloseTo(areaM2!, 9)

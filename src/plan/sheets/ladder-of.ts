@@ -24,12 +24,7 @@ export function ladderOf(surface: Sanded, papers: Papers): readonly LadderRung[]
   const { areaM2, sandBefore } = surface
   if (sandBefore === '' || sandBefore === 'none') return []
   const { grits, gritStep, rates } = papers
-  const rung = (grit: string, area: number): LadderRung => ({
-    grit,
-    areaM2: area,
-    hoursPerM2: sandRate(rates, grit),
-    disc: discFor(grit, papers),
-  })
+  const rung = (grit: string, area: number): LadderRung => rungOf(grit, area, papers)
   const last = grits.find(({ name }) => name === sandBefore)
   if (!last) return [rung(sandBefore, areaM2)]
   // Paper that the shop has a rate for is paper that it has.
@@ -42,6 +37,18 @@ export function ladderOf(surface: Sanded, papers: Papers): readonly LadderRung[]
     mostRatio: gritStep.value,
   }).map(({ grit, area }) => rung(grit.name, area))
 }
+
+/** One grit over an area, by its rate and its disc. */
+export const rungOf = (
+  grit: string,
+  areaM2: number,
+  papers: Pick<Known, 'rates' | 'consumableRates'>,
+): LadderRung => ({
+  grit,
+  areaM2,
+  hoursPerM2: sandRate(papers.rates, grit),
+  disc: discFor(grit, papers),
+})
 
 /** A knife leaves ridges in filler and repairs; a grinder leaves its scratches where the old pattern was. */
 function startsOf(

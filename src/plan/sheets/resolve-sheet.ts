@@ -1,4 +1,5 @@
 /** A person's sheet completed from its generic one, every figure marked with where it came from. */
+import { dryFilm, wetFilmFromSpread } from '#core/coating'
 import { cureTable } from '#core/cure'
 import type { Certainty, Note } from '#core/note'
 import type { ClockPoint, Figure, Sheet, Work } from '#job'
@@ -87,7 +88,7 @@ export function resolveSheet(
     ...(generic === undefined ? {} : { generic: generic.sheet.id }),
     mix: ratio.mix ?? mixOf(generic),
     ...present('volumeSolids', figure('volumeSolids')),
-    ...present('dryFilmM', figure('dryFilm')),
+    ...present('dryFilmM', filmOf(own, figure)),
     ...present('coverageM2PerM3', figure('coverage')),
     ...present('thinnerMost', figure('thinnerMost')),
     ...present('densityA', figure('densityA')),
@@ -115,6 +116,26 @@ export function resolveSheet(
     notes: [...windowNotes, ...ratio.notes, ...neverOpen(sheet)],
   }
 }
+
+/**
+ * The film on one's own sheet; else what the coverage printed on it leaves, since a label tells how far a litre goes and
+ * another's film would contradict it; else the generic one's.
+ */
+function filmOf(own: Sheet, figure: (key: FigureKey) => Seen | undefined): Seen | undefined {
+  const solids = figure('volumeSolids')
+  if (own.dryFilm || !own.coverage || !solids) return figure('dryFilm')
+  return filmAtSpread(own.coverage.value, solids)
+}
+
+/** The film that a litre leaves which goes so far, m²/m³. */
+export const filmAtSpread = (spread: number, solids: Sure<number>): Sure<number> => ({
+  value: dryFilm({
+    wetFilm: wetFilmFromSpread({ spread, thinnerShare: 0 }),
+    volumeSolids: solids.value,
+    thinnerShare: 0,
+  }),
+  certainty: solids.certainty === 'sheet' ? 'worked' : 'assumed',
+})
 
 function clocksOf(own: Sheet, generic: GenericSheet | undefined): ResolvedSheet['clocks'] {
   const found = clockNames.map((name) => [name, clockOf(own, generic, name)] as const)

@@ -21,9 +21,18 @@ it('adds up the zones, layer by layer outward and coarse to fine', () => {
   expect(last.discs).toBeCloseTo(0.5 * area, 9)
 })
 
-it('is the work that the steps hold, but for sanding between coats', () => {
+it('tells the sanding between coats behind that below the layer, once for each coat but the first', () => {
+  const gloss = made.buildUps.layers.filter(({ layer }) => layer === 'hull-gloss')
+  const rows = sandingRows(gloss)
+  expect(rows.map(({ when, grit }) => `${when} ${grit}`)).toEqual(['before P320', 'between P400'])
+  const [before, between] = rows
+  expect(gloss[0]!.coats).toBeGreaterThan(1)
+  expect(between!.areaM2).toBeCloseTo(before!.areaM2 * (gloss[0]!.coats - 1), 9)
+})
+
+it('is the work that the steps hold, between coats too', () => {
   const steps = made.steps.steps
-    .filter(({ kind }) => kind === 'sand')
+    .filter(({ kind }) => kind === 'sand' || kind === 'sand-between')
     .reduce((sum, { hours }) => sum + hours, 0)
   const rows = sandingRows(made.buildUps.layers).reduce((sum, { hours }) => sum + hours.value, 0)
   expect(steps).toBeCloseTo(rows, 9)

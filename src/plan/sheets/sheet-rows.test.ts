@@ -96,6 +96,40 @@ describe('a sheet that contradicts itself', () => {
   })
 })
 
+describe('coverage on a label without a film', () => {
+  const layerWith = (cells: Cells) => {
+    const { buildUps } = planWith(
+      {},
+      { dryFilm: '', volumeSolids: '50 %', thinnerShare: '10 %', ...cells },
+    ).plan
+    return buildUps.layers.find(({ id }) => id === gloss.id)!
+  }
+
+  it('gives the film that so many litres leave, wet and dry', () => {
+    const layer = layerWith({ coverage: '8 m²/L' })
+    // 1 L over 8 m² is 125 µm wet unthinned; half of it is solids; a tenth of thinner goes on top.
+    expect(layer.dryFilmM!.value * 1e6).toBeCloseTo(62.5, 9)
+    expect(layer.wetFilmM!.value * 1e6).toBeCloseTo(137.5, 9)
+  })
+
+  it('gives way to a film that is on the label', () => {
+    expect(layerWith({ coverage: '8 m²/L', dryFilm: '40 µm' }).dryFilmM!.value * 1e6).toBeCloseTo(40, 9)
+  })
+})
+
+describe('a spread measured on the job', () => {
+  it('gives the film of what did not stay in the tray', () => {
+    const own = planWith(
+      { layers: { [gloss.layer]: { coverage: '10 m²/L', lossShare: '20 %', dryFilm: '' } } },
+      {
+        volumeSolids: '50 %',
+      },
+    ).plan.buildUps.layers.find(({ id }) => id === gloss.id)!
+    // 100 ml a square metre, a fifth of it lost, half of the rest solids.
+    expect(own.dryFilmM!.value * 1e6).toBeCloseTo(40, 9)
+  })
+})
+
 describe('parts by weight', () => {
   it('give parts by volume over the densities', () => {
     const { plan: made } = planWith(

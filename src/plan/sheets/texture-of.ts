@@ -19,7 +19,11 @@ export type LaidOn = {
 const smooth: Sure<number> = { value: 1, certainty: 'worked' }
 
 /** Mean over the coats: the first lies on what is below, the later ones on the bead of the layer itself. */
-export function textureOf(layer: LayerItem, on: LaidOn, { textures }: Pick<Known, 'textures'>): Sure<number> {
+export function textureOf(
+  layer: Pick<LayerItem, 'coats' | 'additive' | 'broadcast'>,
+  on: LaidOn,
+  { textures }: Pick<Known, 'textures'>,
+): Sure<number> {
   const { coats } = layer
   const under = roughnessUnder(on)
   const beaded = isBeaded(layer)
@@ -32,7 +36,7 @@ export function textureOf(layer: LayerItem, on: LaidOn, { textures }: Pick<Known
   }
 }
 
-const isBeaded = ({ additive, broadcast }: LayerItem): boolean =>
+const isBeaded = ({ additive, broadcast }: Pick<LayerItem, 'additive' | 'broadcast'>): boolean =>
   (additive?.value ?? 0) > 0 || (broadcast?.value ?? 0) > 0
 
 /** Bead below; or the old pattern, where nothing ground it off and nothing was faired over it. */

@@ -96,7 +96,7 @@ function sandBefore(context: StepContext, spot: Spot): void {
     layer: layer.layer,
     grit: layer.sandBefore,
     ...(layer.ladder.length > 1 ? { rungs: layer.ladder } : {}),
-    areaM2: zone.areaM2,
+    areaM2: isFiller(layer) ? layer.areaM2 : zone.areaM2,
     personHours: hours,
     certainty,
     crew: { least: 1, most: context.crew },

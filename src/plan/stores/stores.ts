@@ -1,15 +1,13 @@
 /** What to buy: whole packs over need and reserve, and what the work eats up. */
 
-import { type ConsumableUse, consumables } from '#core/stores'
+import { consumables } from '#core/stores'
 import type { MoneyTerms, Work } from '#job'
 import type { Known } from '../known.ts'
 import type { Stage } from '../remember.ts'
-import { discFor } from '../sheets/disc-for.ts'
 import type {
   BuildUps,
   ConsumableItem,
   Days,
-  LadderRung,
   Marks,
   Pours,
   Quantities,
@@ -18,6 +16,7 @@ import type {
   Stores,
 } from '../types.ts'
 import { storeItem } from './store-item.ts'
+import { usesOf } from './uses-of.ts'
 
 export type StoresInput = {
   readonly quantities: Quantities
@@ -46,47 +45,6 @@ function fillShelves(input: StoresInput): Stores {
     notes: [...bought.flatMap((one) => one.notes), ...used.notes],
   }
 }
-
-/** What each step uses up, by area, edge, pour and person-day. */
-export function usesOf(
-  input: Pick<StoresInput, 'known' | 'steps' | 'days' | 'pours'>,
-): readonly ConsumableUse[] {
-  const { known } = input
-  const ofSteps = input.steps.steps.flatMap((step) =>
-    (known.consumablesByKind[step.kind] ?? []).flatMap((id): readonly ConsumableUse[] => {
-      if (id === 'disc' && step.rungs) return step.rungs.map(rungUse)
-      const worn = id === 'disc' ? discFor(step.grit ?? '', known).id : id
-      const rate = known.consumableRates.find((one) => one.id === worn)
-      if (!rate) return []
-      const quantity =
-        rate.driver === 'areaM2' ? (step.areaM2 ?? 0) : rate.driver === 'lengthM' ? (step.lengthM ?? 0) : 1
-      return [{ consumable: worn, driver: rate.driver, quantity, times: 1 }]
-    }),
-  )
-  const personDays = input.days.days.reduce((sum, day) => sum + day.people.length, 0)
-  return [
-    ...ofSteps,
-    ...known.consumablesByPersonDay.map((id) => ({
-      consumable: id,
-      driver: 'personDays' as const,
-      quantity: personDays,
-      times: 1,
-    })),
-    ...known.consumablesByPour.map((id) => ({
-      consumable: id,
-      driver: 'count' as const,
-      quantity: input.pours.pours.length,
-      times: 1,
-    })),
-  ]
-}
-
-const rungUse = ({ disc, areaM2 }: LadderRung): ConsumableUse => ({
-  consumable: disc.id,
-  driver: 'areaM2',
-  quantity: areaM2,
-  times: 1,
-})
 
 const consumableItem = (
   need: { readonly consumable: string; readonly pieces: number },

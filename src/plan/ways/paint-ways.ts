@@ -1,5 +1,6 @@
 /** How litres came about: area by coats over spread, the spread from solids and film or as printed, and the pours of it. */
-import type { LayerQuantity, Pour, ResolvedSheet, ZoneLayer } from '../types.ts'
+import { wholeShares } from '#core/coating'
+import type { LayerQuantity, Pour, Repair, ResolvedSheet, ZoneLayer } from '../types.ts'
 import { areaPart } from './area-ways.ts'
 import { counted, limitPart, sheetOf, sheetPart, type Told, workCell, zoneOf } from './told.ts'
 import {
@@ -12,6 +13,7 @@ import {
   plus,
   type Term,
   times,
+  up,
   type Way,
   wayOf,
   worked,
@@ -173,20 +175,33 @@ const order = ['worked', 'measured', 'sheet', 'typical', 'assumed'] as const
 export const weakestOf = (parts: readonly Part[]): Part['certainty'] =>
   order[Math.max(0, ...parts.map(({ certainty }) => order.indexOf(certainty)))] ?? 'worked'
 
-/** One part of one pour: what its area takes of mixed paint, by the ratio; the card has it in whole millilitres. */
+/** What fills a repair, as it is written down. */
+export const repairLitres = (told: Told, repair: Repair): Part =>
+  given({
+    name: 'repairLitres',
+    of: repair.name,
+    key: 'volumeM3',
+    value: repair.volumeM3,
+    certainty: told.work.findings.find(({ id }) => id === repair.finding)?.volume?.certainty ?? 'assumed',
+    at: workCell('findings', repair.finding, 'volume'),
+  })
+
+/** One part of one cup: what its area takes of mixed paint, by the ratio; the card has it as the cup measures it. */
 export function pourWay(
   told: Told,
   ref: { readonly step: string; readonly nr: number; readonly of: PourPart },
 ): Way | undefined {
   const pour = told.plan.pours.pours.find(({ step, nr }) => step === ref.step && nr === ref.nr)
+  const sheet = pour && sheetOf(told, pour.sheet)
   const step = told.plan.steps.steps.find(({ id }) => id === ref.step)
-  const layer = step && layerOf(told, `${step.zone}:${step.layer}`)
-  const sheet = layer && sheetOf(told, layer.sheet)
-  if (!pour || !layer || !sheet) return undefined
-  const mixed = mixedPart(told, { pour, layer, sheet })
+  if (!pour || !sheet || !step) return undefined
   const base = { name: ref.of, of: sheet.name, key: 'volumeM3', certainty: pour.certainty }
-  if (ref.of === 'thinner') return wayOf(worked(base, times(mixed, thinnerPart(told, layer, sheet))))
-  if (ref.of === 'additive') {
+  const layer = layerOf(told, `${step.zone}:${step.layer}`)
+  const exact = mixedPart(told, { pour, layer, sheet, finding: step.subject })
+  if (!exact || (!layer && (ref.of === 'thinner' || ref.of === 'additive'))) return undefined
+  const mixed = measured(exact, sheet)
+  if (layer && ref.of === 'thinner') return wayOf(worked(base, times(mixed, thinnerPart(told, layer, sheet))))
+  if (layer && ref.of === 'additive') {
     const additive = given({
       name: 'additiveShare',
       key: 'share',
@@ -209,13 +224,38 @@ export function pourWay(
   return wayOf(worked(base, over(times(mixed, ref.of === 'base' ? a : b), plus(a, b))))
 }
 
-function mixedPart(
+/** A cup is filled up to the next whole share of its ratio. */
+function measured(exact: Part, { mix }: ResolvedSheet): Term {
+  const [base = 1, hardener = 0] = mix.value
+  const shares = hardener > 0 ? wholeShares(base / hardener) : undefined
+  return shares ? up(exact, (shares.base + shares.hardener) * 1e-6) : exact
+}
+
+type Poured = {
+  readonly pour: Pour
+  readonly sheet: ResolvedSheet
+  readonly layer: ZoneLayer | undefined
+  readonly finding: string | undefined
+}
+
+/** What goes in one cup: by area on a zone, by what fills it in a repair. */
+function mixedPart(told: Told, { pour, layer, sheet, finding }: Poured): Part | undefined {
+  const all = layer ? laidPart(told, { pour, layer, sheet }) : filledPart(told, finding)
+  if (!all) return undefined
+  const base = { name: 'mixed', of: layer?.name ?? sheet.name, key: 'volumeM3', certainty: pour.certainty }
+  if (pour.times === 1) return worked(base, all)
+  return worked(base, over(all, counted('cups', pour.times)))
+}
+
+function laidPart(
   told: Told,
   { pour, layer, sheet }: { readonly pour: Pour; readonly layer: ZoneLayer; readonly sheet: ResolvedSheet },
-): Part {
+): Term {
   const area = given({ name: 'pourArea', key: 'areaM2', value: pour.areaM2, certainty: 'worked' })
-  return worked(
-    { name: 'mixed', of: layer.name, key: 'volumeM3', certainty: pour.certainty },
-    over(pour.of === 1 ? times(...coveredArea(told, layer)) : area, spreadPart(told, layer, sheet)),
-  )
+  return over(pour.of === 1 ? times(...coveredArea(told, layer)) : area, spreadPart(told, layer, sheet))
+}
+
+function filledPart(told: Told, finding: string | undefined): Part | undefined {
+  const repair = told.plan.repairs.repairs.find((one) => one.finding === finding)
+  return repair && repairLitres(told, repair)
 }

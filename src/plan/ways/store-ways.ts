@@ -1,10 +1,10 @@
 /** How the shopping list came about: what zones and repairs take, the reserve, whole packs, and what the work eats up. */
 import type { ConsumableId } from '#catalogue'
-import { usesOf } from '../stores/stores.ts'
+import { usesOf } from '../stores/uses-of.ts'
 import type { StoreItem } from '../types.ts'
-import { layerLitres, weakestOf } from './paint-ways.ts'
+import { layerLitres, repairLitres, weakestOf } from './paint-ways.ts'
 import { limitPart, sheetOf, type Told, workCell, written } from './told.ts'
-import { given, minus, over, type Part, plus, times, up, type Way, wayOf, worked } from './way.ts'
+import { given, minus, over, type Part, plus, type Term, times, up, type Way, wayOf, worked } from './way.ts'
 
 type StoreRef = { readonly sheet: string; readonly of: 'need' | 'reserve' | 'left' }
 
@@ -23,17 +23,7 @@ function needPart(told: Told, item: StoreItem): Part {
     ...layers.map((layer) => layerLitres(told, layer)),
     ...repairs.repairs
       .filter((repair) => repair.sheet === item.sheet && repair.volumeM3 > 0)
-      .map((repair) =>
-        given({
-          name: 'repairLitres',
-          of: repair.name,
-          key: 'volumeM3',
-          value: repair.volumeM3,
-          certainty:
-            told.work.findings.find(({ id }) => id === repair.finding)?.volume?.certainty ?? 'assumed',
-          at: workCell('findings', repair.finding, 'volume'),
-        }),
-      ),
+      .map((repair) => repairLitres(told, repair)),
   ]
   const lost = item.needM3 - parts.reduce((sum, { value }) => sum + value, 0)
   const again = given({ name: 'lostLitres', key: 'volumeM3', value: lost, certainty: 'worked' })
@@ -108,26 +98,32 @@ function piecesWay(told: Told, id: string): Way | undefined {
   const rate = known.consumableRates.find((one) => one.id === id)
   if (!rate) return undefined
   const uses = usesOf({ known, steps: plan.steps, days: plan.days, pours: plan.pours })
-  const quantity = uses
-    .filter(({ consumable }) => consumable === id)
-    .reduce((sum, use) => sum + use.quantity * use.times, 0)
+  const own = uses.filter(({ consumable }) => consumable === id)
   const row = catalogue.consumables[id as ConsumableId]
-  const amount = given({
-    name: `use.${rate.driver}`,
-    key: drivers[rate.driver],
-    value: quantity,
-    certainty: 'worked',
-  })
   const origin = { certainty: row.certainty, source: row.source }
   const isSpan = rate.driver === 'areaM2' || rate.driver === 'lengthM'
   // Both sides in one unit, so that the sum holds in whatever units it is read.
-  const pieces = isSpan
-    ? over(
-        amount,
-        given({ name: `useSpan.${rate.driver}`, key: rate.driver, value: 1 / rate.perDriver, ...origin }),
-      )
-    : times(amount, given({ name: `useEach.${rate.driver}`, key: 'count', value: rate.perDriver, ...origin }))
-  return wayOf(worked({ name: 'consumable', key: 'count', certainty: 'assumed' }, up(pieces, 1)))
+  const piecesFor = (value: number): Term => {
+    const amount = given({
+      name: `use.${rate.driver}`,
+      key: drivers[rate.driver],
+      value,
+      certainty: 'worked',
+    })
+    return isSpan
+      ? over(
+          amount,
+          given({ name: `useSpan.${rate.driver}`, key: rate.driver, value: 1 / rate.perDriver, ...origin }),
+        )
+      : times(
+          amount,
+          given({ name: `useEach.${rate.driver}`, key: 'count', value: rate.perDriver, ...origin }),
+        )
+  }
+  const pieces = rate.fresh
+    ? plus(...own.map(({ quantity, times: often }) => up(piecesFor(quantity * often), 1)))
+    : up(piecesFor(own.reduce((sum, { quantity, times: often }) => sum + quantity * often, 0)), 1)
+  return wayOf(worked({ name: 'consumable', key: 'count', certainty: 'assumed' }, pieces))
 }
 
 /** Thinner and bead, layer by layer, to the next tenth of a litre. */

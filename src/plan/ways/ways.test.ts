@@ -112,8 +112,13 @@ const pours = ({ pours: made }: Plan): readonly Shown[] =>
     ...partsM3.map(
       (value, at): Shown => [{ kind: 'pour', step, nr, of: at === 0 ? 'base' : 'hardener' }, value],
     ),
-    [{ kind: 'pour', step, nr, of: 'thinner' }, thinnerM3],
-    [{ kind: 'pour', step, nr, of: 'additive' }, additiveM3],
+    // A repair takes no thinner and no bead.
+    ...(step.startsWith('filled:')
+      ? []
+      : [
+          [{ kind: 'pour', step, nr, of: 'thinner' }, thinnerM3] as const,
+          [{ kind: 'pour', step, nr, of: 'additive' }, additiveM3] as const,
+        ]),
   ])
 
 const inside = (term: Term): readonly WayPart[] =>

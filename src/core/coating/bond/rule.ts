@@ -76,6 +76,8 @@ export type CoatPractice = Cited & {
   readonly id: string
   readonly of: readonly Selector[]
   readonly coats: number
+  /** Sanded with between its coats for looks, even where it would bond unsanded. */
+  readonly between?: Grit
   /** How long a finish lasts, hours; nothing where the coat is covered. */
   readonly lifeHours?: number
   /** m of one coat and of all its coats. */

@@ -21,10 +21,10 @@ export const Sanding = ({ stack, view }: { readonly stack: Stack; readonly view:
           { key: 'hours', label: labelOf('sanding.hours'), align: 'right', phone: 'side' },
           { key: 'discs', label: labelOf('sanding.discs'), align: 'right', phone: 'second', named: true },
         ]}
-        rows={rows.map(({ layer, name, grit, areaM2, hours, discs }) => ({
-          id: `${layer} ${grit}`,
+        rows={rows.map(({ layer, name, when, grit, areaM2, hours, discs }) => ({
+          id: `${layer} ${when} ${grit}`,
           cells: {
-            name,
+            name: words.sentence('sanding.at', { name, when }),
             grit,
             area: words.figure('areaM2', areaM2),
             hours: <FigureText text={words.figure('workHours', hours.value)} certainty={hours.certainty} />,

@@ -8,6 +8,7 @@ export const pourOf = ({ step, nr, of, mixedMs, standMinutes, lifeMinutes, airC 
     ...{ step, nr, of, airC, mixAtMinute },
     zone: '',
     sheet: '',
+    times: 1,
     areaM2: 0,
     runs: [],
     laying: { crew: 1, sunny: 'unknown', overlapM: 0, floor: 'unknown' },

@@ -1,6 +1,6 @@
 /** The step in hand: who and how long, cautions before it, its pour with clock and cup, and what can be told of it. */
 import { type ReactNode, useState } from 'react'
-import { describeStep, mixAmounts, type Pour } from '#plan'
+import { coverOf, describeStep, mixAmounts, type Pour } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
@@ -110,7 +110,7 @@ const PourInHand = ({ view, state, row, pots }: PourInHandProps) => {
             notNow={
               state.isToday ? undefined : words.sentence('todayscreen.otherDay', { planDate: state.date })
             }
-            title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { ready: readyOf(pour, view), areaM2: pour.areaM2 })}`}
+            title={`${words.sentence('todayscreen.pourOf', { nr: pour.nr, of: pour.of })}: ${words.sentence('todayscreen.pourFor', { times: pour.times, cover: coverOf(pour), ready: readyOf(pour, view), areaM2: pour.areaM2 })}`}
           />
         </div>
         <PourCup pour={pour} view={view} />

@@ -17,7 +17,12 @@ export type Offer = Coat & {
 }
 
 /** What the build-up is to end in. */
-export type Wish = { readonly role: string; readonly family?: string; readonly sheet?: string }
+export type Wish = {
+  readonly role: string
+  readonly family?: string
+  readonly sheet?: string
+  readonly colour?: string
+}
 
 export type Search = {
   readonly ground: readonly Exposed[]
@@ -30,10 +35,11 @@ export type Search = {
 }
 
 /** Whether a sheet is the finish that is wanted. */
-export const grants = ({ role, family, sheet }: Wish, offer: Offer): boolean =>
+export const grants = ({ role, family, sheet, colour }: Wish, offer: Offer): boolean =>
   offer.role === role &&
   (family === undefined || offer.family === family) &&
-  (sheet === undefined || offer.id === sheet)
+  (sheet === undefined || offer.id === sheet) &&
+  (colour === undefined || offer.colour === colour)
 
 /** Coats as usual for its kind, more where its colour takes more to hide. */
 export function coatsOf(book: BondBook, offer: Offer): number {

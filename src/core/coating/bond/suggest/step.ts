@@ -1,5 +1,7 @@
 /** One layer put on what is there, prepared as the rules ask, with what it takes. */
+
 import { breaks, type Fault } from '../fault.ts'
+import { practiceOf } from '../film-limits.ts'
 import type { Bond } from '../joint.ts'
 import { type Judging, judgeInItself, judgeOnSurfaces } from '../judge.ts'
 import type { Grit } from '../rule.ts'
@@ -37,9 +39,10 @@ const doubtful: ReadonlySet<Fault['kind']> = new Set(['untold', 'disputed', 'may
 /** A suggestion takes no chances: what nobody knows, what is disputed and what may fail is left out with what fails. */
 export const isRefused = (fault: Fault): boolean => breaks(fault) || doubtful.has(fault.kind)
 
-/** The offer as a layer in as many coats as it takes, sanded between them where it always has to be. */
+/** The offer as a layer in as many coats as it takes, sanded between them where it has to be or usually is. */
 export function plainOf(judging: Judging, offer: Offer, where: Stack['where']): Plain {
   const { verdict, preparation } = judging.bondOf({ under: materialOf(offer), over: offer, where })
+  const always = verdict !== 'no' && preparation.key === 'always' ? preparation.grit?.finest : undefined
   const layer: StackLayer = {
     id: offer.id,
     family: offer.family,
@@ -48,7 +51,7 @@ export function plainOf(judging: Judging, offer: Offer, where: Stack['where']): 
     coats: coatsOf(judging.book, offer),
     covers: true,
     before: 'none',
-    between: verdict !== 'no' && preparation.key === 'always' ? preparation.grit?.finest : 'none',
+    between: always ?? practiceOf(judging.book.practice, offer)?.between ?? 'none',
     ...(offer.dryFilmM === undefined ? {} : { dryFilmM: offer.dryFilmM }),
     clocks: offer.clocks,
     colour: offer.colour,
