@@ -208,7 +208,6 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
   const behind = condition.horizon && run(daysBehind, { conditions: condition, steps: step, days: day })
   const pour = run(pours, {
     steps: step,
-    repairs: repair,
     days: day,
     buildUps: buildUp,
     quantities: quantity,

@@ -34,7 +34,10 @@ function takeOff({ buildUps, repairs }: QuantitiesInput): Quantities {
             data: { count: unspecified.length },
           },
         ]
-  return { layers, sheets, notes }
+  const filled = repairs.repairs.flatMap(({ finding, sheet, volumeM3, certainty }) =>
+    sheet !== undefined && volumeM3 > 0 ? [{ finding, volumeM3, certainty }] : [],
+  )
+  return { layers, filled, sheets, notes }
 }
 
 /** Mixed paint is area over spread; thinner is a share of it and comes on top. */

@@ -350,7 +350,15 @@ export type SheetQuantity = {
   readonly repairsM3: number
   readonly certainty: Certainty
 }
+/** What fills a repair, mixed. */
+export type FilledQuantity = {
+  readonly finding: string
+  readonly volumeM3: number
+  readonly certainty: Certainty
+}
+
 export type Quantities = {
+  readonly filled: readonly FilledQuantity[]
   readonly layers: readonly LayerQuantity[]
   readonly sheets: readonly SheetQuantity[]
   readonly notes: readonly Note[]

@@ -14,8 +14,6 @@ import type {
   LayingOff,
   Pour,
   Quantities,
-  Repair,
-  Repairs,
   ResolvedSheet,
   Steps,
   WorkStep,
@@ -27,7 +25,6 @@ import { floorAt } from './wet-floor.ts'
 
 export type PoursInput = {
   readonly steps: Steps
-  readonly repairs: Repairs
   readonly days: Days
   readonly buildUps: BuildUps
   readonly quantities: Quantities
@@ -44,7 +41,7 @@ export type Shelf = Pick<PoursInput, 'known' | 'runs' | 'airOf' | 'place' | 'air
   readonly sheets: ReadonlyMap<string, ResolvedSheet>
   readonly layers: ReadonlyMap<string, BuildUps['layers'][number]>
   readonly quantities: ReadonlyMap<string, Quantities['layers'][number]>
-  readonly repairs: ReadonlyMap<string, Repair>
+  readonly filled: ReadonlyMap<string, Quantities['filled'][number]>
 }
 
 export const shelfOf = ({
@@ -56,7 +53,6 @@ export const shelfOf = ({
   days,
   buildUps,
   quantities,
-  repairs,
 }: PoursInput): Shelf => ({
   known,
   runs,
@@ -67,7 +63,7 @@ export const shelfOf = ({
   sheets: new Map(buildUps.sheets.map((sheet) => [sheet.id, sheet])),
   layers: new Map(buildUps.layers.map((layer) => [layer.id, layer])),
   quantities: new Map(quantities.layers.map((quantity) => [quantity.id, quantity])),
-  repairs: new Map(repairs.repairs.map((repair) => [repair.finding, repair])),
+  filled: new Map(quantities.filled.map((one) => [one.finding, one])),
 })
 
 /** A run of this coat, broken where a lap hides when it has to be. */
@@ -140,11 +136,9 @@ type Amount = Pick<Coat, 'mixedM3' | 'thinnerShare' | 'additiveShare' | 'certain
 
 /** What a coat takes, or what fills a repair; nothing for other work. */
 function amountOf(shelf: Shelf, step: WorkStep): Amount | undefined {
-  const repair = step.kind === 'fill-repair' ? shelf.repairs.get(step.subject ?? '') : undefined
-  if (repair)
-    return repair.volumeM3 > 0
-      ? { mixedM3: repair.volumeM3, thinnerShare: 0, additiveShare: 0, certainty: repair.certainty }
-      : undefined
+  const filled = step.kind === 'fill-repair' ? shelf.filled.get(step.subject ?? '') : undefined
+  if (filled)
+    return { mixedM3: filled.volumeM3, thinnerShare: 0, additiveShare: 0, certainty: filled.certainty }
   const zoneLayer = `${step.zone}:${step.layer}`
   const layer = shelf.layers.get(zoneLayer)
   const quantity = shelf.quantities.get(zoneLayer)
