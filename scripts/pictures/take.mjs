@@ -21,7 +21,7 @@ const SHEETS = [
   },
   { name: 'deck', path: '/job/deck-only/boat', part: '#deck-plan', zone: 'cabin-top' },
   { name: 'build-up', path: `${JOB}/build-up` },
-  { name: 'days', path: `${JOB}/days` },
+  { name: 'days', path: `${JOB}/days`, part: '.days-chart, .days-upright' },
   { name: 'papers', path: `${JOB}/papers` },
   { name: 'sums', path: '/sums/dew' },
   { name: 'what-now', path: `${JOB}/what-now` },
@@ -91,7 +91,11 @@ export async function takePicture({ browser, program, picture, root }) {
   if (part !== undefined && zone !== undefined) {
     await page.locator(part).locator('select').first().selectOption(zone)
     await page.locator(`${part} .deck-handle`).first().waitFor()
-    await page.locator(part).evaluate((element) => element.scrollIntoView({ block: 'start' }))
+  }
+  if (part !== undefined) {
+    const there = page.locator(part).first()
+    await there.waitFor()
+    await there.evaluate((element) => element.scrollIntoView({ block: 'start' }))
   }
   if (row !== undefined) await page.locator('main tr', { hasText: row }).first().click()
   await page.screenshot({ path: join(root, file), animations: 'disabled', caret: 'hide' })
