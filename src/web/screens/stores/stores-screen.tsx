@@ -108,9 +108,9 @@ const BuyTable = ({ view, plan }: { readonly view: JobView; readonly plan: Shown
       columns={[
         { key: 'name', label: labelOf('column.product'), phone: 'first' },
         { key: 'need', label: labelOf('column.needed'), align: 'right', phone: 'side' },
-        { key: 'reserve', label: labelOf('column.reserve'), align: 'right', phone: 'hide' },
+        { key: 'reserve', label: labelOf('column.reserve'), align: 'right', phone: 'second', named: true },
         { key: 'buy', label: labelOf('column.buy'), phone: 'second' },
-        { key: 'left', label: labelOf('column.leftover'), align: 'right', phone: 'hide' },
+        { key: 'left', label: labelOf('column.leftover'), align: 'right', phone: 'second', named: true },
         ...(currency
           ? [{ key: 'price', label: labelOf('stores.price'), align: 'right', phone: 'second' } as const]
           : []),
