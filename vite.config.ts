@@ -1,10 +1,22 @@
 import react from '@vitejs/plugin-react'
-import { defineConfig } from 'vite'
+import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import packageFile from './package.json' with { type: 'json' }
 
 // `hardstand-source` makes the package imports (#core/…, #units, …) resolve to TypeScript instead of dist.
 const conditions = ['hardstand-source', 'module', 'browser', 'development|production']
+
+/**
+ * Screens name and explain a cell by the words of the app. What the tables of fields say of it is for the reference page
+ * and the schema, which no page makes.
+ */
+const withoutFieldDocs = (): Plugin => ({
+  name: 'without field docs',
+  transform: (code, id) =>
+    /\/src\/job\/[a-z-]+-fields\.ts$/.test(id)
+      ? { code: code.replaceAll(/\bdoc:\s*(['"`])(?:(?!\1)[^\\]|\\.)*\1/g, "doc: ''"), map: null }
+      : undefined,
+})
 
 export default defineConfig({
   root: 'src/web',
@@ -19,9 +31,10 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [withoutFieldDocs()] },
   plugins: [
     react(),
+    withoutFieldDocs(),
     VitePWA({
       strategies: 'generateSW',
       registerType: 'prompt',

@@ -68,6 +68,15 @@ describe('the built web app', () => {
     expect(gzipped(workers)).toBeLessThanOrEqual(200 * kB)
   })
 
+  it('carries no text of the reference page', () => {
+    const scripts = emitted.filter((file) => file.endsWith('.js')).map((file) => read(file).toString())
+    const page = readFileSync(new URL('../docs/job-document.md', import.meta.url), 'utf8')
+    for (const doc of ['File beside the job document.', 'What the place is called.']) {
+      expect(page).toContain(doc)
+      expect(scripts.filter((script) => script.includes(doc))).toEqual([])
+    }
+  })
+
   it('sets latin text with no more than 60 kB of typefaces', () => {
     const fonts = emitted.filter((file) => /-latin-(?!ext)[\w-]+\.woff2$/.test(file))
     expect(fonts.length).toBeGreaterThan(0)
