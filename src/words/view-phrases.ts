@@ -23,7 +23,7 @@ const steps: Readonly<Record<string, string>> = {
   'pour.tray':
     '{count, plural, one {Into the tray at once.} other {Into the tray in # fillings of {each, number} ml.}}',
   'pour.again':
-    'This cup {times, number} times, one after the other{timed, select, true {, one about every {everyMinutes}} other {}}: spread each before it warms, and do not leave it in a heap.',
+    '{times, number} such cups, one after the other{timed, select, true {, about every {everyMinutes}} other {}}. Spread each at once, never in a heap.',
   'pour.stir': 'Bead sinks: stir again every {stirMinutes}.',
   'pour.clocks':
     'Mix at {mixClock}, use from {fromClock}{untilClock, select, none {} other { until {untilClock}}}, at {airC}.',

@@ -80,6 +80,13 @@ describe('the sample of a powerboat', () => {
       )
   })
 
+  it('shows no build-up twice where only one colour is left over', () => {
+    const group = groupOf(suggestFor('open-powerboat', { family: 'two-part polyurethane' }), 'topsides-port')
+    const paths = group.suggestions.map(({ steps }) => steps.map(({ offer }) => offer.id).join(' + '))
+    expect(paths.length).toBeGreaterThan(2)
+    expect(new Set(paths).size).toBe(paths.length)
+  })
+
   it('sands between the coats of gloss, even where they would bond unsanded', () => {
     const { suggestions } = groupOf(suggestFor('open-powerboat'), 'topsides-port')
     for (const { steps } of suggestions) expect(steps.at(-1)!.layer.between).toMatchObject({ name: 'P400' })

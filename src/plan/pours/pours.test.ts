@@ -40,6 +40,15 @@ describe.each(plans)('the mix cards of %s', (_, made) => {
     }
   })
 
+  it('have thinner on top to the nearest millilitre, one at least', () => {
+    for (const { step, partsM3, thinnerM3 } of byArea(made).flat()) {
+      const { zone, layer } = made.steps.steps.find(({ id }) => id === step)!
+      const { thinnerShare } = made.buildUps.layers.find(({ id }) => id === `${zone}:${layer}`)!
+      const exact = sum(partsM3) * thinnerShare.value
+      expect(Math.abs(thinnerM3 - exact)).toBeLessThanOrEqual(exact > 0.5e-6 ? 0.5e-6 + 1e-12 : 1e-6)
+    }
+  })
+
   it('hold what their coat takes, and no more than a share of the ratio a card over it', () => {
     for (const pours of byArea(made)) {
       const { zone, layer } = made.steps.steps.find(({ id }) => id === pours[0]!.step)!

@@ -30,6 +30,12 @@ it('tells the sanding between coats behind that below the layer, once for each c
   expect(between!.areaM2).toBeCloseTo(before!.areaM2 * (gloss[0]!.coats - 1), 9)
 })
 
+it('keeps what comes before the layer ahead of a coarser paper between its coats', () => {
+  const [gloss] = made.buildUps.layers.filter(({ layer }) => layer === 'hull-gloss')
+  const coarse = { ...gloss!, between: { ...gloss!.between!, grit: 'P220' } }
+  expect(sandingRows([coarse]).map(({ when }) => when)).toEqual(['before', 'between'])
+})
+
 it('is the work that the steps hold, between coats too', () => {
   const steps = made.steps.steps
     .filter(({ kind }) => kind === 'sand' || kind === 'sand-between')
