@@ -56,6 +56,11 @@ export const logFields = {
       air: { kind: 'quantity', dimension: 'temperature', doc: 'Air temperature read.' },
       humidity: { kind: 'quantity', dimension: 'share', least: 0, most: 1, doc: 'Relative humidity read.' },
       skin: { kind: 'quantity', dimension: 'temperature', doc: 'Temperature of the surface itself, read.' },
+      readAt: {
+        kind: 'choice',
+        choices: ['deck', 'port', 'starboard', 'transom', 'bottom', 'indoors'],
+        doc: 'Where the surface was read; left out, nobody knows where on the boat.',
+      },
       batch: { kind: 'text', doc: 'Batch numbers of what went on, as they stand on the cans.' },
       used: {
         kind: 'quantity',

@@ -8,6 +8,7 @@ import {
   type LightLimits,
   type PaintLimits,
   paintableHours,
+  type Readings,
   type Shelter,
   shelterNotes,
   shelters,
@@ -19,6 +20,7 @@ import type { Note } from '#core/note'
 import type { Work } from '#job'
 import { PLANNING_AIR_C } from './air-at.ts'
 import { eveningStops, hoursLight, lampsOver, lightLimitsUnder, lightNotes } from './hours-light.ts'
+import { readingNotes, withReadings } from './read-hours.ts'
 import type { Runner, Stage } from './remember.ts'
 import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-skin.ts'
 import { type OpenSun, openSun } from './skins/open-sun.ts'
@@ -26,6 +28,7 @@ import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { roofedSkin } from './skins/roofed-skin.ts'
 import { skinPlaceOf } from './skins/skin-places.ts'
 import type { MeasuredHull } from './surfaces.ts'
+import type { ToldReading } from './told-weather.ts'
 import type {
   AirHours,
   BuildUps,
@@ -51,6 +54,8 @@ export type ConditionsInput = {
   readonly surfaces: Surfaces
   readonly marks: Marks
   readonly repairs: Repairs
+  /** Air, humidity and skin that somebody read at the boat. */
+  readonly readings: readonly ToldReading[]
 }
 
 /**
@@ -70,7 +75,13 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
   const asked = new Set<SkinPlace>(['boat', ...questions.map((question) => question.place)])
   const skin = skinsOf(run, { ...input, weather })
   const airs = [...asked].map((name) =>
-    run(airStage(name), { weather, place, surfaceC: skin.of(name), sun: skin.sunOf(name) }),
+    run(airStage(name), {
+      weather,
+      place,
+      surfaceC: skin.of(name),
+      sun: skin.sunOf(name),
+      readings: input.readings,
+    }),
   )
   const light = lightOver(run, { weather, place })
   const zones = questions.map((question) => {
@@ -182,10 +193,17 @@ const conditions: Stage<Together, Conditions> = {
         ...placeNotes(place),
         ...lightNotes(place),
         ...skinlessNotes(skinless),
+        ...boatReadingNotes(named<PlaceAir>('air', parts)),
       ],
     }
   },
   fresh: true,
+}
+
+/** Told once, by the place where the skin was read last, else by the boat as a whole. */
+function boatReadingNotes(airs: readonly PlaceAir[]): readonly Note[] {
+  const told = airs.find(({ read }) => read.shifts.at(-1)?.here) ?? airs.find(({ place }) => place === 'boat')
+  return told ? readingNotes(told.read) : []
 }
 
 const skyHours = (weather: HourlySeries): SkyHours => ({
@@ -277,6 +295,7 @@ type PlaceAir = {
   readonly inside: HourlySeries
   readonly surfaceC: Float64Array
   readonly sun: OpenSun
+  readonly read: Readings
   readonly hours: AirHours
 }
 
@@ -285,21 +304,24 @@ type AirInput = {
   readonly place: Work['place']
   readonly surfaceC: Float64Array
   readonly sun: OpenSun
+  readonly readings: readonly ToldReading[]
 }
 
 /** Loose parts are done under a roof whatever stands over the boat. */
 const airStage = (name: SkinPlace): Stage<AirInput, PlaceAir> => ({
   name: `conditions air ${name}`,
-  run: ({ weather, place, surfaceC, sun }) => {
+  run: ({ weather, place, surfaceC, sun, readings }) => {
     const shelter: Shelter = name !== 'indoors' || place.shelter === 'heated shed' ? place.shelter : 'shed'
-    const inside = airUnder({ series: weather, shelter })
-    const hours = airHours(name, { shelter, inside, surfaceC, sun })
-    return { place: name, shelter, inside, surfaceC, sun, hours }
+    const air = withReadings(
+      { inside: airUnder({ series: weather, shelter }), surfaceC, sun },
+      { name, boatShelter: place.shelter, readings },
+    )
+    return { place: name, shelter, ...air, hours: airHours(name, { shelter, ...air }) }
   },
   fresh: true,
 })
 
-function airHours(key: SkinPlace, air: Omit<PlaceAir, 'place' | 'hours'>): AirHours {
+function airHours(key: SkinPlace, air: Omit<PlaceAir, 'place' | 'hours' | 'read'>): AirHours {
   const { inside } = air
   return {
     key,

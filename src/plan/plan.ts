@@ -37,7 +37,7 @@ import { standing } from './standing.ts'
 import { steps } from './steps.ts'
 import { stores } from './stores/stores.ts'
 import { hull, surfaces, withHull } from './surfaces.ts'
-import { weatherAsTold } from './told-weather.ts'
+import { toldReadings, weatherAsTold } from './told-weather.ts'
 import type { Plan, Stamp } from './types.ts'
 
 export type PlanInput = {
@@ -175,7 +175,12 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     marks: mark,
     repairs: repair,
   }
-  const judged = judgeConditions(run, { ...asked, weather, typicalYear: atHand.alone === true })
+  const judged = judgeConditions(run, {
+    ...asked,
+    weather,
+    typicalYear: atHand.alone === true,
+    readings: run(toldReadings, { log }),
+  })
   const condition = behindHorizon(run, {
     conditions: judged,
     asked,

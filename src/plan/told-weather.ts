@@ -1,5 +1,5 @@
 /** The weather a plan is made with: the series at hand, with the rain that the log tells of. */
-import { type HourlySeries, hourMs, type ToldRain, withToldRain } from '#core/climate'
+import { type HourlySeries, hourMs, type ToldRain, withToldRain, type YardReading } from '#core/climate'
 import { inForce, type Log } from '#job'
 import type { Runner, Stage } from './remember.ts'
 
@@ -37,4 +37,30 @@ const toldWeather: Stage<
   name: 'told weather',
   run: ({ weather, rains }) => withToldRain({ series: weather, rains }),
   fresh: true,
+}
+
+/** Air, humidity and skin as the log has them, and where the skin was read. */
+export type ToldReading = Omit<YardReading, 'here'> & { readonly readAt?: Log[number]['readAt'] }
+
+/** In order of time; the very same list while no reading changes. */
+export const toldReadings: Stage<{ readonly log: Log }, readonly ToldReading[]> = {
+  name: 'told readings',
+  run: ({ log }) =>
+    inForce(log)
+      .flatMap(({ id, kind, at, air, humidity, skin, readAt }) => {
+        const atMs = Date.parse(at)
+        if (kind !== 'reading' || Number.isNaN(atMs)) return []
+        return [
+          {
+            id,
+            atMs,
+            ...(air ? { airC: air.value } : {}),
+            ...(humidity ? { humidityShare: humidity.value } : {}),
+            ...(skin ? { skinC: skin.value } : {}),
+            ...(readAt ? { readAt } : {}),
+          },
+        ]
+      })
+      .sort((a, b) => a.atMs - b.atMs || (a.id < b.id ? -1 : 1))
+      .map(({ id: _, ...reading }) => reading),
 }

@@ -3,11 +3,12 @@ import { type Gap, type HourlySeries, hourMs, type LightFrom } from '#core/clima
 import { type BehindSpread, behindSpread } from './horizon/behind-spread.ts'
 import { datedWeather } from './horizon/dated-weather.ts'
 import { firstDate, type PlanInput } from './plan.ts'
+import { withReadings } from './read-hours.ts'
 import { createMemory, type Runner } from './remember.ts'
 import { openSkin, openSky, skinQuestion } from './skins/open-skin.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { hull } from './surfaces.ts'
-import { weatherAsTold } from './told-weather.ts'
+import { toldReadings, weatherAsTold } from './told-weather.ts'
 import type { OpenPlace } from './types.ts'
 
 /** Parts of the boat that each look their own way. */
@@ -77,7 +78,7 @@ type Lit = { readonly weather: HourlySeries; readonly sky: ReturnType<typeof ope
 
 function litBy(
   run: Runner,
-  { work }: PlanInput,
+  { work, log }: PlanInput,
   { weather, sky }: Lit,
 ): Pick<WeatherAtHand, 'skins' | 'lightsWm2'> {
   const { boat, stations, points, zones, place } = work
@@ -90,8 +91,13 @@ function litBy(
   const input = { weather, sky, faces, bowBearing, laminate: boat.laminate }
   const each = (of: (at: LitPlace) => Iterable<number>) =>
     Object.fromEntries(litPlaces.map((at) => [at, Array.from(of(at))]))
+  const readings = run(toldReadings, { log })
+  const skinOf = (name: LitPlace): Float64Array => {
+    const air = { inside: weather, surfaceC: run(openSkin(name), input), sun: {} }
+    return withReadings(air, { name, boatShelter: 'open', readings }).surfaceC
+  }
   return {
-    skins: each((at) => run(openSkin(at), input)),
+    skins: each(skinOf),
     lightsWm2: each((at) => skinQuestion(at, input).lightWm2),
   }
 }

@@ -82,6 +82,7 @@ export const daysScreenLabels: Readonly<Record<string, string>> = {
   'daysScreen.notKnown': 'not known',
   'daysScreen.wind': 'Wind',
   'daysScreen.windBarbs': 'Wind, WMO barbs',
+  'daysScreen.readInYard': 'Read in the yard',
   'daysScreen.itRained': 'It rained: plan again',
   'daysScreen.rained': 'When did it rain?',
   'daysScreen.rainDay': 'Day it began',

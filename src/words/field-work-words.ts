@@ -136,6 +136,7 @@ const log: FieldWords = {
     air: ['Air', 'Temperature read on the spot.'],
     humidity: ['Humidity', 'Read on the spot.'],
     skin: ['Skin', 'Temperature of the surface itself, read on the spot.'],
+    readAt: ['Read where', 'Which side of the boat; left out, it counts only as far as it is colder.'],
     batch: ['Batches', 'Their numbers, as they stand on the cans.'],
     used: ['Quantity used', 'Mixed paint that the coat took, thinner in it.'],
     wetFilm: ['Wet film', 'Read off the gauge, thinner in it.'],

@@ -99,6 +99,12 @@ const hours: Readonly<Record<string, string>> = {
     '{name}, {colour}: in the sun of the weather at hand ({hottestAtMs}) the skin gets to {hottestC}, {verdict, select, over {far past} other {past}} where polyester laminates begin to soften, {softensC}. The weave and the edges of repairs may print through the gloss. {remedy, select, colour {A colour that takes in at most {coolShare} of the sun stays under it; else let} other {Let}} repairs cure warm and for long before the last block, and ask the maker of the resin what it stands.',
   'conditions.placeUnknown':
     'Latitude and longitude of the place are missing, so neither sun nor dark is reckoned with. Add them.',
+  'conditions.readingTaken':
+    'Read at the boat at {readAtMs}{air, select, none {} other {, air {airK} off the forecast}}{dew, select, none {} other {, dew point {dewK} off}}{skin, select, none {} other {, skin of the boat {skinK} off}}: the hours after it are shifted by as much, less from hour to hour, until {fadedAtMs}. How long a reading holds is assumed; read again later.',
+  'conditions.readingFar':
+    'At {readAtMs} the {what, select, skin {skin} other {air}} was read as {readC}, where the forecast has {expectedC}: left out{looks, select, fahrenheit {, as it looks like degrees Fahrenheit called Celsius} other {}}. Read again, with the unit.',
+  'conditions.readingDry':
+    'At {readAtMs} the humidity was read as {readShare}, where the forecast has {expectedShare}: left out, as it looks like a share from 0 to 1 called per cent. Read again, in per cent.',
   'conditions.lampsAssumed':
     'Nobody said whether lamps light the work: {lamps, select, yes {taken as lit, so paint may go on in the dark} other {taken as unlit, so no paint goes on between civil dusk and dawn}}. Say it at the place.',
   'conditions.stopAssumed':

@@ -1,10 +1,13 @@
 /** The hours coats were put in, against the weather file, the sheets and the dew point of WMO-No. 8. */
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
 import type { WorkStep } from '#plan'
+import { celsius, share } from './cells.ts'
 import { allCoats, clockRows, limitsOf } from './coats.ts'
 import { jobNames } from './jobs.ts'
 import { type PlacedStep, placedCoats, type Subject, shown, subjectOf, workSpan } from './plans.ts'
-import { itemsOf } from './raw-sample.ts'
+import { type Cells, itemsOf } from './raw-sample.ts'
 import { type Air, dewWhileDrying, faultsOfHour, marginK, rounding } from './skin.ts'
 import { readWeatherLines, type WeatherLine, wmoDewPoint } from './weather-file.ts'
 
@@ -43,8 +46,13 @@ describe.each(jobNames)('the hours of %s', (name) => {
 
   it.each(plan.conditions.air.map((air) => [air.key, air] as const))(
     'have the air of the weather file at: %s',
-    (_key, air) => {
-      const own = airUnderRoof(lines, air.shelter)
+    (key, air) => {
+      const boatInShed = plan.conditions.air.some((one) => one.key === 'boat' && one.shelter === 'shed')
+      const read = key === 'boat' || boatInShed ? readingsOf(raw.sample) : []
+      const own = read.reduce(withReading, {
+        firstMinute: air.firstMinute,
+        inside: airUnderRoof(lines, air.shelter),
+      }).inside
       expect(lines[0]!.hour * 60).toBe(air.firstMinute)
       own.forEach((hour, index) => {
         expect(Math.abs(air.airC[index]! - hour.airC)).toBeLessThan(sumTolerance)
@@ -173,6 +181,42 @@ function airUnderRoof(lines: readonly WeatherLine[], shelter: string): readonly 
     const vapour = saturation(line.airC) * line.humidityShare
     return { airC: airC[index]!, humidityShare: Math.min(1, vapour / saturation(airC[index]!)) }
   })
+}
+
+type Read = { readonly minute: number } & Inside
+type Hours = { readonly firstMinute: number; readonly inside: readonly Inside[] }
+
+/** Air and humidity of the readings in the log of a sample, both given; none within half a day of another. */
+function readingsOf(sample: string): readonly Read[] {
+  const text = readFileSync(new URL(`../../samples/${sample}.yaml`, import.meta.url), 'utf8')
+  const { log } = parse(text, { schema: 'failsafe' }) as { log?: Readonly<Record<string, Cells>> }
+  return Object.values(log ?? {})
+    .filter(({ kind }) => kind === 'reading')
+    .map(({ at, air, humidity }) => ({
+      minute: Date.parse(at!) / 60_000,
+      airC: celsius(air!),
+      humidityShare: share(humidity!),
+    }))
+}
+
+/** Moves air and dew point by what was read less what was forecast, on a line to nothing in twelve hours. */
+function withReading({ firstMinute, inside }: Hours, read: Read): Hours {
+  const at = (read.minute - firstMinute) / 60
+  const dewOf = ({ airC, humidityShare }: Inside): number => wmoDewPoint(airC, humidityShare)
+  const then = (figure: (hour: Inside) => number): number => {
+    const [from, to] = [inside[Math.floor(at)]!, inside[Math.floor(at) + 1]!].map(figure) as [number, number]
+    return from + (to - from) * (at % 1)
+  }
+  const airK = read.airC - then(({ airC }) => airC)
+  const dewK = dewOf(read) - then(dewOf)
+  const moved = inside.map((hour, index) => {
+    const age = Math.max(0, index - at)
+    if (index < Math.floor(at) || age >= 12) return hour
+    const airC = hour.airC + airK * (1 - age / 12)
+    const dewC = dewOf(hour) + dewK * (1 - age / 12)
+    return { airC, humidityShare: Math.min(1, saturation(dewC) / saturation(airC)) }
+  })
+  return { firstMinute, inside: moved }
 }
 
 /** Saturation vapour pressure over water, hPa: Magnus, WMO-No. 8, Annex 4.B. */

@@ -10,7 +10,7 @@ export type BehindHorizonInput = {
   readonly horizon: DatedWeather['horizon'] | undefined
   readonly conditions: Conditions
   /** What the conditions were judged from, but for the weather. */
-  readonly asked: Omit<ConditionsInput, 'weather' | 'typicalYear'>
+  readonly asked: Omit<ConditionsInput, 'weather' | 'typicalYear' | 'readings'>
 }
 
 /** The very same conditions where no hour is of a typical year. */
@@ -23,6 +23,10 @@ export function behindHorizon(
     ...asked,
     weather: run(yearRound, { year }),
     typicalYear: false,
+    readings: nothingRead,
   })
   return withLikeDays(run, { conditions, likeYear, year, horizon })
 }
+
+/** Nobody reads in a typical year. */
+const nothingRead: ConditionsInput['readings'] = []

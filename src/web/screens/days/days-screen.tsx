@@ -20,6 +20,7 @@ import type { ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
 import type { ScreenProps } from '../screen.ts'
 import { sheetNotes } from '../sheet-notes.tsx'
+import { TakeReading } from '../today/take-reading.tsx'
 import { ChangedPart, type RainWasTold } from './changed-part.tsx'
 import { type Chosen, keyOf } from './chosen.ts'
 import { Crew } from './crew.tsx'
@@ -46,6 +47,7 @@ export const DaysScreen = (props: ScreenProps) => {
   const { plan, readOnly } = view
   const said = plan ? daysTitle(view, plan) : undefined
   const [asking, setAsking] = useState(false)
+  const [reading, setReading] = useState(false)
   const [told, setTold] = useState<RainWasTold>()
   return (
     <Sheet
@@ -57,6 +59,9 @@ export const DaysScreen = (props: ScreenProps) => {
         plan ? (
           <>
             <Button onClick={() => globalThis.print()}>{labelOf('daysScreen.print')}</Button>
+            <Button disabled={readOnly} onClick={() => setReading(true)}>
+              {labelOf('daysScreen.readInYard')}
+            </Button>
             <Button next disabled={readOnly} onClick={() => setAsking(true)}>
               {labelOf('daysScreen.itRained')}
             </Button>
@@ -75,6 +80,15 @@ export const DaysScreen = (props: ScreenProps) => {
         <GiveWeather view={view} />
         <Crew view={view} />
       </div>
+      {reading ? (
+        <TakeReading
+          view={view}
+          of={{}}
+          leastK={undefined}
+          sides={plan?.conditions.air.find(({ key }) => key === 'boat')?.shelter === 'open'}
+          onClose={() => setReading(false)}
+        />
+      ) : null}
       {plan && asking ? (
         <RainDialog
           view={view}

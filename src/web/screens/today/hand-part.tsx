@@ -79,6 +79,7 @@ export const HandPart = ({ view, plan, state, row, pots, trouble }: HandPartProp
           leastK={
             plan.buildUps.sheets.find(({ id }) => id === stepOf(plan, row.step)?.sheet)?.dewMarginK.value
           }
+          sides={plan.conditions.air.find(({ key }) => key === 'boat')?.shelter === 'open'}
           onClose={() => setReading(false)}
         />
       ) : null}

@@ -12,7 +12,8 @@ import {
   usualLimitK,
 } from '../../job/read-air.ts'
 import { tellLog } from '../../job/tell-log.ts'
-import { Button, Dialog, FigureText, QuantityField } from '../../parts/index.ts'
+import { Button, ChoiceField, Dialog, FigureText, QuantityField } from '../../parts/index.ts'
+import './reading.css'
 
 export type TakeReadingProps = {
   readonly view: JobView
@@ -20,19 +21,30 @@ export type TakeReadingProps = {
   readonly of: RawCells
   /** Least margin over dew of the product in hand. */
   readonly leastK: number | undefined
+  /** The boat stands in the open, where each side has a skin of its own: it is asked which was read. */
+  readonly sides?: boolean
   readonly onClose: () => void
 }
 
+type Side = 'deck' | 'port' | 'starboard' | 'transom' | 'bottom'
+
+const sideChoices = (['deck', 'port', 'starboard', 'transom', 'bottom'] as const).map((value) => ({
+  value,
+  label: labelOf(`litPlace.${value}`),
+}))
+
 const none: AirTexts = { air: '', humidity: '', skin: '' }
 
-export const TakeReading = ({ view, of, leastK, onClose }: TakeReadingProps) => {
+export const TakeReading = ({ view, of, leastK, sides, onClose }: TakeReadingProps) => {
   const [typed, setTyped] = useState(none)
   // What is still being typed is not called wrong yet.
   const [left, setLeft] = useState<readonly AirKey[]>([])
+  const [readAt, setReadAt] = useState<Side | ''>('')
   const asked = { system: view.system, limitK: leastK }
   const read = readAir(typed, asked)
+  const where = read.cells.skin === undefined || readAt === '' ? {} : { readAt }
   const keep = (): void => {
-    tellLog(view, { cells: { kind: 'reading', ...of, ...read.cells }, nowMs: Date.now() })
+    tellLog(view, { cells: { kind: 'reading', ...of, ...read.cells, ...where }, nowMs: Date.now() })
     onClose()
   }
   return (
@@ -73,6 +85,17 @@ export const TakeReading = ({ view, of, leastK, onClose }: TakeReadingProps) => 
           </div>
         ))}
       </div>
+      {sides && read.cells.skin !== undefined ? (
+        <ChoiceField<Side>
+          as="list"
+          label={labelOf('today.readAt')}
+          help={labelOf('today.readAtHelp')}
+          none={labelOf('today.readAtUnsaid')}
+          choices={sideChoices}
+          value={readAt}
+          onChange={setReadAt}
+        />
+      ) : null}
       <Verdict view={view} read={read} limitK={leastK ?? usualLimitK} />
     </Dialog>
   )
