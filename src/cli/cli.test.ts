@@ -129,6 +129,15 @@ describe('bad weather', () => {
     expect(used.code).toBe(0)
   })
 
+  it('beside a logger that is no table, or that hung there in another year', () => {
+    const job = sample('open-powerboat.yaml')
+    refused(['hours', job, '--logger', file('photo.csv', 'colour,size\nred,3\n')], /photo\.csv/)
+    const other = lines.slice(0, 60).join('\n').replaceAll('2027-', '2021-')
+    const { code, out } = run(['hours', job, '--logger', file('old.csv', other), '--now', '2027-04-10'])
+    expect(code).toBe(0)
+    expect(out).toMatch(/Logger and weather have 0/)
+  })
+
   it('that is no weather at all', () => {
     refused(['weather', file('no.csv', 'colour,size\nred,3\n')], /no\.csv/)
     refused(['plan', sample('open-powerboat.yaml'), '--weather', file('none.csv', '')], /none\.csv/)

@@ -30,13 +30,20 @@ export type WeatherWish = {
   readonly gaps: boolean
   /** The typical year named on the command line. */
   readonly typical: string | undefined
+  /** The readings of a logger named on the command line. */
+  readonly logger: string | undefined
 }
 
-export type WeatherOfJob = { readonly weather?: LoadedWeather; readonly typical?: LoadedWeather }
+export type WeatherOfJob = {
+  readonly weather?: LoadedWeather
+  readonly typical?: LoadedWeather
+  /** Holes in it are hours that nothing is fitted to. */
+  readonly logger?: LoadedWeather
+}
 
 /** The files named on the command line, else those the job names, beside the job. */
 export async function weatherFor(job: LoadedJob, wish: WeatherWish): Promise<WeatherOfJob> {
-  const { file, hash, typicalFile, typicalHash } = job.projected.work.weather
+  const { file, hash, typicalFile, typicalHash, logger: loggerFile, loggerHash } = job.projected.work.weather
   const weather = await loadNamed(job, { flag: '--weather', wished: wish.path, file, hash })
   const typical = await loadNamed(job, {
     flag: '--typical',
@@ -50,7 +57,13 @@ export async function weatherFor(job: LoadedJob, wish: WeatherWish): Promise<Wea
     throw new CliFault([plainWords.sentence('cli.typicalTwice', { file: weather.path })])
   for (const loaded of [weather, typical])
     if (loaded && !wish.gaps && loaded.series.gaps.length > 0) throw new CliFault(gapLines(loaded))
-  return { ...(weather ? { weather } : {}), ...(typical ? { typical } : {}) }
+  const logger = await loadNamed(job, {
+    flag: '--logger',
+    wished: wish.logger,
+    file: loggerFile,
+    hash: loggerHash,
+  })
+  return { ...(weather ? { weather } : {}), ...(typical ? { typical } : {}), ...(logger ? { logger } : {}) }
 }
 
 type Named = {

@@ -16,6 +16,7 @@ export const planFlags: readonly Flag[] = [
     flags: '--typical <file>',
     doc: 'typical year that goes on where the weather ends, instead of the one the job names',
   },
+  { flags: '--logger <file>', doc: 'readings of a logger under the shelter, to fit it by' },
   { flags: '--now <moment>', doc: 'plan as if it were this moment, for example 2027-04-10T08:00' },
   { flags: '--gaps', doc: 'plan although the weather has gaps: their hours count as unknown' },
   { flags: '--seed <number>', doc: 'seed for whatever is drawn at random; 1 when left out' },
@@ -36,6 +37,7 @@ export async function makePlan(path: string, flags: Flags): Promise<MadePlan> {
   const found = await weatherFor(job, {
     path: textFlag(flags, 'weather'),
     typical: textFlag(flags, 'typical'),
+    logger: textFlag(flags, 'logger'),
     gaps: flags.gaps === true,
   })
   const { work, money, log } = job.projected
@@ -45,6 +47,7 @@ export async function makePlan(path: string, flags: Flags): Promise<MadePlan> {
     log,
     ...(found.weather ? { weather: found.weather.series } : {}),
     ...(found.typical ? { typical: found.typical.series } : {}),
+    ...(found.logger ? { logger: found.logger.series } : {}),
     catalogue,
     nowMs: momentOf(textFlag(flags, 'now')),
     seed: seedOf(textFlag(flags, 'seed')),

@@ -118,6 +118,16 @@ export const yardFields = {
         doc: 'SHA-256 of the typical year, written by the program.',
       },
       read: { kind: 'instant', doc: 'When the file was read, or the forecast was asked for.' },
+      logger: {
+        kind: 'text',
+        doc: 'File beside the job document: a few days of a logger that hung in the shed or under the cover.',
+      },
+      loggerHash: {
+        kind: 'text',
+        pattern: '[0-9a-f]{64}',
+        example: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
+        doc: 'SHA-256 of what the logger read, written by the program.',
+      },
     },
   },
   changes: {

@@ -10,7 +10,7 @@ import {
   paintableHours,
   type Readings,
   type Shelter,
-  shelterNotes,
+  type ShelterAir,
   shelters,
   skinAllowanceK,
   skinLimits,
@@ -26,6 +26,7 @@ import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-ski
 import { type OpenSun, openSun } from './skins/open-sun.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { roofedSkin } from './skins/roofed-skin.ts'
+import type { KnownAir } from './skins/shelter-air.ts'
 import { skinPlaceOf } from './skins/skin-places.ts'
 import type { MeasuredHull } from './surfaces.ts'
 import type { ToldReading } from './told-weather.ts'
@@ -47,6 +48,7 @@ export type ConditionsInput = {
   /** The weather is a typical year over these dates. */
   readonly typicalYear: boolean
   readonly place: Work['place']
+  readonly knownAir: KnownAir
   readonly boat: Work['boat']
   readonly hull: MeasuredHull
   readonly zones: Work['zones']
@@ -63,7 +65,7 @@ export type ConditionsInput = {
  * of one product's limits judges the hours of that product again and no others.
  */
 export function judgeConditions(run: Runner, input: ConditionsInput): Conditions {
-  const { weather, typicalYear, place } = input
+  const { weather, typicalYear, place, knownAir } = input
   if (!weather) return run(withoutWeather, {})
   const { questions } = run(askedOf, {
     buildUps: input.buildUps,
@@ -73,11 +75,20 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     shelter: place.shelter,
   })
   const asked = new Set<SkinPlace>(['boat', ...questions.map((question) => question.place)])
-  const skin = skinsOf(run, { ...input, weather })
+  const sky = run(openSky, { weather, place })
+  const insideOf = (name: SkinPlace) =>
+    run(insideStage(name), {
+      weather,
+      shelter: shelterAt(name, place.shelter),
+      sky,
+      air: airAt(name, place.shelter, knownAir),
+    })
+  const skin = skinsOf(run, { ...input, weather, sky, insideOf })
   const airs = [...asked].map((name) =>
     run(airStage(name), {
-      weather,
-      place,
+      shelter: shelterAt(name, place.shelter),
+      boatShelter: place.shelter,
+      inside: insideOf(name),
       surfaceC: skin.of(name),
       sun: skin.sunOf(name),
       readings: input.readings,
@@ -92,7 +103,8 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     weather,
     typicalYear,
     place,
-    sky: skin.sky,
+    sky,
+    knownAir,
     skinless: run(skinlessSheets, { sheets: input.buildUps.sheets }),
     ...numbered('air', airs),
     ...numbered('zone', zones),
@@ -114,8 +126,35 @@ const withoutWeather: Stage<Readonly<Record<string, never>>, Conditions> = {
 const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, T>> =>
   Object.fromEntries(list.map((member, index) => [`${name} ${index}`, member]))
 
-type Skins = {
+/** Loose parts are done under a roof whatever stands over the boat. */
+const shelterAt = (name: SkinPlace, shelter: Shelter): Shelter =>
+  name !== 'indoors' || shelter === 'heated shed' ? shelter : 'shed'
+
+/** Loose parts share what is known of the air where they share the shed. */
+const airAt = (name: SkinPlace, shelter: Shelter, { fitted }: KnownAir): ShelterAir | undefined =>
+  shelterAt(name, shelter) === shelter ? fitted : undefined
+
+type InsideInput = {
+  readonly weather: HourlySeries
+  readonly shelter: Shelter
   readonly sky: OpenSky
+  readonly air: ShelterAir | undefined
+}
+
+const insideStage = (name: SkinPlace): Stage<InsideInput, HourlySeries> => ({
+  name: `conditions inside ${name}`,
+  run: ({ weather, shelter, sky, air }) =>
+    airUnder({ series: weather, shelter, air, sunWm2: sky.light?.globalWm2 }),
+  fresh: true,
+})
+
+type SkinsInput = ConditionsInput & {
+  readonly weather: HourlySeries
+  readonly sky: OpenSky
+  readonly insideOf: (name: SkinPlace) => HourlySeries
+}
+
+type Skins = {
   readonly of: (name: SkinPlace) => Float64Array
   readonly sunOf: (name: SkinPlace) => OpenSun
 }
@@ -124,19 +163,14 @@ type Skins = {
 const noSun: OpenSun = {}
 
 /** In the open every side has its own skin; the boat as a whole is told by its deck, under a roof all of it. */
-function skinsOf(
-  run: Runner,
-  { weather, place, hull, boat, zones }: ConditionsInput & { weather: HourlySeries },
-): Skins {
-  const sky = run(openSky, { weather, place })
+function skinsOf(run: Runner, { weather, place, hull, boat, zones, sky, insideOf }: SkinsInput): Skins {
   const { laminate } = boat
   const roofed = (name: 'boat' | 'indoors', shelter: Exclude<Shelter, 'open'>) =>
-    run(roofedSkin(name), { weather, sky, shelter, laminate })
+    run(roofedSkin(name), { weather, inside: insideOf(name), sky, shelter, laminate })
   const indoors = () => roofed('indoors', place.shelter === 'heated shed' ? place.shelter : 'shed')
   const { shelter } = place
   if (shelter !== 'open')
     return {
-      sky,
       of: (name) => (name === 'indoors' ? indoors() : roofed('boat', shelter)),
       sunOf: () => noSun,
     }
@@ -149,7 +183,6 @@ function skinsOf(
   const asked = { weather, sky, faces, bowBearing, laminate }
   const outdoors = (name: Exclude<SkinPlace, 'indoors'>) => (name === 'boat' ? 'deck' : name)
   return {
-    sky,
     of: (name) => (name === 'indoors' ? indoors() : run(openSkin(outdoors(name)), asked)),
     sunOf: (name) => (name === 'indoors' ? noSun : run(openSun(outdoors(name)), asked)),
   }
@@ -172,13 +205,14 @@ type Together = {
   readonly typicalYear: boolean
   readonly place: Work['place']
   readonly sky: OpenSky
+  readonly knownAir: KnownAir
   /** Names of the sheets that do not tell how warm the skin may be. */
   readonly skinless: readonly string[]
 } & Readonly<Record<string, unknown>>
 
 const conditions: Stage<Together, Conditions> = {
   name: 'conditions',
-  run: ({ weather, typicalYear, place, sky, skinless, ...parts }) => {
+  run: ({ weather, typicalYear, place, sky, knownAir, skinless, ...parts }) => {
     const firstMinute = weather.startMs / 60_000
     return {
       zones: named<ZoneHours>('zone', parts),
@@ -187,7 +221,8 @@ const conditions: Stage<Together, Conditions> = {
       firstMinute,
       lastMinute: firstMinute + weather.hours * 60,
       notes: [
-        ...(place.shelter === 'open' ? openSkinNotes(sky, place) : shelterNotes(place.shelter)),
+        ...(place.shelter === 'open' ? openSkinNotes(sky, place) : []),
+        ...knownAir.notes,
         ...(typicalYear ? [typicalNote(weather)] : []),
         ...gapNotes(weather),
         ...placeNotes(place),
@@ -300,22 +335,18 @@ type PlaceAir = {
 }
 
 type AirInput = {
-  readonly weather: HourlySeries
-  readonly place: Work['place']
+  readonly shelter: Shelter
+  readonly boatShelter: Shelter
+  readonly inside: HourlySeries
   readonly surfaceC: Float64Array
   readonly sun: OpenSun
   readonly readings: readonly ToldReading[]
 }
 
-/** Loose parts are done under a roof whatever stands over the boat. */
 const airStage = (name: SkinPlace): Stage<AirInput, PlaceAir> => ({
   name: `conditions air ${name}`,
-  run: ({ weather, place, surfaceC, sun, readings }) => {
-    const shelter: Shelter = name !== 'indoors' || place.shelter === 'heated shed' ? place.shelter : 'shed'
-    const air = withReadings(
-      { inside: airUnder({ series: weather, shelter }), surfaceC, sun },
-      { name, boatShelter: place.shelter, readings },
-    )
+  run: ({ shelter, boatShelter, readings, ...worked }) => {
+    const air = withReadings(worked, { name, boatShelter, readings })
     return { place: name, shelter, ...air, hours: airHours(name, { shelter, ...air }) }
   },
   fresh: true,

@@ -32,6 +32,7 @@ import { readCatalogue } from './read-catalogue.ts'
 import { createMemory, type Runner, type TraceEntry } from './remember.ts'
 import { repairs } from './repairs.ts'
 import { printThroughNotes } from './skins/print-through.ts'
+import { shelterAir } from './skins/shelter-air.ts'
 import { hashParts, stampOf } from './stamp.ts'
 import { standing } from './standing.ts'
 import { steps } from './steps.ts'
@@ -48,6 +49,8 @@ export type PlanInput = {
   readonly weather?: HourlySeries
   /** A typical year, for the hours that the weather does not reach. */
   readonly typical?: HourlySeries
+  /** What a logger read that hung where the boat stands, over hours that the weather has too. */
+  readonly logger?: HourlySeries
   readonly catalogue: Catalogue
   readonly nowMs: number
   readonly seed: number
@@ -165,8 +168,17 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     lost,
   } = run(mended, { steps: drawnUp, log, buildUps: buildUp, hazards: hazard, rates: known.rates })
   const quantity = run(withLostPaint, { quantities: planned, lost })
+  const { latitude, longitude, shelter } = place
+  const knownAir = run(shelterAir, {
+    weather: input.weather,
+    logger: input.logger,
+    latitude,
+    longitude,
+    shelter,
+  })
   const asked = {
     place,
+    knownAir,
     boat,
     hull: measured,
     zones: work.zones,
@@ -296,13 +308,16 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
 
 const laterOf = (a: string, b: string): string => (a > b ? a : b)
 
+/** The weather and what a logger read: both are rows of hours. */
+const readHours = ({ weather, logger }: PlanInput) => ({ series: weather, ...(logger ? { logger } : {}) })
+
 function stampFor(run: Runner, input: PlanInput): Stamp {
   return stampOf(input, {
     work: hashParts(run, 'work', input.work),
     log: hashParts(run, 'log', { log: input.log }),
     catalogue: hashParts(run, 'catalogue', input.catalogue),
     ...(input.money ? { money: hashParts(run, 'money', input.money) } : {}),
-    ...(input.weather ? { weather: hashParts(run, 'weather', { series: input.weather }) } : {}),
+    ...(input.weather ? { weather: hashParts(run, 'weather', readHours(input)) } : {}),
     ...(input.typical ? { typical: hashParts(run, 'typical', { series: input.typical }) } : {}),
   })
 }

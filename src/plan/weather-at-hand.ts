@@ -7,6 +7,7 @@ import { withReadings } from './read-hours.ts'
 import { createMemory, type Runner } from './remember.ts'
 import { openSkin, openSky, skinQuestion } from './skins/open-skin.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
+import { shelterAir } from './skins/shelter-air.ts'
 import { hull } from './surfaces.ts'
 import { toldReadings, weatherAsTold } from './told-weather.ts'
 import type { OpenPlace } from './types.ts'
@@ -61,9 +62,16 @@ export function weatherAtHand(input: PlanInput): WeatherAtHand | undefined {
     sunFrom: sky.light ? mostOf(sky.light.from) : 'none',
     ...(work.place.shelter === 'open' ? litBy(run, input, { weather, sky }) : { skins: {}, lightsWm2: {} }),
     ...(year && horizon
-      ? { behind: behindSpread({ series: weather, year, horizon, shelter: work.place.shelter }) }
+      ? {
+          behind: behindSpread({ series: weather, year, horizon, place: work.place, air: airOf(run, input) }),
+        }
       : {}),
   }
+}
+
+const airOf = (run: Runner, { weather, logger, work }: PlanInput) => {
+  const { latitude, longitude, shelter } = work.place
+  return run(shelterAir, { weather, logger, latitude, longitude, shelter }).fitted
 }
 
 const gapOf = ({ startMs }: HourlySeries, { fromHour, hours }: Gap) => ({

@@ -2,6 +2,9 @@
 export const daysScreenLabels: Readonly<Record<string, string>> = {
   'daysScreen.weather': 'Weather',
   'daysScreen.giveWeather': 'Take weather from a file',
+  'daysScreen.logger': 'Logger where she stands',
+  'daysScreen.dropLogger': 'Let go to read the logger in it',
+  'daysScreen.giveLogger': 'Take the file of a logger',
   'daysScreen.service': 'Forecast of',
   'daysScreen.fetchWeather': 'Fetch the forecast',
   'daysScreen.fetching': 'Asking the service',

@@ -22,6 +22,9 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
     'It lies behind the forecast: this hour would be good on {count, number} of {of, number} such days, ten to each side of its date in the typical year.',
   'daysscreen.weatherThen':
     '{name}, from {fromDate} to {toDate}; then {typical}, a typical year, to {lastDate}.',
+  'daysscreen.loggerIs': 'The readings of the logger are from {name}.',
+  'daysscreen.loggerSay':
+    'Hang a logger for temperature and humidity beside the boat, in the shade, for three days or more. From its table and the weather of the same days the program learns how the shelter follows the air outside.',
   'daysscreen.weatherIs': '{name}, from {fromDate} to {toDate}.',
   'daysscreen.next': '{names}: {fromAtMs} to {untilClock} can take a coat.',
   'daysscreen.nextDew':

@@ -64,6 +64,8 @@ const work: FieldWords = {
     ],
     typicalHash: ['Mark of the typical year', 'Written by the program: tells one year from another.'],
     read: ['Read', 'Written by the program: when the file was read, or the forecast was asked for.'],
+    logger: ['File of a logger', 'A few days from the shed or under the cover; lies beside the job.'],
+    loggerHash: ['Mark of the logger', 'Written by the program: tells one file of a logger from another.'],
   },
   changes: {
     name: ['What is to be done', 'As it stands on the change order.'],

@@ -113,6 +113,18 @@ export const weatherProblems: Readonly<Record<string, string>> = {
     '{count, plural, one {# line of {rows} has} other {# lines of {rows} have}} no figure in {name}. They count as unknown.',
   'climate.shelterAssumed':
     'What the shelter does is assumed ({shelter}): wind at the hull {windShare} of the wind outside, air inside {airLagHours} and that in the boat {boatLagHours} behind. The skin is worked from what the roof or cloth lets through of the light and from how warm it is itself, by sun and night sky, its colour taken as light. A surface thermometer firms it up.',
+  'climate.shelterFitted':
+    'The air under the shelter ({shelter}) is fitted from {fittedHours} of the logger: it lags {airLagHours} behind, a clear noon makes it up to {fullSunK} warmer, and it holds {addedGPerM3} of water above the air outside. So worked, it is off the logger by {rmsK} and {rmsShare} humidity (root mean square). Assumed is still: wind at the hull {windShare} of the wind outside, air in the boat {boatLagHours} behind, the colour of the roof light.',
+  'climate.loggerInOpen':
+    'The boat stands in the open, where the air is that of the weather: the logger is not used.',
+  'climate.loggerTypicalYear':
+    'The weather is a typical year and not that of the days the logger hung there: the shelter stays assumed. Give weather that covers the days of the logger.',
+  'climate.loggerTooShort':
+    'Logger and weather have {hadHours} in common that both know; {neededHours} are needed to fit the shelter, past the first half day of the weather. It stays assumed. Give weather that covers the days of the logger, or look at the dates and the clock of its file.',
+  'climate.loggerPoor':
+    'No shelter of this kind gives what the logger read: the best is off by {rmsK} and {rmsShare} humidity. It stays assumed. See that it hangs in the shade where the boat is, and that its clock runs by the time of the place.',
+  'climate.loggerWorse':
+    'Fitted to the logger, the shelter would be off by {rmsK} and {rmsShare} humidity over the last third of its hours; as assumed it is off by {assumedRmsK} and {assumedRmsShare}. It stays assumed. A longer run of the logger may help.',
   'climate.heatingLeftOut':
     'The heater is not worked in yet: the shed is taken as unheated, which errs to the cold side.',
   'climate.limitAirLeast': 'The air is too cold: {hadC}, at least {neededC} is needed.',

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { AxeBuilder } from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { labelOf } from '#words'
 import { madeEpw } from '../support/made-epw.mjs'
@@ -10,6 +11,12 @@ import { onServer, titleOf, titleOtherThan } from './support/boat.ts'
 import { jobPath } from './support/screens.ts'
 
 const file = (name: string): string => fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))
+
+/** The weather of the sample: another test may have given another. */
+async function giveOwn(page: Page): Promise<void> {
+  await page.locator('input[type=file]').first().setInputFiles(file('open-powerboat.weather.csv'))
+  await page.getByText('open-powerboat.weather.csv', { exact: false }).first().waitFor()
+}
 
 describeInBrowser('weather from a file', (app) => {
   it('moves the days, here and where the job is open too', async () => {
@@ -21,7 +28,7 @@ describeInBrowser('weather from a file', (app) => {
     }
     const first = await titleOf(here)
     expect(await titleOf(there)).toBe(first)
-    const box = here.locator('input[type=file]')
+    const box = here.locator('input[type=file]').first()
     // One hour short: not what the samples brought to the server.
     const lines = readFileSync(file('deck-only.weather.csv'), 'utf8').trimEnd().split('\n')
     const buffer = Buffer.from(lines.slice(0, -1).join('\n'))
@@ -47,8 +54,10 @@ describeInBrowser('weather from a file', (app) => {
       // The weather of the sample ends on the evening of the ninth.
       await open(page, jobPath('days/2027-07-08'))
     }
+    await giveOwn(here)
     await here
       .locator('input[type=file]')
+      .first()
       .setInputFiles({ name: 'station.epw', mimeType: 'text/plain', buffer: Buffer.from(madeEpw()) })
     for (const page of [here, there]) {
       await page.locator('.days-horizon-say').waitFor()
@@ -68,6 +77,31 @@ describeInBrowser('weather from a file', (app) => {
     await two.close()
   })
 
+  it('of a logger under the shelter fits it, and the fit comes to the other device too', async () => {
+    const [one, two] = [await app().device(), await app().device()]
+    const [here, there] = [await one.newPage(), await two.newPage()]
+    for (const page of [here, there]) {
+      await page.clock.setFixedTime(new Date('2027-04-10T08:00:00Z'))
+      await open(page, jobPath('days'))
+    }
+    const lines = readFileSync(file('open-powerboat.weather.csv'), 'utf8').trimEnd().split('\n')
+    const head = lines.findIndex((line) => line.startsWith('time,'))
+    // Air and humidity of five days as they were outside: a cover open at both ends.
+    const rows = lines.slice(head + 201, head + 321).map((line) => line.split(',').slice(0, 3).join(','))
+    await giveOwn(here)
+    const box = here.locator(`input[type=file][aria-label="${labelOf('daysScreen.giveLogger')}"]`)
+    const buffer = Buffer.from(['time,airC,humidityPct', ...rows].join('\n'))
+    await box.setInputFiles({ name: 'under.csv', mimeType: 'text/csv', buffer })
+    for (const page of [here, there])
+      await page
+        .getByText(/is fitted from 5.d of the logger/)
+        .first()
+        .waitFor()
+    await onServer(here)
+    await one.close()
+    await two.close()
+  })
+
   it('is read from a table of unknown columns once a person has said by keys what they are', async () => {
     const context = await app().device({ viewport: { width: 360, height: 740 } })
     const page = await context.newPage()
@@ -79,10 +113,13 @@ describeInBrowser('weather from a file', (app) => {
       return `${day}/04/2027 ${clock}:00;${58 + (hour % 24)};0,${50 + (hour % 24)}`
     })
     const send = (rows: readonly string[]): Promise<void> =>
-      page.locator('input[type=file]').setInputFiles({
-        ...{ name: 'shed.csv', mimeType: 'text/csv' },
-        buffer: Buffer.from(['stamp;inside;wet', ...rows].join('\n')),
-      })
+      page
+        .locator('input[type=file]')
+        .first()
+        .setInputFiles({
+          ...{ name: 'shed.csv', mimeType: 'text/csv' },
+          buffer: Buffer.from(['stamp;inside;wet', ...rows].join('\n')),
+        })
     await send([...hours.slice(0, 40), '11/04/2027 16:00;warm;0,50', ...hours.slice(41)])
     const dialog = page.getByRole('dialog', { name: /shed\.csv/ })
     await dialog.waitFor()

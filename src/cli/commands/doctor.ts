@@ -54,7 +54,7 @@ async function examine(file: string): Promise<Report> {
       return { file, faults: problemLines(file, errors) }
     await weatherFor(
       { ...job, projected: job.projected, raw: job.raw, words: job.words },
-      { path: undefined, typical: undefined, gaps: false },
+      { path: undefined, typical: undefined, logger: undefined, gaps: false },
     )
     return { file, faults: [] }
   } catch (error) {

@@ -1,10 +1,21 @@
 /** Paintable hours: for each product and place the runs of go hours, and the limits that shut the rest. */
 import { type BehindSpread, likeDaysOf, limitNote, originOf, type Plan, type ZoneHours } from '#plan'
 import type { Words } from '#words'
-import { section, table } from './table.ts'
+import { section, table, wrap } from './table.ts'
+
+/** What the air and the skin where the boat stands are taken from: assumed, or fitted from a logger. */
+const shelterCodes = /^climate\.(shelter|logger|heat|floor)/
+
+const shelterLines = (plan: Plan, words: Words): readonly string[] =>
+  section(
+    words.label('heading.shelter'),
+    plan.conditions.notes
+      .filter(({ code }) => shelterCodes.test(code))
+      .flatMap(({ code, data }) => wrap(words.sentence(code, data), '  ')),
+  )
 
 export function hoursLines(plan: Plan, words: Words): readonly string[] {
-  return [...horizonLines(plan, words), ...zoneLines(plan, words)]
+  return [...horizonLines(plan, words), ...zoneLines(plan, words), ...shelterLines(plan, words)]
 }
 
 /** Where the forecast ends, before anything is counted in hours that it does not reach. */

@@ -3,10 +3,8 @@
  * sun, sky and skin is in `shelterLight` and `roofs`.
  */
 import type { Note } from '#core/note'
-import { relativeHumidity } from './dew-point.ts'
-import { dewPoints } from './dew-points.ts'
-import { lagged } from './lagged.ts'
 import type { HourlyColumn, HourlySeries } from './series.ts'
+import { airInside, type ShelterAir } from './shelter-air.ts'
 
 /** As the job document names them. */
 export type Shelter = 'open' | 'cover' | 'open-sided shed' | 'shed' | 'heated shed'
@@ -41,20 +39,36 @@ export const shelters: Readonly<Record<Shelter, ShelterFigures>> = {
   'heated shed': shed,
 }
 
+/** What is assumed of a shelter's air: its lag, no sun, and no more water than outside. */
+export const assumedAir = (shelter: Shelter): ShelterAir => ({
+  airLagHours: shelters[shelter].airLagHours,
+  sunKPerWm2: 0,
+  waterKgM3: 0,
+})
+
+export type UnderShelter = {
+  /** Weather outside. */
+  readonly series: HourlySeries
+  /** What is over the boat; loose parts kept indoors are in a `shed`. */
+  readonly shelter: Shelter
+  /** What a logger in it told; else it is assumed. */
+  readonly air?: ShelterAir | undefined
+  /** Sun and sky on level ground, mean over each hour, W/m²; where nobody knows, no sun warms the air. */
+  readonly sunWm2?: HourlyColumn | undefined
+}
+
 /**
  * Air, humidity and wind at the boat under a shelter.
- * @param at.series weather outside. @param at.shelter what is over the boat; loose parts kept indoors are in a
- * `shed`.
- * @returns a series of the same hours. Air inside follows the air outside with a first-order lag (which also
+ * @returns a series of the same hours. As assumed, air inside follows the air outside with a first-order lag (which also
  * damps its swing); it holds as much water as the air outside, so its dew point is the outside one and its
  * humidity is worked again, at most 1. Rain, cloud and sun stay as outside. A heated shed is taken as unheated.
  */
-export function airUnder(at: { readonly series: HourlySeries; readonly shelter: Shelter }): HourlySeries {
-  const { series } = at
-  const figures = shelters[at.shelter]
+export function airUnder({ series, shelter, air, sunWm2 }: UnderShelter): HourlySeries {
+  const figures = shelters[shelter]
   const wind = windUnder(series, figures)
-  const sheltered =
-    figures.airLagHours > 0 ? { ...series, ...airInside(series, figures.airLagHours) } : series
+  const inside = air ?? assumedAir(shelter)
+  const isOutside = air === undefined && inside.airLagHours === 0
+  const sheltered = isOutside ? series : { ...series, ...airInside({ series, sunWm2, air: inside }) }
   return wind === undefined ? sheltered : { ...sheltered, windMps: wind }
 }
 
@@ -62,15 +76,6 @@ function windUnder(series: HourlySeries, figures: ShelterFigures): HourlyColumn 
   if (figures.windShare === 0) return new Float64Array(series.hours)
   if (figures.windShare === 1 || series.windMps === undefined) return series.windMps
   return Float64Array.from(series.windMps, (windMps) => windMps * figures.windShare)
-}
-
-function airInside(series: HourlySeries, lagHours: number): Pick<HourlySeries, 'airC' | 'humidityShare'> {
-  const airC = lagged({ column: series.airC, lagHours })
-  // Math.min keeps NaN, so unknown stays unknown.
-  const humidityShare = dewPoints(series).map((dewC, hour) =>
-    Math.min(1, relativeHumidity({ airC: airC[hour]!, dewC })),
-  )
-  return { airC, humidityShare }
 }
 
 /** What `airUnder` assumes for a shelter, to be shown beside their results. */

@@ -8,9 +8,11 @@ import {
   hourMs,
   hourOfYear,
   likeDayCount,
-  type Shelter,
+  type ShelterAir,
   spreadOfLikeDays,
 } from '#core/climate'
+import type { Work } from '#job'
+import { openSky } from '../skins/open-skin.ts'
 import type { Horizon } from '../types.ts'
 import { ofYear, yearRound } from './like-days.ts'
 
@@ -41,15 +43,19 @@ export function behindSpread(of: {
   readonly series: HourlySeries
   readonly year: HourlySeries
   readonly horizon: Horizon
-  readonly shelter: Shelter
+  /** Where a logger told of it, and the place for its sun. */
+  readonly air?: ShelterAir | undefined
+  readonly place: Work['place']
 }): BehindSpread {
-  const { series, year, horizon, shelter } = of
+  const { series, year, horizon, air, place } = of
   const first = Math.round((horizon.forecastUntilMinute * 60_000 - series.startMs) / hourMs)
   const hourAt = hourOfYear(year.startMs)
   const from = Array.from({ length: series.hours - first }, (_, hour) =>
     hourAt(series.startMs + (first + hour) * hourMs),
   )
-  const inside = airUnder({ series: yearRound.run({ year }), shelter })
+  const round = yearRound.run({ year })
+  const sunWm2 = air && openSky.run({ weather: round, place }).light?.globalWm2
+  const inside = airUnder({ series: round, shelter: place.shelter, air, sunWm2 })
   const over = (column: HourlyColumn | undefined): HourSpread => {
     const { low, middle, high } = spreadOfLikeDays(ofYear(Array.from(column ?? [])))
     const laid = (ring: Float64Array) => from.map((hour) => ring[hour]!)

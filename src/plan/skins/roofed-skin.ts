@@ -1,6 +1,5 @@
 /** How warm the skin of a boat under a cloth or a roof is, hour by hour: the same balance as in the open. */
 import {
-  airUnder,
   type HourlySeries,
   heatFromAbove,
   lagged,
@@ -22,6 +21,8 @@ import { buildOf, type OpenSky, workedAbsorptance } from './open-skin.ts'
 
 export type RoofedSkinInput = {
   readonly weather: HourlySeries
+  /** Air under the roof. */
+  readonly inside: HourlySeries
   readonly sky: OpenSky
   readonly shelter: Exclude<Shelter, 'open'>
   readonly laminate: Work['boat']['laminate']
@@ -35,8 +36,7 @@ export type RoofedSkinInput = {
 export const roofedSkin = (name: 'boat' | 'indoors'): Stage<RoofedSkinInput, Float64Array> => ({
   name: `skin ${name}`,
   run: (input) => {
-    const { weather, sky, shelter } = input
-    const inside = airUnder({ series: weather, shelter })
+    const { weather, inside, sky, shelter } = input
     const roofC = roofTemperature(roofs[shelter], {
       series: weather,
       lightWm2: sky.light?.globalWm2 ?? new Float64Array(weather.hours),
@@ -44,7 +44,6 @@ export const roofedSkin = (name: 'boat' | 'indoors'): Stage<RoofedSkinInput, Flo
       airUnderC: inside.airC,
     })
     const under = {
-      inside,
       aboveWm2: heatFromAbove(roofs[shelter], { roofC, skyHeatWm2: sky.skyHeatWm2, airC: inside.airC }),
       boatC: lagged({ column: inside.airC, lagHours: shelters[shelter].boatLagHours }),
     }
@@ -56,7 +55,6 @@ export const roofedSkin = (name: 'boat' | 'indoors'): Stage<RoofedSkinInput, Flo
 })
 
 type Under = {
-  readonly inside: HourlySeries
   /** Heat from roof and sky on a level deck, W/m². */
   readonly aboveWm2: Float64Array
   /** Air in the boat, °C. */
@@ -65,12 +63,8 @@ type Under = {
 
 const looks = { deck: 0, side: Math.PI / 2 } as const
 
-function skinOf(
-  part: 'deck' | 'side',
-  input: RoofedSkinInput,
-  { inside, aboveWm2, boatC }: Under,
-): Float64Array {
-  const { sky, shelter, laminate } = input
+function skinOf(part: 'deck' | 'side', input: RoofedSkinInput, { aboveWm2, boatC }: Under): Float64Array {
+  const { inside, sky, shelter, laminate } = input
   const faces = [{ bearing: 0, tilt: looks[part], share: 1 }]
   return skinTemperature({
     series: inside,

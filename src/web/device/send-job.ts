@@ -7,13 +7,16 @@ import type { DeviceDb } from './device-db.ts'
 import { openDeviceDocument } from './device-document.ts'
 import type { Sync } from './document-sync.ts'
 import { openLogBox } from './log-box.ts'
-import { openWeatherOffer } from './weather-offer.ts'
+import { openWeatherOffers } from './weather-offers.ts'
 
 export type SendOptions = {
   readonly db: DeviceDb
   readonly connection: Connection
   readonly sees: Sees
 }
+
+/** The rows of hours that a job may name by their hash. */
+const marks = ['hash', 'typicalHash', 'loggerHash'] as const
 
 /** A server that does not answer is asked again later, ms. */
 const patienceMs = 20_000
@@ -25,7 +28,7 @@ export async function sendJob(
   const work = openDeviceDocument(db, workDocument(job))
   const documents = [work, ...(sees === 'all' ? [openDeviceDocument(db, moneyDocument(job))] : [])]
   const log = openLogBox(db, job)
-  const weather = openWeatherOffer(db)
+  const weather = openWeatherOffers(db, marks.length)
   const clashes = openClashBox(browserShelf(), job)
   const syncs: Sync[] = []
   try {
@@ -36,8 +39,8 @@ export async function sendJob(
     for (const { name, doc } of documents) syncs.push(connection.share(name, doc))
     if (!(await settled({ connection, syncs, stop }))) return false
     await log.exchange()
-    const hash = work.doc.getMap('weather').get('hash')
-    await weather.offer(typeof hash === 'string' && hash !== '' ? hash : undefined)
+    const named = marks.map((key) => work.doc.getMap('weather').get(key))
+    await weather.offer(named.map((hash) => (typeof hash === 'string' && hash !== '' ? hash : undefined)))
     if (stop.aborted || [log, weather, ...syncs].some((one) => one.waiting() !== 0)) return false
     if (log.entries().some(({ sent }) => !sent)) return false
     await Promise.all([log, ...documents].map((one) => one.sent()))

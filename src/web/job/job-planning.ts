@@ -82,8 +82,10 @@ export function openPlanning({ db, worker, docs }: JobPlanningOptions): JobPlann
   }
   const askPlan = (): void => {
     if (docs.work.share.size === 0) return
-    const { hash, typicalHash } = partOf(docs.work).weather ?? {}
-    const wanted = [hash, typicalHash].filter((one): one is string => typeof one === 'string' && one !== '')
+    const { hash, typicalHash, loggerHash } = partOf(docs.work).weather ?? {}
+    const wanted = [hash, typicalHash, loggerHash].filter(
+      (one): one is string => typeof one === 'string' && one !== '',
+    )
     const absent = wanted.filter((one) => !weathers.sent.includes(one) && !weathers.missing.has(one))
     if (absent.length === 0) plan()
     for (const one of absent) if (!weathers.coming.has(one)) void bring(one)

@@ -111,8 +111,8 @@ export type JobView = {
   readonly kept: Kept
   /** Offers the server what it did not take. */
   readonly offerAgain: () => void
-  /** A weather that the job names, as a file; undefined when it names none, or it cannot be had. */
-  readonly weatherFile: (key: 'hash' | 'typicalHash') => Promise<Uint8Array | undefined>
+  /** A weather that the job names, or what a logger read, as a file; undefined when it names none, or it cannot be had. */
+  readonly weatherFile: (key: 'hash' | 'typicalHash' | 'loggerHash') => Promise<Uint8Array | undefined>
   /**
    * Plans with another weather from now on, a typical year behind the forecast; rejects with a code of the words when it
    * cannot be kept here.
@@ -120,6 +120,8 @@ export type JobView = {
   readonly giveWeather: (
     given: GivenWeather & Pick<GivenInto, 'soleTypical'> & { readonly file: string },
   ) => Promise<void>
+  /** Fits the shelter to the readings of a logger from now on; rejects with a code of the words when they cannot be kept here. */
+  readonly giveLogger: (given: GivenWeather & { readonly file: string }) => Promise<void>
   /** Plans without a typical year behind the forecast. */
   readonly dropTypical: () => void
   /** The guesses that move the plan most, as far as they are tried; heard apart from the view. */

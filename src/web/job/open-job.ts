@@ -83,9 +83,9 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
   const shared = device.sees() === 'all' ? [work, money] : [work]
   const syncs = shared.map(({ name, doc }) => connection.share(name, doc))
 
-  const weather = openWeatherOffers(db, 2)
+  const weather = openWeatherOffers(db, 3)
   const offerWeather = (): void =>
-    void weather.offer([weatherCell(work, 'hash'), weatherCell(work, 'typicalHash')])
+    void weather.offer((['hash', 'typicalHash', 'loggerHash'] as const).map((key) => weatherCell(work, key)))
   work.doc.on('update', offerWeather)
   const exchangeAll = (): void => {
     void log.exchange()
@@ -176,6 +176,10 @@ export async function openJob({ device, id, worker }: OpenJobOptions): Promise<O
         const { hash, typicalYear } = given
         const nowAt = localInstant(planning.now().nowMs, 'UTC')
         setWeather(cellsWith(weatherOf(work), { hash, file, typicalYear, nowAt, soleTypical }))
+      },
+      giveLogger: async ({ file, ...given }) => {
+        await keepWeather(db, given)
+        setWeather({ loggerHash: given.hash, logger: file })
       },
       dropTypical: () => setWeather({ typicalHash: '', typicalFile: '' }),
       weighing,

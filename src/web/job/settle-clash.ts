@@ -7,16 +7,21 @@ const weather = { part: 'work', section: 'weather' } as const
 const marksAndFiles = [
   ['hash', 'file'],
   ['typicalHash', 'typicalFile'],
+  ['loggerHash', 'logger'],
 ] as const
-const typicalKeys: readonly string[] = marksAndFiles[1]
 
 const ofWeather = ({ part, section }: CellPlace): boolean =>
   part === weather.part && section === weather.section
-const ofTypical = ({ key }: CellPlace): boolean => typicalKeys.includes(key)
+/** Which of the pairs it is of; when the weather was read goes with the weather itself. */
+const pairOf = ({ key }: CellPlace): number =>
+  Math.max(
+    0,
+    marksAndFiles.findIndex((pair) => pair.some((one) => one === key)),
+  )
 
 const withFile = (clash: Clash, list: readonly Clash[]): readonly Clash[] =>
   list.filter((one) =>
-    ofWeather(clash) ? ofWeather(one) && ofTypical(one) === ofTypical(clash) : samePlace(one, clash),
+    ofWeather(clash) ? ofWeather(one) && pairOf(one) === pairOf(clash) : samePlace(one, clash),
   )
 
 export type ClashDesk = {

@@ -1,5 +1,13 @@
 /** Which cells of a job change when a person gives a weather: a typical year stands behind the forecast, never in its place. */
-export const weatherKeys = ['hash', 'file', 'read', 'typicalHash', 'typicalFile'] as const
+export const weatherKeys = [
+  'hash',
+  'file',
+  'read',
+  'typicalHash',
+  'typicalFile',
+  'loggerHash',
+  'logger',
+] as const
 export type WeatherKey = (typeof weatherKeys)[number]
 export type WeatherCells = Partial<Readonly<Record<WeatherKey, string>>>
 

@@ -135,6 +135,32 @@ describe('the desk', () => {
     expect(behind!.firstMinute).toBe(horizon!.forecastUntilMinute)
   })
 
+  it('fits the shelter to the readings of a logger that the job names, and asks for them too', () => {
+    const { docs, desk, next, page } = sample()
+    next()
+    const { series } = weather
+    const cut = (column: ArrayLike<number>) => Array.from(column).slice(240, 336)
+    const logger = {
+      kind: 'hourlySeries',
+      startMs: series.startMs + 240 * 3_600_000,
+      hours: 96,
+      airC: cut(series.airC),
+      humidityShare: cut(series.humidityShare),
+      gaps: [],
+      source: 'a logger',
+      licence: '',
+    } as const
+    const mark = seriesHash(logger)
+    setCell(docs.work, { section: 'weather', key: 'loggerHash' }, mark)
+    expect(next().wantsWeather).toBe(mark)
+    expect(page().conditions.zones.length).toBeGreaterThan(0)
+    desk.setWeather(mark, new TextEncoder().encode(writeWeatherCsv(logger)))
+    expect(next().wantsWeather).toBeUndefined()
+    const noted = page().conditions.notes.find(({ code }) => code === 'climate.shelterFitted')
+    expect(noted?.data.fittedHours).toBe(96)
+    expect(noted?.data.airLagHours).toBeLessThan(0.1)
+  })
+
   it('holds the newest weathers only', () => {
     const { docs, desk, next } = sample()
     for (const letter of 'abcd') desk.setWeather(letter.repeat(64), csv)

@@ -70,12 +70,14 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
     }
     const series = seriesOf(work.weather.hash)
     const typical = seriesOf(work.weather.typicalHash)
+    const logger = seriesOf(work.weather.loggerHash)
     return {
       work,
       ...(money ? { money } : {}),
       log,
       ...(series ? { weather: series } : {}),
       ...(typical ? { typical } : {}),
+      ...(logger ? { logger } : {}),
       catalogue,
       nowMs,
       seed,
@@ -99,8 +101,8 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
       const before = last
       last = showPlan(planned.plan, before)
       lastNowMs = nowMs
-      const { hash, typicalHash } = now.work.weather
-      const named = [hash, typicalHash].filter((one) => one !== undefined)
+      const { hash, typicalHash, loggerHash } = now.work.weather
+      const named = [hash, typicalHash, loggerHash].filter((one) => one !== undefined)
       const wanted = named.find((one) => !weathers.has(one))
       const faulty = named.map((one) => weathers.get(one)).find((one) => one && 'fault' in one)
       return {

@@ -62,6 +62,29 @@ describe('job files', () => {
     expect(replan).toEqual(plan)
   })
 
+  it('come with what a logger read, told from the weather by its name or its mark', async () => {
+    const job = readFileSync(new URL('../../../samples/open-powerboat.yaml', import.meta.url), 'utf8')
+    const named = job.replace(/^( *)file: open-powerboat.weather.csv$/m, '$&\n$1logger: shed.csv')
+    expect(named).not.toBe(job)
+    const weather = await sample('open-powerboat.weather.csv').arrayBuffer()
+    const table = 'Time,Temperature (°C),Humidity (%)\n2027-04-11 08:00,9.5,71\n2027-04-11 09:00,9.9,70\n'
+    const first = await taken([
+      given('job.yaml', named),
+      given('shed.csv', table),
+      given('open-powerboat.weather.csv', new Uint8Array(weather)),
+    ])
+    const marks = ({ raw }: typeof first) => [raw.work.weather?.hash, raw.work.weather?.loggerHash]
+    const [shed, outside] = first.weathers
+    expect(marks(first)).toEqual([outside!.hash, shed!.hash])
+    const again = await taken([
+      given('job.json', writeJson(first.raw)),
+      given('job.logger.csv', shed!.bytes),
+      given('job.weather.csv', outside!.bytes),
+    ])
+    expect(marks(again)).toEqual(marks(first))
+    expect(again.weathers).toEqual(first.weathers)
+  })
+
   it('that are bad are refused with the lines of every error', async () => {
     const bad =
       'hardstand: 1\nwork:\n  job:\n    name: Teal\n    laucnh: 2027-05-01\n  boat:\n    beam: wide\n'

@@ -1,6 +1,6 @@
 /**
- * Files that a person picked or dropped, as a job: one document, and its weather and typical year if those were given
- * too. Says of bad ones what the command line says.
+ * Files that a person picked or dropped, as a job: one document, and its weather, typical year and the readings of its logger
+ * if those were given too. Says of bad ones what the command line says.
  */
 import { catalogueIds } from '#catalogue'
 import {
@@ -45,9 +45,11 @@ export async function readJobFiles(files: readonly GivenFile[]): Promise<JobRead
   if (!job) return refused([{ code: 'import.noJob', data: {}, file: given[0]?.name ?? '' }])
   const read = await readJob(job)
   const weathers: (WeatherRead & { readonly file: string })[] = []
-  for (const file of given.slice(0, 2)) weathers.push({ ...(await readWeather(file)), file: file.name })
-  const slots = slotsOf(weathers, read.raw?.work.weather ?? {})
-  const extra = [...moreJobs, ...given.slice(2)].map(({ name }) => name)
+  const named = read.raw?.work.weather ?? {}
+  for (const file of given.slice(0, 3))
+    weathers.push({ ...(await readWeather(file, hintsFor(file, read.raw))), file: file.name })
+  const slots = slotsOf(weathers, named)
+  const extra = [...moreJobs, ...given.slice(3)].map(({ name }) => name)
   const problems = [
     ...[...extra, ...slots.extra].map((file) => ({ code: 'import.oneAtATime', data: {}, file })),
     ...read.problems,
@@ -70,17 +72,29 @@ export async function readJobFiles(files: readonly GivenFile[]): Promise<JobRead
 
 type Cells = NonNullable<RawDocument['work']['weather']>
 
-/** One forecast and one typical year; a single typical year is what the job names so, else its only weather. */
+/** A logger goes by the clock of the place. */
+function hintsFor({ name }: GivenFile, raw: RawDocument | undefined): TableHints | undefined {
+  const zone = raw?.work.place?.timeZone
+  return name === raw?.work.weather?.logger && typeof zone === 'string' ? { zone } : undefined
+}
+
+/** What a logger read is told by the name or the mark that the job has of it. */
+const isLogger = ({ given, file }: WeatherRead & { readonly file: string }, named: Cells): boolean =>
+  file === named.logger || (given !== undefined && given.hash === named.loggerHash)
+
+/** One forecast, one typical year and one logger; a single typical year is what the job names so, else its only weather. */
 function slotsOf(
   weathers: readonly (WeatherRead & { readonly file: string })[],
   named: Cells,
 ): { readonly hashes: Cells; readonly extra: readonly string[] } {
   const hashes: Record<string, string> = {}
   const extra: string[] = []
-  for (const { given, file } of weathers) {
+  const outside = weathers.filter((one) => !isLogger(one, named))
+  for (const one of weathers) {
+    const { given, file } = one
     if (!given) continue
-    const behind = given.typicalYear && (weathers.length > 1 || named.typicalFile !== undefined)
-    const key = behind ? 'typicalHash' : 'hash'
+    const behind = given.typicalYear && (outside.length > 1 || named.typicalFile !== undefined)
+    const key = isLogger(one, named) ? 'loggerHash' : behind ? 'typicalHash' : 'hash'
     if (hashes[key] === undefined) hashes[key] = given.hash
     else extra.push(file)
   }

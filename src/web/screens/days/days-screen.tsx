@@ -29,6 +29,7 @@ import './days-paper.css'
 import './days-upright.css'
 import { DayList } from './day-list.tsx'
 import { daysTitle, namedNotes, unplacedSentences } from './days-title.ts'
+import { GiveLogger } from './give-logger.tsx'
 import { GiveWeather } from './give-weather.tsx'
 import { HeatPart } from './heat-part.tsx'
 import { JobStrip } from './job-strip.tsx'
@@ -78,6 +79,7 @@ export const DaysScreen = (props: ScreenProps) => {
       )}
       <div className="days-parts off-paper">
         <GiveWeather view={view} />
+        {plan ? <GiveLogger view={view} plan={plan} /> : null}
         <Crew view={view} />
       </div>
       {reading ? (

@@ -1,63 +1,22 @@
 /** The weather the plan stands on, and the way to give another: a file read on this device. */
-
-import { useState } from 'react'
-import type { TableHints, TableLook } from '#intake'
-import { labelOf, problemLine } from '#words'
+import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
-import { Button, Part, Progress } from '../../parts/index.ts'
-import { readWeatherInWorker } from '../../worker/import-client.ts'
-import type { FileProblem } from '../../worker/read-job-files.ts'
+import { Button, Part } from '../../parts/index.ts'
 import { FileButton } from '../file-button.tsx'
 import { DropFiles } from '../jobs/drop-files.tsx'
 import { FetchWeather } from './fetch-weather.tsx'
 import './give-weather.css'
 import { isAlone } from './horizon-mark.tsx'
-import { TableDialog } from './table-dialog.tsx'
-import { hintsOf } from './table-said.ts'
+import { Taking, useTakeRows } from './take-rows.tsx'
 import { WeatherSource } from './weather-source.tsx'
-
-/** A table whose columns a person has to say. */
-type Asking = {
-  readonly file: File
-  readonly table: TableLook
-  readonly problems: readonly FileProblem[]
-}
-
-type State =
-  | { readonly kind: 'still' | 'reading' }
-  | { readonly kind: 'refused' | 'read'; readonly lines: readonly string[] }
-
-/** Lines that are shown of a file that does not read. */
-const mostLines = 12
 
 export const GiveWeather = ({ view }: { readonly view: JobView }) => {
   const { words, readOnly } = view
-  const [state, setState] = useState<State>({ kind: 'still' })
-  const [asking, setAsking] = useState<Asking>()
-  const bring = async (file: File, hints?: TableHints): Promise<void> => {
-    setState({ kind: 'reading' })
-    const { given, problems, notes = [], table } = await readWeatherInWorker(file, hints)
-    if (!given && table) {
-      setState({ kind: 'still' })
-      // What was said stays: only the complaints are new.
-      return setAsking((was) => ({ file, table: was?.file === file ? was.table : table, problems }))
-    }
-    setAsking(undefined)
-    if (!given) {
-      return setState({
-        kind: 'refused',
-        lines: problems.map((problem) => problemLine(words, file.name, problem)),
-      })
-    }
-    try {
-      await view.giveWeather({ ...given, file: file.name, soleTypical: isSoleTypical(view) })
-      setState({ kind: 'read', lines: notes.map(({ code, data }) => words.sentence(code, data)) })
-    } catch (error) {
-      const code = error instanceof Error ? error.message : 'web.deviceFault'
-      setState({ kind: 'refused', lines: [words.sentence(code)] })
-    }
-  }
+  const taking = useTakeRows(view, (given) =>
+    view.giveWeather({ ...given, soleTypical: isSoleTypical(view) }),
+  )
+  const { state, bring } = taking
   return (
     <DropFiles
       hint={labelOf('daysScreen.dropWeather')}
@@ -81,36 +40,7 @@ export const GiveWeather = ({ view }: { readonly view: JobView }) => {
             {labelOf('daysScreen.dropTypical')}
           </Button>
         ) : null}
-        {state.kind === 'reading' ? <Progress label={labelOf('import.reading')} /> : null}
-        {state.kind === 'refused' ? (
-          <div role="alert">
-            <ul className="give-weather-problems">
-              {state.lines.slice(0, mostLines).map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </div>
-        ) : null}
-        {state.kind === 'read' && state.lines.length > 0 ? (
-          <div role="status">
-            <ul className="give-weather-say">
-              {state.lines.slice(0, mostLines).map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </div>
-        ) : null}
-        {asking ? (
-          <TableDialog
-            view={view}
-            file={asking.file.name}
-            table={asking.table}
-            problems={asking.problems}
-            reading={state.kind === 'reading'}
-            onRead={(said) => void bring(asking.file, hintsOf(said, asking.table.zoned))}
-            onClose={() => setAsking(undefined)}
-          />
-        ) : null}
+        <Taking view={view} taking={taking} />
       </Part>
     </DropFiles>
   )

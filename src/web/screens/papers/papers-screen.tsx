@@ -131,14 +131,14 @@ const linked = ({ name, bytes }: Pick<Paper, 'name' | 'bytes'>): Made => ({
   url: URL.createObjectURL(new Blob([bytes.slice()], { type: typeOf(name) })),
 })
 
-/** The document, and the weather it goes by: together they plan elsewhere as they do here. */
+/** The document, the weather it goes by and what a logger read: together they plan elsewhere as they do here. */
 async function jobFiles(view: JobView): Promise<readonly Made[]> {
   const { id, raw } = view
   const document = linked({ name: `${id}.json`, bytes: new TextEncoder().encode(writeJson(raw)) })
-  const [weather, typical] = [await view.weatherFile('hash'), await view.weatherFile('typicalHash')]
-  return [
-    document,
-    ...(weather ? [linked({ name: `${id}.weather.csv`, bytes: weather })] : []),
-    ...(typical ? [linked({ name: `${id}.typical.csv`, bytes: typical })] : []),
+  const rows = [
+    { name: `${id}.weather.csv`, bytes: await view.weatherFile('hash') },
+    { name: `${id}.typical.csv`, bytes: await view.weatherFile('typicalHash') },
+    { name: `${id}.logger.csv`, bytes: await view.weatherFile('loggerHash') },
   ]
+  return [document, ...rows.flatMap(({ name, bytes }) => (bytes ? [linked({ name, bytes })] : []))]
 }
