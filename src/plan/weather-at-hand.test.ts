@@ -17,7 +17,6 @@ describe('the weather at hand', () => {
     expect(found.firstMinute + 60 * found.hours).toBe(conditions.lastMinute)
     expect(found.source).toBe(sample.weather!.source)
     expect(found.sunWm2).toHaveLength(found.hours)
-    expect(found.skins).toEqual({})
   })
 
   it('has the very skins by which the hours of a boat in the open are judged', () => {
@@ -30,6 +29,23 @@ describe('the weather at hand', () => {
     const judged = air.filter(({ key }) => key in skins)
     expect(judged.map(({ key }) => key)).toContain('deck')
     for (const { key, surfaceC } of judged) expect(skins[key as keyof typeof skins]).toEqual(surfaceC)
+  })
+
+  it('has the parts under a cover by which the boat there is judged: the colder of deck and side each hour', () => {
+    const { skins, lightsWm2 } = weatherAtHand(sample)!
+    const { deck = [], port = [], starboard, transom, bottom = [] } = skins
+    const judged = plan(sample).conditions.air.find(({ key }) => key === 'boat')!
+    expect(judged.shelter).toBe('cover')
+    expect(deck.map((skinC, hour) => Math.min(skinC, port[hour]!))).toEqual(judged.surfaceC)
+    expect([starboard, transom]).toEqual([port, port])
+    // The sky's light alone gets through, and less of it where a part looks down.
+    const most = (place: 'deck' | 'port' | 'bottom') => Math.max(...lightsWm2[place]!)
+    expect(most('deck')).toBeGreaterThan(most('port'))
+    expect(most('port')).toBeGreaterThan(most('bottom'))
+    expect(most('deck')).toBeLessThan(100)
+    // A bottom sees little of the cloth, so a cold one chills it less than the deck.
+    const under = (skin: readonly number[]) => skin.map((skinC, hour) => skinC - judged.airC[hour]!)
+    expect(Math.min(...under(bottom))).toBeGreaterThan(Math.min(...under(deck)))
   })
 
   it('has no sun where nobody knows where she stands, and is nothing without weather', () => {

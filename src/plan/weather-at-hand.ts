@@ -1,5 +1,5 @@
 /** What the weather of a plan is and where it is from, with the sun and the skins it makes: asked for, and no part of the plan. */
-import { type Gap, type HourlySeries, hourMs, type LightFrom } from '#core/climate'
+import { airUnder, type Gap, type HourlySeries, hourMs, type LightFrom, type Shelter } from '#core/climate'
 import { type BehindSpread, behindSpread } from './horizon/behind-spread.ts'
 import { datedWeather } from './horizon/dated-weather.ts'
 import { firstDate, type PlanInput } from './plan.ts'
@@ -7,6 +7,7 @@ import { withReadings } from './read-hours.ts'
 import { createMemory, type Runner } from './remember.ts'
 import { openSkin, openSky, skinQuestion } from './skins/open-skin.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
+import { type RoofedPartHours, roofedParts } from './skins/roofed-skin.ts'
 import { shelterAir } from './skins/shelter-air.ts'
 import { hull } from './surfaces.ts'
 import { toldReadings, weatherAsTold } from './told-weather.ts'
@@ -30,9 +31,9 @@ export type WeatherAtHand = {
   readonly sunWm2: readonly number[]
   /** What most hours of daylight were worked from. */
   readonly sunFrom: LightFrom | 'none'
-  /** Skin at the start of each hour, °C, of each place of a boat in the open; empty under a cloth or a roof. */
+  /** Skin at the start of each hour, °C, of each place of the boat; under a cloth or a roof all upright sides are alike. */
   readonly skins: Partial<Readonly<Record<LitPlace, readonly number[]>>>
-  /** Sun and sky that fall on each of these places, mean over each hour, W/m². */
+  /** Sun and sky that fall on each of these places, mean over each hour, W/m²; under a roof empty where nobody knows where she stands. */
   readonly lightsWm2: Partial<Readonly<Record<LitPlace, readonly number[]>>>
   /** Absent where no hour is of a typical year. */
   readonly behind?: BehindSpread
@@ -60,7 +61,9 @@ export function weatherAtHand(input: PlanInput): WeatherAtHand | undefined {
     gaps: weather.gaps.map((gap) => gapOf(weather, gap)),
     sunWm2: Array.from(sky.light?.globalWm2 ?? []),
     sunFrom: sky.light ? mostOf(sky.light.from) : 'none',
-    ...(work.place.shelter === 'open' ? litBy(run, input, { weather, sky }) : { skins: {}, lightsWm2: {} }),
+    ...(work.place.shelter === 'open'
+      ? litBy(run, input, { weather, sky })
+      : roofedBy(run, input, { weather, sky, shelter: work.place.shelter })),
     ...(year && horizon
       ? {
           behind: behindSpread({ series: weather, year, horizon, place: work.place, air: airOf(run, input) }),
@@ -83,6 +86,30 @@ const mostOf = (from: Readonly<Record<LightFrom, number>>): LightFrom =>
   (Object.keys(from) as LightFrom[]).reduce((most, one) => (from[one] > from[most] ? one : most))
 
 type Lit = { readonly weather: HourlySeries; readonly sky: ReturnType<typeof openSky.run> }
+
+type Roofed = Lit & { readonly shelter: Exclude<Shelter, 'open'> }
+
+/** Under a cloth or a roof every upright side is alike. */
+function roofedBy(
+  run: Runner,
+  input: PlanInput,
+  { weather, sky, shelter }: Roofed,
+): Pick<WeatherAtHand, 'skins' | 'lightsWm2'> {
+  const { laminate } = input.work.boat
+  const air = airOf(run, input)
+  const inside = airUnder({ series: weather, shelter, air, sunWm2: sky.light?.globalWm2 })
+  const { deck, side, bottom } = roofedParts({ weather, inside, sky, shelter, laminate })
+  const at = { deck, port: side, starboard: side, transom: side, bottom }
+  const readings = run(toldReadings, { log: input.log })
+  const asRead = (surfaceC: Float64Array) =>
+    withReadings({ inside, surfaceC, sun: {} }, { name: 'boat', boatShelter: shelter, readings }).surfaceC
+  const each = (of: (part: RoofedPartHours) => Float64Array) =>
+    Object.fromEntries(litPlaces.map((place) => [place, Array.from(of(at[place]))]))
+  return {
+    skins: each(({ skinC }) => asRead(skinC)),
+    lightsWm2: sky.light ? each(({ lightWm2 }) => lightWm2) : {},
+  }
+}
 
 function litBy(
   run: Runner,

@@ -11,8 +11,12 @@ import { drawnBytes, refuseSpace } from './support/space.ts'
 const sample = (name: string): Buffer =>
   readFileSync(fileURLToPath(new URL(`../../samples/open-powerboat.${name}`, import.meta.url)))
 
-/** The sample without its cover, on the sheet Days, with the boat in space opened. */
-async function openHeat(app: App, options: BrowserContextOptions, without?: 'space'): Promise<Page> {
+/** The sample, without its cover unless it is asked for, on the sheet Days, with the boat in space opened. */
+async function openHeat(
+  app: App,
+  options: BrowserContextOptions,
+  { without, shelter = 'open' }: { readonly without?: 'space'; readonly shelter?: 'open' | 'cover' } = {},
+): Promise<Page> {
   const context = await app.device({ reducedMotion: 'reduce', ...options })
   const page = await context.newPage()
   await page.clock.setFixedTime(new Date('2027-07-01T08:00:00Z'))
@@ -21,7 +25,7 @@ async function openHeat(app: App, options: BrowserContextOptions, without?: 'spa
   await page.locator('input[type=file]').setInputFiles([
     {
       ...{ name: 'open-powerboat.yaml', mimeType: 'text/yaml' },
-      buffer: Buffer.from(sample('yaml').toString().replace('shelter: cover', 'shelter: open')),
+      buffer: Buffer.from(sample('yaml').toString().replace('shelter: cover', `shelter: ${shelter}`)),
     },
     { name: 'open-powerboat.weather.csv', mimeType: 'text/csv', buffer: sample('weather.csv') },
   ])
@@ -64,6 +68,18 @@ describeInBrowser('the boat in space at an hour', (app) => {
     await page.context().close()
   })
 
+  it('is told under a cover too, where every upright side is alike', async () => {
+    const page = await openHeat(app(), { viewport: { width: 1280, height: 1000 } }, { shelter: 'cover' })
+    const light = page.locator('.heat').getByRole('columnheader', { name: labelOf('daysScreen.light') })
+    await light.waitFor()
+    await slider(page).focus()
+    await page.keyboard.press('Home')
+    for (let hour = 0; hour < 12; hour++) await page.keyboard.press('ArrowRight')
+    expect(await skinOf(page, 'port')).toBe(await skinOf(page, 'starboard'))
+    expect(await skinOf(page, 'deck')).not.toBe(await skinOf(page, 'port'))
+    await page.context().close()
+  })
+
   it('follows the hour that is asked about in a row', async () => {
     const page = await openHeat(app(), { viewport: { width: 1280, height: 1000 } })
     const strip = page.locator('.days-pick').first()
@@ -75,7 +91,11 @@ describeInBrowser('the boat in space at an hour', (app) => {
   })
 
   it('is a still drawing in the same colours where space is refused, on a phone', async () => {
-    const page = await openHeat(app(), { viewport: { width: 360, height: 740 }, hasTouch: true }, 'space')
+    const page = await openHeat(
+      app(),
+      { viewport: { width: 360, height: 740 }, hasTouch: true },
+      { without: 'space' },
+    )
     const fills = await page
       .locator('.solid-still path')
       .evaluateAll((all) => all.map((one) => one.getAttribute('fill') ?? getComputedStyle(one).fill))

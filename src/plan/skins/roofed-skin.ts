@@ -36,17 +36,7 @@ export type RoofedSkinInput = {
 export const roofedSkin = (name: 'boat' | 'indoors'): Stage<RoofedSkinInput, Float64Array> => ({
   name: `skin ${name}`,
   run: (input) => {
-    const { weather, inside, sky, shelter } = input
-    const roofC = roofTemperature(roofs[shelter], {
-      series: weather,
-      lightWm2: sky.light?.globalWm2 ?? new Float64Array(weather.hours),
-      skyHeatWm2: sky.skyHeatWm2,
-      airUnderC: inside.airC,
-    })
-    const under = {
-      aboveWm2: heatFromAbove(roofs[shelter], { roofC, skyHeatWm2: sky.skyHeatWm2, airC: inside.airC }),
-      boatC: lagged({ column: inside.airC, lagHours: shelters[shelter].boatLagHours }),
-    }
+    const under = underRoof(input)
     const sideC = skinOf('side', input, under)
     if (name === 'indoors') return sideC
     return skinOf('deck', input, under).map((deckC, hour) => Math.min(deckC, sideC[hour]!))
@@ -61,23 +51,54 @@ type Under = {
   readonly boatC: Float64Array
 }
 
-const looks = { deck: 0, side: Math.PI / 2 } as const
+function underRoof({ weather, inside, sky, shelter }: RoofedSkinInput): Under {
+  const roofC = roofTemperature(roofs[shelter], {
+    series: weather,
+    lightWm2: sky.light?.globalWm2 ?? new Float64Array(weather.hours),
+    skyHeatWm2: sky.skyHeatWm2,
+    airUnderC: inside.airC,
+  })
+  return {
+    aboveWm2: heatFromAbove(roofs[shelter], { roofC, skyHeatWm2: sky.skyHeatWm2, airC: inside.airC }),
+    boatC: lagged({ column: inside.airC, lagHours: shelters[shelter].boatLagHours }),
+  }
+}
 
-function skinOf(part: 'deck' | 'side', input: RoofedSkinInput, { aboveWm2, boatC }: Under): Float64Array {
-  const { inside, sky, shelter, laminate } = input
+/** Ways that the parts of a boat look; the bottom as in `usualFaces`. */
+const looks = { deck: 0, side: Math.PI / 2, bottom: (5 * Math.PI) / 6 } as const
+type RoofedPart = keyof typeof looks
+
+export type RoofedPartHours = { readonly skinC: Float64Array; readonly lightWm2: Float64Array }
+
+/**
+ * Skin and light of each part under a roof, hour by hour. All upright sides are alike, whichever way they look: what light
+ * gets in comes from everywhere.
+ */
+export function roofedParts(input: RoofedSkinInput): Readonly<Record<RoofedPart, RoofedPartHours>> {
+  const under = underRoof(input)
+  const of = (part: RoofedPart) => ({ skinC: skinOf(part, input, under), lightWm2: lightOf(part, input) })
+  return { deck: of('deck'), side: of('side'), bottom: of('bottom') }
+}
+
+/** No shelter lets the sun itself through, so it is all one which way the side looks. */
+function lightOf(part: RoofedPart, { inside, sky, shelter }: RoofedSkinInput): Float64Array {
   const faces = [{ bearing: 0, tilt: looks[part], share: 1 }]
+  return sky.light
+    ? lightOn(sky.light, { faces, albedo: usualAlbedo, under: shelterLight[shelter] })
+    : new Float64Array(inside.hours)
+}
+
+function skinOf(part: RoofedPart, input: RoofedSkinInput, { aboveWm2, boatC }: Under): Float64Array {
+  const { inside, laminate } = input
   return skinTemperature({
     series: inside,
-    // No shelter lets the sun itself through, so it is all one which way the side looks.
-    lightWm2: sky.light
-      ? lightOn(sky.light, { faces, albedo: usualAlbedo, under: shelterLight[shelter] })
-      : new Float64Array(inside.hours),
+    lightWm2: lightOf(part, input),
     skyHeatWm2: aboveWm2,
     skyShare: skyView(Math.cos(looks[part])),
     absorptance: workedAbsorptance,
     emittance: paintEmittance,
     film: usualFilm,
-    build: buildOf(part === 'deck' ? 'deck' : 'port', laminate),
+    build: buildOf(part === 'side' ? 'port' : part, laminate),
     backC: boatC,
   })
 }

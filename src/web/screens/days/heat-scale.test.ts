@@ -31,7 +31,7 @@ const plan = {
 } as unknown as ShownPlan
 
 describe('how warm each place is', () => {
-  it('is its own skin in the open, and that of the boat under a cloth', () => {
+  it('is its own skin, and that of the boat where a place has none', () => {
     const weather = {
       firstMinute: 0,
       skins: { port: [14], starboard: [8] },

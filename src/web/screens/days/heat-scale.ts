@@ -60,11 +60,11 @@ export type PlaceHeat = {
   readonly skinC: number
   readonly airC: number
   readonly dewC: number
-  /** Undefined under a cloth or a roof, where what falls on a side is not reckoned. */
+  /** Undefined under a cloth or a roof where nobody knows where the boat stands. */
   readonly lightWm2: number | undefined
 }
 
-/** Every place at one hour; under a cloth or a roof all have the skin of the boat. Empty where nobody knows. */
+/** Every place at one hour; one without a skin of its own has that of the boat. Empty where nobody knows. */
 export function heatsAt(
   plan: ShownPlan,
   weather: WeatherAtHand | undefined,
