@@ -3,13 +3,11 @@
  * hours, dust and floors. Work that may be split is begun for half an hour or to its end, never for a quarter.
  */
 import type { Plan, WorkStep } from '#plan'
-import { limitsOf } from './coats.ts'
 import { type Spell, workingSpells } from './crew.ts'
 import { feetOn, treadMinute, wetUnder } from './feet.ts'
+import { failsOf, judgeOf, nearTwilight, verdictOf } from './judge.ts'
 import { dryMinute, fullAfter, type PlacedStep, type Subject, slotMinutes, toSlots } from './plans.ts'
 import { itemsOf } from './raw-sample.ts'
-import { faultsOfHour, marginK, rounding } from './skin.ts'
-import { readWeatherLines } from './weather-file.ts'
 
 /** The calendar keeps whole quarter hours, counted from the epoch as every time zone's hours are. */
 const toSlotMinute = (minute: number): number => Math.ceil(minute / slotMinutes) * slotMinutes
@@ -108,20 +106,16 @@ function dustSpells(subject: Subject, step: WorkStep, others: readonly PlacedSte
 
 function goHours(subject: Subject, step: WorkStep): (hour: number) => boolean {
   const asked = subject.plan.conditions.zones.find((zone) => zone.key === step.hoursKey)
-  const air = subject.plan.conditions.air.find((one) => one.key === step.air)
-  if (!asked || !air) return () => true
-  const limits = limitsOf(subject.raw, step.sheet!)
-  const lines = readWeatherLines(subject.raw.sample)
-  const windShare = air.shelter === 'shed' ? 0 : 0.5
+  if (!asked) return () => true
+  const judge = judgeOf(subject.raw, subject.plan, asked)
+  const { air } = judge
   return (hour) => {
     const index = hour - air.firstMinute / 60
     const drying = asked.hoursAfter[index] ?? asked.hoursAfter[0] ?? 0
     if (index < 0 || index + drying >= air.airC.length) return false
-    if (faultsOfHour(air, index, limits).length > 0 || lines[index]!.windMps * windShare > 4 + rounding)
-      return false
-    for (let after = index; after <= index + drying; after++)
-      if (marginK(air, after) < limits.dewMarginK - rounding) return false
-    return true
+    // Dawn and dusk to the minute are nobody's second rule.
+    if (nearTwilight(judge, index)) return asked.verdicts[index] === 'go'
+    return verdictOf(failsOf(judge, index)) === 'go'
   }
 }
 

@@ -1,8 +1,10 @@
 /** The verdict of an hour by rules written a second time, hour by hour and without looking ahead in columns. */
-import type { SheetLimits } from './coats.ts'
+import type { Plan } from '#plan'
+import { limitsOf, type SheetLimits } from './coats.ts'
+import { cellsOf, type RawSample } from './raw-sample.ts'
 import { type Air, marginK, rounding } from './skin.ts'
 import { sunSeen } from './sun.ts'
-import type { WeatherLine } from './weather-file.ts'
+import { readWeatherLines, type WeatherLine } from './weather-file.ts'
 
 export type Judge = {
   readonly air: Air
@@ -14,6 +16,25 @@ export type Judge = {
   readonly windShare: number
   readonly lamps: boolean
   readonly place: { readonly latitude: number; readonly longitude: number }
+}
+
+const windShares: Readonly<Record<string, number>> = { open: 1, cover: 0.5, shed: 0 }
+
+/** The judge of the hours of one product at one place. */
+export function judgeOf(raw: RawSample, made: Plan, hours: Plan['conditions']['zones'][number]): Judge {
+  const air = made.conditions.air.find(({ key }) => key === hours.place)!
+  const place = cellsOf(raw.work, 'place')
+  const degrees = (cell: string): number => Number.parseFloat(place[cell]!.replace('−', '-'))
+  return {
+    air,
+    lines: readWeatherLines(raw.sample),
+    limits: limitsOf(raw, hours.sheet),
+    hoursAfter: hours.hoursAfter,
+    openToSky: air.shelter === 'open',
+    windShare: windShares[air.shelter]!,
+    lamps: air.shelter === 'shed' && place.lamps !== 'no',
+    place: { latitude: degrees('latitude'), longitude: degrees('longitude') },
+  }
 }
 
 /** Each limit that fails, with what it makes of the hour, sorted: `wind risky`. The sun on a side is left out. */

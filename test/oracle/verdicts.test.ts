@@ -1,13 +1,11 @@
 /** Every verdict of every hour, and the limits that fail, against rules written a second time. */
 import { describe, expect, it } from 'vitest'
-import { type Plan, plan } from '#plan'
+import { plan } from '#plan'
 import { planInput, projectRaw, sampleWeather } from '../support/samples.ts'
-import { limitsOf } from './coats.ts'
 import { jobNames, jobs, type OracleJob, programDocument } from './jobs.ts'
-import { failsOf, type Judge, nearTwilight, verdictOf } from './judge.ts'
+import { failsOf, judgeOf, nearTwilight, verdictOf } from './judge.ts'
 import { shown } from './plans.ts'
-import { cellsOf, type RawSample, readRawSample } from './raw-sample.ts'
-import { readWeatherLines } from './weather-file.ts'
+import { readRawSample } from './raw-sample.ts'
 
 /** The samples stand under something: once each in the open, and once unlit in a shed. */
 const standing: Readonly<Record<string, OracleJob>> = {
@@ -15,26 +13,6 @@ const standing: Readonly<Record<string, OracleJob>> = {
   'open-powerboat in the open': { sample: 'open-powerboat', cells: [[['place', 'shelter'], 'open']] },
   'cruiser-topsides in the open': { sample: 'cruiser-topsides', cells: [[['place', 'shelter'], 'open']] },
   'deck-only in a shed without lamps': { sample: 'deck-only', cells: [[['place', 'lamps'], 'no']] },
-}
-
-const windShares: Readonly<Record<string, number>> = { open: 1, cover: 0.5, shed: 0 }
-
-type Hours = Plan['conditions']['zones'][number]
-
-function judgeOf(raw: RawSample, made: Plan, hours: Hours): Judge {
-  const air = made.conditions.air.find(({ key }) => key === hours.place)!
-  const place = cellsOf(raw.work, 'place')
-  const degrees = (cell: string): number => Number.parseFloat(place[cell]!.replace('−', '-'))
-  return {
-    air,
-    lines: readWeatherLines(raw.sample),
-    limits: limitsOf(raw, hours.sheet),
-    hoursAfter: hours.hoursAfter,
-    openToSky: air.shelter === 'open',
-    windShare: windShares[air.shelter]!,
-    lamps: air.shelter === 'shed' && place.lamps !== 'no',
-    place: { latitude: degrees('latitude'), longitude: degrees('longitude') },
-  }
 }
 
 /** Left out: it needs the light on each face, see below. */
