@@ -13,7 +13,7 @@ const conditions = ['hardstand-source', 'module', 'browser', 'development|produc
 const withoutFieldDocs = (): Plugin => ({
   name: 'without field docs',
   transform: (code, id) =>
-    /\/src\/job\/[a-z-]+-fields\.ts$/.test(id)
+    /\/src\/(job\/[a-z-]+-fields|catalogue\/[a-z-]+)\.ts$/.test(id)
       ? { code: code.replaceAll(/\bdoc:\s*(['"`])(?:(?!\1)[^\\]|\\.)*\1/g, "doc: ''"), map: null }
       : undefined,
 })

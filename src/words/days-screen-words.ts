@@ -30,6 +30,17 @@ export const daysScreenWords: Readonly<Record<string, string>> = {
   'daysscreen.nextDew':
     '{names}: {fromAtMs} to {untilClock}; the dew margin closes {closesThen, select, sameDay {at} other {on}} {closes}.',
   'daysscreen.nextThen': '{names}: {fromAtMs} to {untilClock}. For a coat after that: {why}.',
+  'make.under':
+    'Under {shelter, select, shed {a roof with walls} other {a cover}} there would be hours from {fromAtMs} on.',
+  'make.grade':
+    '{grade, select, colder {A product or hardener that goes on at {hadC}, not from {neededC} up,} other {A slower grade that goes on at {hadC}, not up to {neededC} alone,}} could be laid on {fromAtMs}.',
+  'make.heat':
+    'A tent of {lengthM} by {widthM}, {heightM} high, held {riseK} over the air outside with about {powerKw} of electric or vented heat could take it from {fromAtMs} on, until the film is past dew.',
+  'make.rise':
+    'Air held {riseK} warmer with electric or vented heat could take it from {fromAtMs} on, until the film is past dew. Say how long and wide she is, and the power for a tent is worked out.',
+  'make.heatCaution':
+    'Warm air comes in from a heater outside the tent. No flame, no glowing wire and no unvented burner where solvent, styrene or uncured resin is in the air; the rules of the yard and the product’s safety sheet decide.',
+  'make.nothing': 'Neither a cover, a roof, heat nor one other limit would make one in these days.',
   'daysscreen.nextNone': '{names}: no hour of these days can take a coat. Choose an hour to see why.',
   'daysscreen.tableSay':
     'The first rows stand under the name of each column. Say what it is and in which unit: what its name tells is put in already. Time, temperature of the air, and humidity or dew point are needed.',

@@ -21,6 +21,7 @@ const headings: Readonly<Record<string, string>> = {
   'heading.shelter': 'Air under the shelter',
   'heading.papers': 'Papers',
   'heading.how': 'How it is worked out',
+  'hours.noneThisWeek': 'No good hour in the week from now. What would make one:',
   'heading.horizon': 'How far the forecast reaches',
   'heading.source': 'Source',
   'heading.columns': 'What is in it',

@@ -2,7 +2,7 @@
 import { weatherAtHand } from '#plan'
 import { boatJson, boatLines } from '../views/boat-view.ts'
 import { daysJson, daysLines } from '../views/days-view.ts'
-import { hoursJson, hoursLines, hoursNotes } from '../views/hours-view.ts'
+import { hoursJson, hoursLines, hoursNotes, wouldMake } from '../views/hours-view.ts'
 import { marksJson, marksLines } from '../views/marks-view.ts'
 import { moneyJson, moneyLines } from '../views/money-view.ts'
 import { poursJson, poursLines } from '../views/pours-view.ts'
@@ -34,8 +34,11 @@ export const repairs = planPart({
 export const hours = planPart({
   name: 'hours',
   summary: 'paintable hours for each product, from the weather',
-  lines: (plan, _work, words) => hoursLines(plan, words),
-  json: (plan, input) => ({ ...hoursJson(plan, weatherAtHand(input)?.behind), notes: hoursNotes(plan) }),
+  lines: (plan, _work, words, input) => hoursLines(plan, words, wouldMake(plan, input)),
+  json: (plan, input) => ({
+    ...hoursJson(plan, weatherAtHand(input)?.behind, wouldMake(plan, input)),
+    notes: hoursNotes(plan),
+  }),
 })
 
 export const days = planPart({

@@ -9,7 +9,7 @@ import { stampJson } from '../views/stamp-json.ts'
 export type PartView = {
   readonly name: string
   readonly summary: string
-  readonly lines: (plan: Plan, work: Work, words: Words) => readonly string[]
+  readonly lines: (plan: Plan, work: Work, words: Words, input: PlanInput) => readonly string[]
   readonly json: (plan: Plan, input: PlanInput) => object
 }
 
@@ -21,7 +21,7 @@ export const planPart = (view: PartView): Command => ({
   run: async ({ argument, flags }) => {
     const made = await makePlan(argument, flags)
     const { plan, job, input } = made
-    const lines = view.lines(plan, job.projected.work, job.words)
+    const lines = view.lines(plan, job.projected.work, job.words, input)
     return {
       lines: shownLines(lines, job.words),
       json: { ...view.json(plan, input), stamp: stampJson(plan) },

@@ -1,5 +1,16 @@
 /** Paintable hours: for each product and place the runs of go hours, and the limits that shut the rest. */
-import { type BehindSpread, likeDaysOf, limitNote, originOf, type Plan, type ZoneHours } from '#plan'
+import {
+  type BehindSpread,
+  describeMadeHour,
+  hourMaker,
+  likeDaysOf,
+  limitNote,
+  type MadeHour,
+  originOf,
+  type Plan,
+  type PlanInput,
+  type ZoneHours,
+} from '#plan'
 import type { Words } from '#words'
 import { section, table, wrap } from './table.ts'
 
@@ -14,8 +25,31 @@ const shelterLines = (plan: Plan, words: Words): readonly string[] =>
       .flatMap(({ code, data }) => wrap(words.sentence(code, data), '  ')),
   )
 
-export function hoursLines(plan: Plan, words: Words): readonly string[] {
-  return [...horizonLines(plan, words), ...zoneLines(plan, words), ...shelterLines(plan, words)]
+export function hoursLines(plan: Plan, words: Words, made: WouldMake): readonly string[] {
+  return [...horizonLines(plan, words), ...zoneLines(plan, words, made), ...shelterLines(plan, words)]
+}
+
+/** What would make an hour, by the key of the hours that have none. */
+export type WouldMake = ReadonlyMap<string, MadeHour>
+
+const MINUTES_AHEAD = 7 * 24 * 60
+
+/** Of the products and places that have no good hour in the week from now. */
+export function wouldMake(plan: Plan, input: PlanInput): WouldMake {
+  const { firstMinute, zones } = plan.conditions
+  const fromMinute = Math.max(firstMinute, Math.floor(input.nowMs / 60_000))
+  const within = { fromMinute, toMinute: fromMinute + MINUTES_AHEAD }
+  const make = hourMaker(input, plan)
+  return new Map(
+    zones.flatMap((zone) => {
+      const week = zone.verdicts.slice(
+        Math.ceil((within.fromMinute - zone.firstMinute) / 60),
+        Math.floor((within.toMinute - zone.firstMinute) / 60),
+      )
+      const made = week.length === 0 || week.includes('go') ? undefined : make({ key: zone.key, ...within })
+      return made ? [[zone.key, made] as const] : []
+    }),
+  )
 }
 
 /** Where the forecast ends, before anything is counted in hours that it does not reach. */
@@ -31,7 +65,7 @@ function horizonLines({ conditions, days }: Plan, words: Words): readonly string
   ])
 }
 
-function zoneLines(plan: Plan, words: Words): readonly string[] {
+function zoneLines(plan: Plan, words: Words, made: WouldMake): readonly string[] {
   return plan.conditions.zones.flatMap((zone) => {
     const sheet = plan.buildUps.sheets.find((one) => one.id === zone.sheet)
     const runs = runsOfGo(zone)
@@ -50,9 +84,21 @@ function zoneLines(plan: Plan, words: Words): readonly string[] {
         ['left', 'right', 'left'],
       ),
       ...limitLines(zone, words),
+      ...madeLines(plan, made.get(zone.key), words),
     ])
   })
 }
+
+/** Said of the week from now. */
+const madeLines = ({ days }: Plan, made: MadeHour | undefined, words: Words): readonly string[] =>
+  made
+    ? [
+        words.label('hours.noneThisWeek'),
+        ...describeMadeHour(made, days.timeZone).flatMap(({ code, data }) =>
+          wrap(words.sentence(code, data), '  '),
+        ),
+      ]
+    : []
 
 /** Of a run behind the horizon, its least sure and its surest hour. */
 function likeCell(zone: ZoneHours, { startMinute, hours }: Run, words: Words): readonly string[] {
@@ -112,7 +158,7 @@ export const hoursNotes = ({ conditions, notes }: Plan) => [
   ),
 ]
 
-export const hoursJson = (plan: Plan, behind: BehindSpread | undefined) => ({
+export const hoursJson = (plan: Plan, behind: BehindSpread | undefined, made: WouldMake) => ({
   ...(behind ? horizonJson(plan, behind) : {}),
   firstAtMs: plan.conditions.firstMinute * 60_000,
   air: plan.conditions.air.map(({ firstMinute, ...air }) => ({ ...air, firstAtMs: firstMinute * 60_000 })),
@@ -124,9 +170,25 @@ export const hoursJson = (plan: Plan, behind: BehindSpread | undefined) => ({
     verdicts: zone.verdicts,
     ...(zone.goOnDays ? { goOnDays: zone.goOnDays } : {}),
     shut: shutHours(zone),
+    ...madeJson(made.get(zone.key)),
     runs: runsOfGo(zone).map((run) => ({ startAtMs: run.startMinute * 60_000, hours: run.hours })),
   })),
 })
+
+const madeJson = (made: MadeHour | undefined) => {
+  if (!made) return {}
+  const { under, heat, grade } = made
+  const at = ({ minute }: { readonly minute: number }) => ({ startAtMs: minute * 60_000 })
+  return {
+    wouldMake: {
+      under: under.map(({ shelter, ...rest }) => ({ shelter, ...at(rest) })),
+      ...(heat ? { heat: { ...at(heat), riseK: heat.riseK, ...(heat.tent ?? {}) } } : {}),
+      ...(grade
+        ? { grade: { kind: grade.kind, neededC: grade.neededC, hadC: grade.hadC, ...at(grade) } }
+        : {}),
+    },
+  }
+}
 
 /** Where each hour is from, and how far apart the like days lie. */
 function horizonJson({ conditions }: Plan, behind: BehindSpread) {

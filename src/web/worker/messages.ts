@@ -3,6 +3,8 @@ import type { Problem, RawCells } from '#job'
 import type {
   Conditions,
   FigureRef,
+  HoursAsked,
+  MadeHour,
   Plan,
   PlanInput,
   Solid,
@@ -45,6 +47,8 @@ export type Question =
   | { readonly kind: 'whole' }
   /** Which limits failed in the hour that begins at a minute. */
   | { readonly kind: 'why'; readonly key: string; readonly minute: number }
+  /** What would make an hour that takes a coat, where these have none. */
+  | ({ readonly kind: 'make an hour' } & HoursAsked)
   /** How a figure came about. */
   | { readonly kind: 'figure'; readonly figure: FigureRef }
   /** Build-ups from the sheets of the job that hold, for zones that stand alike. */
@@ -81,6 +85,7 @@ export type Answers = {
     readonly judgedFromM: number | undefined
   }
   readonly why: Failing
+  readonly 'make an hour': MadeHour | undefined
   readonly figure: Way | undefined
   readonly suggest: Suggestions
   readonly solid: Solid | undefined

@@ -4,7 +4,7 @@ import * as Y from 'yjs'
 import { catalogue, catalogueIds } from '#catalogue'
 import { readWeather, readWeatherCsv, seriesHash, writeWeatherCsv } from '#intake'
 import { parseJob, project } from '#job'
-import { plan, type Solid, type Suggestions, type WeatherAtHand } from '#plan'
+import { type MadeHour, plan, type Solid, type Suggestions, type WeatherAtHand } from '#plan'
 import { fillPart, setCell } from '#replica'
 import { sampleBytes } from '../../../test/job-documents.ts'
 import { madeEpw } from '../../../test/support/made-epw.mjs'
@@ -192,6 +192,18 @@ describe('the desk', () => {
     expect(endOf(moved)).toBe(Date.parse(entry.at) / 60_000)
     expect(endOf(page())).not.toBe(endOf(moved))
     expect(stagesOf(next())).toEqual(['stamp'])
+  })
+
+  it('tells what would make an hour in days that have none, by the plan as it stands', () => {
+    const { desk, next, page } = sample()
+    next()
+    const hours = page().conditions.zones.find(({ place }) => place !== 'indoors')!
+    const { firstMinute } = page().conditions
+    const within = { fromMinute: firstMinute, toMinute: firstMinute + 3 * 1440 }
+    const made = desk.answer({ kind: 'make an hour', key: hours.key, ...within }) as MadeHour
+    expect(structuredClone(made)).toEqual(made)
+    expect(made.under).toBeDefined()
+    expect(desk.answer({ kind: 'make an hour', key: 'nowhere|none', ...within })).toBeUndefined()
   })
 
   it('gives the boat as triangles only when somebody looks, each face with its zone', () => {

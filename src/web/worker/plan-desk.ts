@@ -8,6 +8,7 @@ import { type HourlySeries, readWeatherCsv, seriesHash } from '#intake'
 import { type Projected, project, type RawDocument } from '#job'
 import {
   createPlanner,
+  hourMaker,
   judgedFromM,
   type Plan,
   type PlanInput,
@@ -54,6 +55,7 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
   let projected: Projected | undefined
   let last: Shown | undefined
   let lastNowMs = 0
+  let maker: { readonly of: Plan['conditions']; readonly make: ReturnType<typeof hourMaker> } | undefined
   let atHand: { readonly of: Plan['conditions']; readonly weather: WeatherAtHand | undefined } | undefined
 
   const read = (): Projected => {
@@ -144,6 +146,11 @@ export function createPlanDesk({ app, seed, clockMs }: DeskOptions): PlanDesk {
           }
         case 'why':
           return failingAt(last.plan, question)
+        case 'make an hour': {
+          if (maker?.of !== last.plan.conditions)
+            maker = { of: last.plan.conditions, make: hourMaker(inputOf(projected, lastNowMs), last.plan) }
+          return maker.make(question)
+        }
         case 'figure': {
           const { work, money } = projected
           return tellWay({ plan: last.plan, work, catalogue, ...(money ? { money } : {}) }, question.figure)

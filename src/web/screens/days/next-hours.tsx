@@ -1,6 +1,6 @@
 /** First said of the days shown: which zone can take a coat when, and what ends it. */
 import { useEffect, useState } from 'react'
-import { limitNote } from '#plan'
+import { describeMadeHour, limitNote, type MadeHour } from '#plan'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
 import type { Failing, ShownPlan } from '../../worker/messages.ts'
@@ -50,7 +50,7 @@ const Line = ({ view, plan, stretch, within }: LineProps) => {
     }
   }, [ask, key, ends])
   const names = zoneNames(plan, stretch)
-  if (!open) return <li>{words.sentence('daysscreen.nextNone', { names })}</li>
+  if (!open) return <NoneLine {...{ view, within, hoursKey: key, names }} />
   const data = {
     names,
     fromAtMs: open.fromMinute * 60_000,
@@ -72,6 +72,41 @@ const Line = ({ view, plan, stretch, within }: LineProps) => {
         ...data,
         why: words.sentence(note.code, note.data).replace(/\.$/, ''),
       })}
+    </li>
+  )
+}
+
+type NoneProps = Pick<NextHoursProps, 'view' | 'within'> & {
+  readonly hoursKey: string
+  readonly names: string
+}
+
+/** No hour takes a coat: what would make one. */
+const NoneLine = ({ view, within, hoursKey, names }: NoneProps) => {
+  const { words, timeZone, ask } = view
+  const { fromMinute, toMinute } = within
+  const [made, setMade] = useState<MadeHour>()
+  useEffect(() => {
+    let here = true
+    setMade(undefined)
+    ask({ kind: 'make an hour', key: hoursKey, fromMinute, toMinute }).then(
+      (found) => here && setMade(found),
+      () => undefined,
+    )
+    return () => {
+      here = false
+    }
+  }, [ask, hoursKey, fromMinute, toMinute])
+  return (
+    <li>
+      {words.sentence('daysscreen.nextNone', { names })}
+      {made ? (
+        <ul className="days-make">
+          {describeMadeHour(made, timeZone).map(({ code, data }) => (
+            <li key={`${code} ${String(data.shelter ?? '')}`}>{words.sentence(code, data)}</li>
+          ))}
+        </ul>
+      ) : null}
     </li>
   )
 }

@@ -1,0 +1,27 @@
+/** What would make an hour, as codes and their data: `words/` makes the sentences. */
+import type { StepText } from './describe-step.ts'
+import type { MadeHour } from './make-hour.ts'
+
+/** In the order of how little it asks for; the caution stands beside every heater. */
+export function describeMadeHour({ under, heat, grade }: MadeHour, timeZone: string): readonly StepText[] {
+  const at = (minute: number) => ({ fromAtMs: minute * 60_000, timeZone })
+  const lines: readonly StepText[] = [
+    ...under.map(({ shelter, minute }) => ({ code: 'make.under', data: { shelter, ...at(minute) } })),
+    ...(grade
+      ? [
+          {
+            code: 'make.grade',
+            data: { grade: grade.kind, neededC: grade.neededC, hadC: grade.hadC, ...at(grade.minute) },
+          },
+        ]
+      : []),
+    ...(heat ? [heatLine(heat, at(heat.minute)), { code: 'make.heatCaution', data: {} }] : []),
+  ]
+  return lines.length > 0 ? lines : [{ code: 'make.nothing', data: {} }]
+}
+
+function heatLine({ riseK, tent }: NonNullable<MadeHour['heat']>, at: StepText['data']): StepText {
+  if (!tent) return { code: 'make.rise', data: { riseK, ...at } }
+  const { lengthM, widthM, heightM, powerKw } = tent
+  return { code: 'make.heat', data: { riseK, lengthM, widthM, heightM, powerKw, ...at } }
+}
