@@ -61,17 +61,17 @@ const ml = 1e-6
 function partsOf({ sheet, thinnerShare, additiveShare }: Coat, mixedM3: number): Parts {
   const [base = 1, hardener = 0] = sheet.mix.value
   const parts = measuredParts({ volume: mixedM3, base, hardener })
-  const thinnerM3 = wholeMl((parts.base + parts.hardener) * thinnerShare)
+  const thinnerM3 = measured((parts.base + parts.hardener) * thinnerShare)
   return {
     partsM3: isTwoPart(sheet) ? [parts.base, parts.hardener] : [parts.base],
     thinnerM3,
-    additiveM3: wholeMl((parts.base + parts.hardener + thinnerM3) * additiveShare),
+    additiveM3: measured((parts.base + parts.hardener + thinnerM3) * additiveShare),
   }
 }
 
-/** What is wanted at all is one at least. */
-const wholeMl = (volumeM3: number): number =>
-  volumeM3 > 0 ? Math.max(1, Math.round(volumeM3 / ml)) / 1e6 : 0
+/** Whole millilitres; of a few, tenths, since one more of them may be past what the sheet allows. */
+const measured = (volumeM3: number): number =>
+  volumeM3 < 5 * ml ? Math.round((volumeM3 / ml) * 10) / 1e7 : Math.round(volumeM3 / ml) / 1e6
 
 /** A brush takes from the pot, a knife from the board. */
 const traysOf: ReadonlySet<string> = new Set(['roll and tip', 'roller'])

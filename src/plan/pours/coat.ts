@@ -101,7 +101,7 @@ export function coatOf(shelf: Shelf, step: WorkStep, placed: Placed): Coat | und
   const crew = placed.pieces[0]?.people.length ?? 1
   const airAt = shelf.airOf(step.air)
   const startMinute = placed.startMinute + wholeSlots(step.setUpMinutes)
-  const cup = fillerCup(sheet, known)
+  const cup = fillerCup(sheet, step.coat === undefined, known)
   const bare: Coat = {
     step,
     sheet,

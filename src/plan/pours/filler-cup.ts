@@ -16,8 +16,9 @@ export const isTwoPart = (sheet: ResolvedSheet): boolean => (sheet.mix.value[1] 
 /** What cures with peroxide goes off in minutes and is mixed by the lump; a two-part filler by the half litre. */
 const catalysed: ReadonlySet<string> = new Set(['polyester', 'vinylester', 'gelcoat'])
 
-export function fillerCup(sheet: ResolvedSheet, known: Known): FillerCup | undefined {
-  if (!fills(sheet.role) || !isTwoPart(sheet)) return undefined
+/** @param isRepair whatever fills a repair goes by the cup, gelcoat too. */
+export function fillerCup(sheet: ResolvedSheet, isRepair: boolean, known: Known): FillerCup | undefined {
+  if (!(isRepair || fills(sheet.role)) || !isTwoPart(sheet)) return undefined
   const lump = catalysed.has(sheet.family) && sheet.role !== 'laminating resin'
   return {
     mostM3: (lump ? known.puttyCupM3 : known.fillerCupM3).value,
