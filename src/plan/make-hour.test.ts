@@ -74,6 +74,19 @@ describe('a week of rain in the open', () => {
   })
 })
 
+describe('a dry hour at noon among damp ones', () => {
+  const { found } = asked([[['sheets', 'hull-gloss', 'airLeast'], '10 °C']], (weather) => ({
+    ...cold(weather),
+    airC: flat(weather.hours, 15),
+    humidityShare: flat(weather.hours, 0.95).map((share, hour) => (hour % 24 === 12 ? 0.5 : share)),
+  }))
+
+  it('is warmed for as long as the film minds dew, not for its own hour alone', () => {
+    // 15 °C at 95 % has its dew point at 14.21 °C (psychrolib 1.1.1), and 3 K over it is wanted.
+    expect(found!.heat!.riseK).toBeCloseTo(14.21 + 3 - 15, 1)
+  })
+})
+
 describe('a heat wave', () => {
   const { found } = asked([[['sheets', 'hull-gloss', 'airMost'], '30 °C']], (weather) => ({
     ...cold(weather),

@@ -10,7 +10,7 @@ const water = { pressureHpa: 6.112, slope: 17.62, offsetC: 243.12 } as const
 const ice = { pressureHpa: 6.112, slope: 22.46, offsetC: 272.62 } as const
 
 /** Gas constant of water vapour, J/(kg K). */
-const vapourGasConstant = 461.5
+export const vapourGasConstant = 461.5
 
 const kelvin = 273.15
 

@@ -1,7 +1,8 @@
 /** The air under a shelter, hour by hour, from the weather outside and two or three figures of the shelter. */
-import { saturationVapourPressure } from './dew-point.ts'
+import { saturationVapourPressure, vapourGasConstant } from './dew-point.ts'
 import { lagged } from './lagged.ts'
 import type { HourlyColumn, HourlySeries } from './series.ts'
+import { kelvin } from './skin/radiation.ts'
 
 /** What tells one shelter's air from another's: assumed, or fitted from a logger that hung in it. */
 export type ShelterAir = {
@@ -12,10 +13,6 @@ export type ShelterAir = {
   /** Water in a cubic metre of the air inside above what the air outside brings, kg/m³; under 0 where it is dried. */
   readonly waterKgM3: number
 }
-
-/** Gas constant of water vapour, J/(kg K). */
-const vapourGasConstant = 461.5
-const kelvin = 273.15
 
 /**
  * What the air inside runs after: the air outside, raised by the sun on roof and walls.

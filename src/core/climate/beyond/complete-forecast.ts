@@ -1,4 +1,5 @@
 /** A forecast that goes on, past its horizon, with the hours of a typical year. */
+
 import { relativeHumidity } from '../dew-point.ts'
 import { dewPoints } from '../dew-points.ts'
 import { laidFrom } from '../over-dates.ts'
@@ -10,6 +11,7 @@ import {
   optionalColumns,
   valueAt,
 } from '../series.ts'
+import { kelvin } from '../skin/radiation.ts'
 import { departures } from './fading.ts'
 
 export type CompletedForecast = {
@@ -122,8 +124,6 @@ function joined(of: Joining): Omit<CompletedForecast, 'horizonHour'> {
 }
 
 const lights = ['sunWm2', 'sunBeamWm2', 'sunDiffuseWm2'] as const
-
-const kelvin = 273.15
 
 /** By what the heat of a sky grows whose air is so much warmer, its emittance the same. */
 const warmer = ({ airC, usualC }: { readonly airC: number; readonly usualC: number }): number =>

@@ -95,3 +95,9 @@ describe('a roof by day', () => {
     expect(skinUnder('shed', front).skinC[25]).toBeLessThan(dewPoint({ airC: 14, humidityShare: 0.9 }))
   })
 })
+
+it('a steel roof and a cloth store what their mass does', () => {
+  // 0.6 mm at 7850 kg/m³ and 460 J/(kg K); 0.5 kg/m² at 1500 J/(kg K).
+  expect(roofs.shed.storesJm2K / (0.6e-3 * 7850 * 460)).toBeCloseTo(1, 1)
+  expect(roofs.cover.storesJm2K).toBe(0.5 * 1500)
+})
