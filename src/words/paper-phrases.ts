@@ -21,11 +21,12 @@ export const paperPhrases: Readonly<Record<string, string>> = {
   'paper.beforeNumbers': 'Before {numbers}:',
   'paper.pourOf':
     '{of, plural, =1 {} other {Pour {nr} of #, }}{times, plural, =1 {} other {# cups, }}{zone}{cover, select, none {} other {, {areaM2}}}',
+  'paper.cupsOf': '{times, plural, =1 {{name}} other {# cups of {name}}}',
   'paper.cupTo': 'to {to}',
   'paper.counted': '{count, plural, =1 {} other {# × }}{name}',
   'paper.layerCoats': '{name}, {count, plural, one {one coat} other {# coats}}',
   'paper.photo': 'Photo {name}',
   'paper.materialOf': 'Material: {name}',
   'paper.pourLine':
-    '{of, plural, =1 {Pour} other {Pour {nr} of #}}: {times, plural, =1 {} other {# × }}{parts}; mix at {mixAt}, use from {from}{until, select, none {} other { until {until}}}',
+    '{of, plural, =1 {Pour} other {Pour {nr} of #}}: {times, plural, =1 {} other {# cups of }}{parts}; mix at {mixAt}, use from {from}{until, select, none {} other { until {until}}}',
 }

@@ -41,10 +41,12 @@ export function dayData(kit: Kit, date: string): DayData {
     date,
     day,
     steps,
-    pours: plan.pours.pours.flatMap((pour) => {
-      const number = numbers.get(pour.step)
-      return number !== undefined && day && onDay(pour.useFromMinute, day) ? [{ number, pour }] : []
-    }),
+    pours: plan.pours.pours
+      .flatMap((pour) => {
+        const number = numbers.get(pour.step)
+        return number !== undefined && day && onDay(pour.useFromMinute, day) ? [{ number, pour }] : []
+      })
+      .sort((one, other) => one.pour.useFromMinute - other.pour.useFromMinute),
     cautions: plan.cautions.cautions.flatMap((caution) => {
       const before = steps
         .filter((step) => caution.steps.includes(step.step?.id ?? step.id))

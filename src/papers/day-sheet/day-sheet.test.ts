@@ -50,6 +50,35 @@ describe('the day sheet', () => {
     for (const clock of ['08:40', '11:10', '09:50', '12:20']) expect(texts).toContain(clock)
   })
 
+  /** The pours of the plan, so many times over, each an hour before the one in front of it. */
+  const withPours = (copies: number, times: number): Plan => {
+    const all = Array.from({ length: copies }, (_, at) =>
+      paperPlan.pours.pours.map((pour) => ({
+        ...pour,
+        times,
+        mixAtMinute: pour.mixAtMinute - 10 * at,
+        useFromMinute: pour.useFromMinute - 10 * at,
+      })),
+    ).flat()
+    return { ...paperPlan, pours: { ...paperPlan.pours, pours: all } }
+  }
+
+  it.each([
+    ['cards', 1],
+    ['a table of many', 12],
+  ])('says on %s how many times a cup is mixed', (_, copies) => {
+    const texts = textsOf(withPours(copies, 4)).join(' ')
+    expect(texts).toMatch(/4 cups/)
+    expect(textsOf(withPours(copies, 1)).join(' ')).not.toMatch(/cups/)
+  })
+
+  it('has the pours in the order of the clock', () => {
+    const { pours } = dayData(kitFor(withPours(3, 1)), '2027-05-10')
+    const clock = pours.map(({ pour }) => pour.useFromMinute)
+    expect(clock).toEqual(clock.toSorted((a, b) => a - b))
+    expect(clock).toHaveLength(6)
+  })
+
   it('shows the verdict of each hour on the axis', () => {
     const [strip] = paintHoursOf(kit, data, hoursAxis(kit, data))
     expect(strip!.names).toEqual(['Primer'])

@@ -72,7 +72,13 @@ function mixRow(kit: Kit, table: TableAt, { pour: { number, pour, amounts }, pou
   }
   return tableRow(table, [
     strongCell(String(number)),
-    cell(nameLines(kit, table, sheet?.name ?? pour.sheet)),
+    cell(
+      nameLines(
+        kit,
+        table,
+        say.sentence('paper.cupsOf', { times: pour.times, name: sheet?.name ?? pour.sheet }),
+      ),
+    ),
     ...partsOf(pours).map((part) => figureCell(...amount(part))),
     cell(say.time(pour.mixAtMinute)),
     cell(say.time(pour.useFromMinute)),
