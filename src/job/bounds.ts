@@ -14,3 +14,7 @@ export const film = { sign: 'positive', most: 0.02, scale: 'film' } as const
 export const size = { sign: 'positive', most: 60 } as const
 export const amount = { sign: 'positive', most: 1 } as const
 export const work = { least: 0, most: 2000 } as const
+/** Inside a shed. */
+export const room = { sign: 'positive', most: 200 } as const
+/** What a shed is kept at. */
+export const setPoint = { least: 0, most: 40 } as const

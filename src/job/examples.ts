@@ -10,6 +10,7 @@ const ofDimension: Readonly<Partial<Record<Dimension, readonly string[]>>> = {
   density: ['1.1 kg/L', '9.2 lb/gal'],
   coverage: ['9.8 m²/L', '100 ft²/qt'],
   temperature: ['16 °C', '60 °F'],
+  power: ['5 kW', '30000 BTU/h'],
   temperatureDifference: ['3 °C', '5 °F'],
   time: ['2 h 30 min', '90 min'],
   angle: ['21°', '58.4°'],

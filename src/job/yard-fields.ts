@@ -1,5 +1,5 @@
 /** Where, when and by whom the work is done, and what was found on the way. */
-import { amount, work } from './bounds.ts'
+import { amount, room, setPoint, work } from './bounds.ts'
 import type { Sections } from './field.ts'
 
 export const yardFields = {
@@ -64,6 +64,68 @@ export const yardFields = {
         choices: ['none', 'electric', 'vented', 'unvented flame'],
         doc: 'What heats it.',
       },
+    },
+  },
+  shed: {
+    shape: 'one',
+    doc: 'The shed that the boat stands in, its heater, doors and floor; of no use anywhere else.',
+    fields: {
+      length: {
+        kind: 'quantity',
+        dimension: 'length',
+        ...room,
+        doc: 'Inside; left out, 4 m longer than the boat.',
+      },
+      width: {
+        kind: 'quantity',
+        dimension: 'length',
+        ...room,
+        doc: 'Inside; left out, 4 m wider than the boat.',
+      },
+      height: { kind: 'quantity', dimension: 'length', ...room, doc: 'Inside, on average; left out, 5 m.' },
+      walls: {
+        kind: 'choice',
+        choices: ['sheet', 'insulated'],
+        doc: 'How well walls and roof keep heat; left out, plain sheet.',
+      },
+      heatTo: {
+        kind: 'quantity',
+        dimension: 'temperature',
+        ...setPoint,
+        doc: 'What a heated shed is kept at; left out, 15 °C.',
+      },
+      heatFrom: {
+        kind: 'timeOfDay',
+        doc: 'From when it is kept so, local time; left out, all day and night.',
+      },
+      heatUntil: { kind: 'timeOfDay', doc: 'Until when.' },
+      heatToNight: {
+        kind: 'quantity',
+        dimension: 'temperature',
+        ...setPoint,
+        doc: 'What it is kept at for the rest of the day; left out, the heater is off.',
+      },
+      heaterPower: {
+        kind: 'quantity',
+        dimension: 'power',
+        sign: 'positive',
+        most: 1e6,
+        doc: 'The most that the heater gives; left out, it is never too small.',
+      },
+      fuel: {
+        kind: 'choice',
+        choices: ['gas', 'kerosene'],
+        doc: 'What an unvented flame burns; left out, gas.',
+      },
+      doorFrom: { kind: 'timeOfDay', doc: 'From when the door stands open each day, local time.' },
+      doorUntil: { kind: 'timeOfDay', doc: 'Until when.' },
+      floorWater: {
+        kind: 'quantity',
+        dimension: 'volume',
+        most: 1,
+        doc: 'Water that dries off the floor each day it is wetted against dust.',
+      },
+      floorAt: { kind: 'timeOfDay', doc: 'When the floor is wetted, local time; left out, at 08:00.' },
     },
   },
   people: {

@@ -100,6 +100,11 @@ export const zoneFields = {
         choices: ['as the boat', 'indoors'],
         doc: 'Loose parts may be painted indoors while it rains.',
       },
+      behind: {
+        kind: 'choice',
+        choices: ['bare', 'foam', 'tank', 'engine'],
+        doc: 'What stands behind the laminate, in part or all along: it keeps the skin cold or warm. Left out, it is bare.',
+      },
       ...deckZoneFields,
     },
   },

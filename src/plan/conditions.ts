@@ -9,11 +9,13 @@ import {
   type PaintLimits,
   paintableHours,
   type Readings,
+  type Shed,
   type Shelter,
   type ShelterAir,
   shelters,
   skinAllowanceK,
   skinLimits,
+  withSkinShifts,
 } from '#core/climate'
 import { hoursToRun } from '#core/cure'
 import type { Note } from '#core/note'
@@ -22,10 +24,14 @@ import { PLANNING_AIR_C } from './air-at.ts'
 import { eveningStops, hoursLight, lampsOver, lightLimitsUnder, lightNotes } from './hours-light.ts'
 import { readingNotes, withReadings } from './read-hours.ts'
 import type { Runner, Stage } from './remember.ts'
-import { type OpenSky, openSkin, openSkinNotes, openSky } from './skins/open-skin.ts'
-import { type OpenSun, openSun } from './skins/open-sun.ts'
+import { type BehindOf, behindSkins } from './skins/behind-skins.ts'
+import { type OpenSky, openSkin, openSkinNotes, openSky, workedAbsorptance } from './skins/open-skin.ts'
+import { darkSkin, type OpenSun, openSun } from './skins/open-sun.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { roofedSkin } from './skins/roofed-skin.ts'
+import { shedOver } from './skins/shed-hours.ts'
+import { type ShedNotes, shedNotes } from './skins/shed-notes.ts'
+import { sheetAbsorptance } from './skins/sheet-absorptance.ts'
 import type { KnownAir } from './skins/shelter-air.ts'
 import { skinPlaceOf } from './skins/skin-places.ts'
 import type { MeasuredHull } from './surfaces.ts'
@@ -49,6 +55,7 @@ export type ConditionsInput = {
   readonly typicalYear: boolean
   readonly place: Work['place']
   readonly knownAir: KnownAir
+  readonly shed: Work['shed']
   readonly boat: Work['boat']
   readonly hull: MeasuredHull
   readonly zones: Work['zones']
@@ -76,14 +83,18 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
   })
   const asked = new Set<SkinPlace>(['boat', ...questions.map((question) => question.place)])
   const sky = run(openSky, { weather, place })
+  const { shelter, heater } = place
+  const shed = shedOver(run, { name: 'planned', weather, work: input })
   const insideOf = (name: SkinPlace) =>
     run(insideStage(name), {
       weather,
-      shelter: shelterAt(name, place.shelter),
+      shelter: shelterAt(name, shelter),
       sky,
-      air: airAt(name, place.shelter, knownAir),
+      air: ofBoat(name, shelter, knownAir.fitted),
+      shed: ofBoat(name, shelter, shed),
     })
-  const skin = skinsOf(run, { ...input, weather, sky, insideOf })
+  const behind = behindSkins(run, { zones: input.zones, surfaces: input.surfaces, shelter })
+  const skin = skinsOf(run, { ...input, weather, sky, insideOf, behind })
   const airs = [...asked].map((name) =>
     run(airStage(name), {
       shelter: shelterAt(name, place.shelter),
@@ -97,7 +108,9 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
   const light = lightOver(run, { weather, place })
   const zones = questions.map((question) => {
     const air = airs.find((one) => one.place === question.place)!
-    return run(hoursStage(question.key), { question, air, light: light(air) })
+    const { place: at, absorptance } = question
+    const darkC = absorptance > workedAbsorptance ? skin.inColour(at, absorptance) : undefined
+    return run(hoursStage(question.key), { question, air, light: light(air), darkC })
   })
   return run(conditions, {
     weather,
@@ -105,6 +118,15 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
     place,
     sky,
     knownAir,
+    shed: run(shedNotes, {
+      weather,
+      shelter,
+      heater,
+      shed: input.shed,
+      hours: shed,
+      sky,
+      air: knownAir.fitted,
+    }),
     skinless: run(skinlessSheets, { sheets: input.buildUps.sheets }),
     ...numbered('air', airs),
     ...numbered('zone', zones),
@@ -130,21 +152,22 @@ const numbered = <T>(name: string, list: readonly T[]): Readonly<Record<string, 
 const shelterAt = (name: SkinPlace, shelter: Shelter): Shelter =>
   name !== 'indoors' || shelter === 'heated shed' ? shelter : 'shed'
 
-/** Loose parts share what is known of the air where they share the shed. */
-const airAt = (name: SkinPlace, shelter: Shelter, { fitted }: KnownAir): ShelterAir | undefined =>
-  shelterAt(name, shelter) === shelter ? fitted : undefined
+/** What is known of the boat's shelter; loose parts share it where they share the shed. */
+const ofBoat = <T>(name: SkinPlace, shelter: Shelter, known: T | undefined): T | undefined =>
+  shelterAt(name, shelter) === shelter ? known : undefined
 
 type InsideInput = {
   readonly weather: HourlySeries
   readonly shelter: Shelter
   readonly sky: OpenSky
   readonly air: ShelterAir | undefined
+  readonly shed: Shed | undefined
 }
 
 const insideStage = (name: SkinPlace): Stage<InsideInput, HourlySeries> => ({
   name: `conditions inside ${name}`,
-  run: ({ weather, shelter, sky, air }) =>
-    airUnder({ series: weather, shelter, air, sunWm2: sky.light?.globalWm2 }),
+  run: ({ weather, shelter, sky, air, shed }) =>
+    airUnder({ series: weather, shelter, air, shed, sunWm2: sky.light?.globalWm2 }),
   fresh: true,
 })
 
@@ -152,27 +175,34 @@ type SkinsInput = ConditionsInput & {
   readonly weather: HourlySeries
   readonly sky: OpenSky
   readonly insideOf: (name: SkinPlace) => HourlySeries
+  readonly behind: BehindOf
 }
 
 type Skins = {
   readonly of: (name: SkinPlace) => Float64Array
   readonly sunOf: (name: SkinPlace) => OpenSun
+  /** The warmest skin in a colour; absent under a roof, where colour hardly counts. */
+  readonly inColour: (name: SkinPlace, absorptance: number) => Float64Array | undefined
 }
 
 /** No sun comes through a cloth or a roof. */
 const noSun: OpenSun = {}
 
 /** In the open every side has its own skin; the boat as a whole is told by its deck, under a roof all of it. */
-function skinsOf(run: Runner, { weather, place, hull, boat, zones, sky, insideOf }: SkinsInput): Skins {
+function skinsOf(
+  run: Runner,
+  { weather, place, hull, boat, zones, sky, insideOf, behind }: SkinsInput,
+): Skins {
   const { laminate } = boat
   const roofed = (name: 'boat' | 'indoors', shelter: Exclude<Shelter, 'open'>) =>
-    run(roofedSkin(name), { weather, inside: insideOf(name), sky, shelter, laminate })
+    run(roofedSkin(name), { weather, inside: insideOf(name), sky, shelter, laminate, behind })
   const indoors = () => roofed('indoors', place.shelter === 'heated shed' ? place.shelter : 'shed')
   const { shelter } = place
   if (shelter !== 'open')
     return {
       of: (name) => (name === 'indoors' ? indoors() : roofed('boat', shelter)),
       sunOf: () => noSun,
+      inColour: () => undefined,
     }
   const faces = run(placeFaces, {
     hull,
@@ -180,11 +210,13 @@ function skinsOf(run: Runner, { weather, place, hull, boat, zones, sky, insideOf
     camber: camberOverBeam(zones, boat),
   })
   const { bowBearing } = place
-  const asked = { weather, sky, faces, bowBearing, laminate }
+  const asked = { weather, sky, faces, bowBearing, laminate, behind }
   const outdoors = (name: Exclude<SkinPlace, 'indoors'>) => (name === 'boat' ? 'deck' : name)
   return {
     of: (name) => (name === 'indoors' ? indoors() : run(openSkin(outdoors(name)), asked)),
     sunOf: (name) => (name === 'indoors' ? noSun : run(openSun(outdoors(name)), asked)),
+    inColour: (name, absorptance) =>
+      name === 'indoors' ? undefined : run(darkSkin(outdoors(name), absorptance), asked),
   }
 }
 
@@ -206,13 +238,14 @@ type Together = {
   readonly place: Work['place']
   readonly sky: OpenSky
   readonly knownAir: KnownAir
+  readonly shed: ShedNotes
   /** Names of the sheets that do not tell how warm the skin may be. */
   readonly skinless: readonly string[]
 } & Readonly<Record<string, unknown>>
 
 const conditions: Stage<Together, Conditions> = {
   name: 'conditions',
-  run: ({ weather, typicalYear, place, sky, knownAir, skinless, ...parts }) => {
+  run: ({ weather, typicalYear, place, sky, knownAir, shed, skinless, ...parts }) => {
     const firstMinute = weather.startMs / 60_000
     return {
       zones: named<ZoneHours>('zone', parts),
@@ -223,6 +256,7 @@ const conditions: Stage<Together, Conditions> = {
       notes: [
         ...(place.shelter === 'open' ? openSkinNotes(sky, place) : []),
         ...knownAir.notes,
+        ...shed.notes,
         ...(typicalYear ? [typicalNote(weather)] : []),
         ...gapNotes(weather),
         ...placeNotes(place),
@@ -284,6 +318,8 @@ type Question = {
   readonly skinMostC: number
   readonly humidityMost: number
   readonly dewMarginK: number
+  /** Of its colour, where it has one that is known. */
+  readonly absorptance: number
   readonly dryToDew: ResolvedSheet['clocks']['dryToDew']
 }
 
@@ -321,6 +357,7 @@ const questionOf = (sheet: ResolvedSheet, place: SkinPlace): Question => ({
   }),
   humidityMost: sheet.humidityMost.value,
   dewMarginK: sheet.dewMarginK.value,
+  absorptance: sheetAbsorptance(sheet) ?? workedAbsorptance,
   dryToDew: sheet.clocks.dryToDew,
 })
 
@@ -373,17 +410,21 @@ type HoursInput = {
   readonly question: Question
   readonly air: PlaceAir
   readonly light: LightLimits
+  /** The warmest skin in the colour of the product, where it is darker than what it goes on. */
+  readonly darkC: Float64Array | undefined
 }
 
 const hoursStage = (key: string): Stage<HoursInput, ZoneHours> => ({
   name: `conditions hours ${key}`,
-  run: ({ question, air, light }) => {
+  run: ({ question, air, light, darkC }) => {
+    const warmestC = darkC && withSkinShifts(darkC, { series: air.inside, shifts: air.read.shifts })
     const after = hoursAfter(question, air.inside)
     const limits = limitsOf(question, air, after)
     const judged = paintableHours({
       series: air.inside,
       surfaceC: air.surfaceC,
       ...air.sun,
+      ...(warmestC ? { warmestC } : {}),
       light,
       limits,
     })
@@ -393,6 +434,7 @@ const hoursStage = (key: string): Stage<HoursInput, ZoneHours> => ({
       place: question.place,
       firstMinute: air.inside.startMs / 60_000,
       hoursAfter: after,
+      ...(warmestC ? { warmestC: Array.from(warmestC) } : {}),
       verdicts: judged.map((hour) => hour.verdict),
       failing: judged.map((hour) => hour.failing),
     }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { RawDocument } from '#job'
-import { type Plan, plan, tellWay, valueIn } from '#plan'
+import { type Plan, plan, valueIn } from '#plan'
 import { planInput, projectRaw } from '../../test/support/samples.ts'
+import { tellWay } from './ways/index.ts'
 
 type Cells = Readonly<Record<string, string>>
 type Sections = Readonly<Record<string, Readonly<Record<string, Cells>>>>

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { RawDocument } from '#job'
-import { plan, tellWay } from '#plan'
+import { plan } from '#plan'
 import { planInput, projectRaw, sampleRaw } from '../../test/support/samples.ts'
+import { tellWay } from './ways/index.ts'
 
 const raw = sampleRaw('open-powerboat')
 

@@ -15,6 +15,7 @@ import {
 } from '#core/climate'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
+import { knownZone } from './known-zone.ts'
 import type { Stage } from './remember.ts'
 
 type Place = Work['place']
@@ -87,14 +88,6 @@ function pastClock(
   }
 }
 
-function knownZone(name: string): string {
-  try {
-    return Temporal.PlainDate.from('2027-01-01').toZonedDateTime(name).timeZoneId
-  } catch {
-    return 'UTC'
-  }
-}
-
 export type LimitsInput = {
   readonly weather: HourlySeries
   readonly light: Partial<Daylight>
@@ -116,7 +109,7 @@ export const lightLimitsUnder = (shelter: Shelter): Stage<LimitsInput, LightLimi
 })
 
 /** Whether lamps light the work where the job does not say: under a roof with walls there are some. Assumed. */
-export const lampsOver = (shelter: Place['shelter'], told: Place['lamps']): boolean =>
+export const lampsOver = (shelter: string, told: Place['lamps']): boolean =>
   told ?? (shelter === 'shed' || shelter === 'heated shed')
 
 /** What is taken for granted of light and evening. */

@@ -32,7 +32,7 @@ import { readCatalogue } from './read-catalogue.ts'
 import { createMemory, type Runner, type TraceEntry } from './remember.ts'
 import { repairs } from './repairs.ts'
 import { printThroughNotes } from './skins/print-through.ts'
-import { shelterAir } from './skins/shelter-air.ts'
+import { knownAirOf } from './skins/shelter-air.ts'
 import { hashParts, stampOf } from './stamp.ts'
 import { standing } from './standing.ts'
 import { steps } from './steps.ts'
@@ -168,17 +168,11 @@ function alongTheRoad(run: Runner, input: PlanInput): Plan {
     lost,
   } = run(mended, { steps: drawnUp, log, buildUps: buildUp, hazards: hazard, rates: known.rates })
   const quantity = run(withLostPaint, { quantities: planned, lost })
-  const { latitude, longitude, shelter } = place
-  const knownAir = run(shelterAir, {
-    weather: input.weather,
-    logger: input.logger,
-    latitude,
-    longitude,
-    shelter,
-  })
+  const knownAir = knownAirOf(run, input)
   const asked = {
     place,
     knownAir,
+    shed: work.shed,
     boat,
     hull: measured,
     zones: work.zones,

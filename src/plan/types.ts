@@ -419,6 +419,8 @@ export type ZoneHours = {
   readonly firstMinute: number
   /** How long dew and rain must stay off after a coat of each hour; one figure when it is the same for all. */
   readonly hoursAfter: readonly number[]
+  /** The warmest skin under this product, °C, where its colour takes in more of the sun than the light one of the place. */
+  readonly warmestC?: readonly number[]
   readonly verdicts: readonly Verdict[]
   readonly failing: readonly (readonly FailingLimit[])[]
   /**

@@ -8,7 +8,8 @@ import { createMemory, type Runner } from './remember.ts'
 import { openSkin, openSky, skinQuestion } from './skins/open-skin.ts'
 import { camberOverBeam, placeFaces } from './skins/place-faces.ts'
 import { type RoofedPartHours, roofedParts } from './skins/roofed-skin.ts'
-import { shelterAir } from './skins/shelter-air.ts'
+import { shedOver } from './skins/shed-hours.ts'
+import { knownAirOf } from './skins/shelter-air.ts'
 import { hull } from './surfaces.ts'
 import { toldReadings, weatherAsTold } from './told-weather.ts'
 import type { OpenPlace } from './types.ts'
@@ -66,15 +67,17 @@ export function weatherAtHand(input: PlanInput): WeatherAtHand | undefined {
       : roofedBy(run, input, { weather, sky, shelter: work.place.shelter })),
     ...(year && horizon
       ? {
-          behind: behindSpread({ series: weather, year, horizon, place: work.place, air: airOf(run, input) }),
+          behind: behindSpread({
+            series: weather,
+            year,
+            horizon,
+            place: work.place,
+            air: knownAirOf(run, input).fitted,
+            shedOver: (over) => shedOver(run, { name: 'year round', weather: over, work }),
+          }),
         }
       : {}),
   }
-}
-
-const airOf = (run: Runner, { weather, logger, work }: PlanInput) => {
-  const { latitude, longitude, shelter } = work.place
-  return run(shelterAir, { weather, logger, latitude, longitude, shelter }).fitted
 }
 
 const gapOf = ({ startMs }: HourlySeries, { fromHour, hours }: Gap) => ({
@@ -96,8 +99,13 @@ function roofedBy(
   { weather, sky, shelter }: Roofed,
 ): Pick<WeatherAtHand, 'skins' | 'lightsWm2'> {
   const { laminate } = input.work.boat
-  const air = airOf(run, input)
-  const inside = airUnder({ series: weather, shelter, air, sunWm2: sky.light?.globalWm2 })
+  const inside = airUnder({
+    series: weather,
+    shelter,
+    air: knownAirOf(run, input).fitted,
+    shed: shedOver(run, { name: 'at hand', weather, work: input.work }),
+    sunWm2: sky.light?.globalWm2,
+  })
   const { deck, side, bottom } = roofedParts({ weather, inside, sky, shelter, laminate })
   const at = { deck, port: side, starboard: side, transom: side, bottom }
   const readings = run(toldReadings, { log: input.log })
@@ -123,7 +131,8 @@ function litBy(
     camber: camberOverBeam(zones, boat),
   })
   const { bowBearing } = place
-  const input = { weather, sky, faces, bowBearing, laminate: boat.laminate }
+  // What is drawn is the bare laminate, not what stands behind a part of it.
+  const input = { weather, sky, faces, bowBearing, laminate: boat.laminate, behind: {} }
   const each = (of: (at: LitPlace) => Iterable<number>) =>
     Object.fromEntries(litPlaces.map((at) => [at, Array.from(of(at))]))
   const readings = run(toldReadings, { log })

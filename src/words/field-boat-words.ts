@@ -111,6 +111,10 @@ export const boatFields: FieldWords = {
     sandedWith: ['Sanded with', 'Grit whose scratches are in it, where somebody sanded it before: P60.'],
     texture: ['Surface now', 'Smooth, moulded pattern, or grit bonded on: it decides how it is sanded.'],
     shelter: ['Where it is done', 'Loose parts may go indoors, where rain and dew do not matter.'],
+    behind: [
+      'Behind the laminate',
+      'A tank or an engine keeps the skin before it cold for hours after the air is warm; foam cuts it off from the air inside. A coat is judged by the coldest part.',
+    ],
   },
   findings: {
     zone: ['Zone', 'The part of the boat it was found on.'],

@@ -44,6 +44,7 @@ export const sectionLabels: Readonly<Record<string, string>> = {
   'section.layers': 'the layers',
   'section.marks': 'the marks',
   'section.place': 'the place',
+  'section.shed': 'the shed',
   'section.people': 'the people',
   'section.shifts': 'the shifts',
   'section.closures': 'the days off',

@@ -9,6 +9,8 @@ const rooms: Readonly<Record<string, string>> = {
   sheets: 'build-up',
   layers: 'build-up',
   marks: 'marks',
+  place: 'days',
+  shed: 'days',
   people: 'days',
   shifts: 'days',
   closures: 'days',

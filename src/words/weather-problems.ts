@@ -125,8 +125,23 @@ export const weatherProblems: Readonly<Record<string, string>> = {
     'No shelter of this kind gives what the logger read: the best is off by {rmsK} and {rmsShare} humidity. It stays assumed. See that it hangs in the shade where the boat is, and that its clock runs by the time of the place.',
   'climate.loggerWorse':
     'Fitted to the logger, the shelter would be off by {rmsK} and {rmsShare} humidity over the last third of its hours; as assumed it is off by {assumedRmsK} and {assumedRmsShare}. It stays assumed. A longer run of the logger may help.',
-  'climate.heatingLeftOut':
-    'The heater is not worked in yet: the shed is taken as unheated, which errs to the cold side.',
+  'climate.shedRoom':
+    'The shed is worked as {lengthM} by {widthM} and {heightM} high{size, select, told {} partly {, of which you told a part and the rest is assumed} other {, assumed from the size of the boat}}, walls and roof {walls, select, insulated {insulated} other {of plain sheet}}; its air is changed once an hour with the door shut and {open} times while it stands open, assumed.',
+  'climate.shedHeated':
+    'The shed is kept at {heatC}{heat, select, assumed {, assumed,} other {}} with {heater, select, electric {electric heat} vented {a heater that has a flue} unknown {dry heat, since nobody said what heats it} other {an open flame}}: up to {powerKw} in the weather at hand, as long as the heater can give it.',
+  'climate.heaterSmall':
+    'The heater is too small in {shortHours, plural, one {# hour} other {# hours}} of the weather at hand: with {mostKw} it is {coldestC} inside on {coldestAtMs}, where {heldC} is wanted. The hours are judged by what it reaches.',
+  'climate.flameWater':
+    'The open flame puts up to {waterL} of water an hour into the air of the shed and lifts the dew point by as much as {riseK}. Heat whose flame and flue are outside, or electric heat, adds none. No flame where solvent, styrene or uncured resin is in the air; the rules of the yard and the product’s safety sheet decide.',
+  'climate.floorWater':
+    '{waterL} dries off the floor in {dryHours} each day, assumed even, and lifts the dew point of the shed by up to {riseK}.',
+  'climate.shedUnused': 'What is told of the shed is not used: the boat does not stand in one.',
+  'climate.heaterNone': 'The shed counts as heated, but no heater is in it: it is worked as unheated.',
+  'climate.heaterIdle':
+    'A heater is told, but the shed is not one that is kept warm: it is worked as unheated. Make it a heated shed to have its heat counted.',
+  'climate.doorHalf': 'Of the hours that the door stands open only one end is told: it is worked as shut.',
+  'climate.heatHalf':
+    'Of the hours that the shed is kept warm only one end is told: it is kept so all day and night.',
   'climate.limitAirLeast': 'The air is too cold: {hadC}, at least {neededC} is needed.',
   'climate.limitAirLeastUnknown': 'The air temperature is not known; at least {neededC} is needed.',
   'climate.limitAirMost': 'The air is too warm: {hadC}, at most {neededC} is allowed.',

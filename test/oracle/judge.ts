@@ -8,6 +8,8 @@ import { readWeatherLines, type WeatherLine } from './weather-file.ts'
 
 export type Judge = {
   readonly air: Air
+  /** The warmest skin under the product, in its own colour where that is darker than the usual. */
+  readonly warmestC: readonly number[]
   readonly lines: readonly WeatherLine[]
   readonly limits: SheetLimits
   /** By the hour, as the plan itself asks. */
@@ -27,6 +29,7 @@ export function judgeOf(raw: RawSample, made: Plan, hours: Plan['conditions']['z
   const degrees = (cell: string): number => Number.parseFloat(place[cell]!.replace('−', '-'))
   return {
     air,
+    warmestC: hours.warmestC ?? air.warmestC ?? air.surfaceC,
     lines: readWeatherLines(raw.sample),
     limits: limitsOf(raw, hours.sheet),
     hoursAfter: hours.hoursAfter,
@@ -41,7 +44,7 @@ export function judgeOf(raw: RawSample, made: Plan, hours: Plan['conditions']['z
 export function failsOf(judge: Judge, hour: number): readonly string[] {
   const { air, limits, lines } = judge
   const [airC, humidity, surfaceC] = [air.airC[hour]!, air.humidityShare[hour]!, air.surfaceC[hour]!]
-  const warmest = air.warmestC?.[hour] ?? surfaceC
+  const warmest = judge.warmestC[hour]!
   const wind = lines[hour]!.windMps * judge.windShare
   const fails = [
     ...(airC < limits.airLeastC - rounding ? ['airLeast no'] : []),

@@ -45,14 +45,13 @@ describe.each([...jobNames, ...Object.keys(standing).slice(jobNames.length)])(
 
     it('have the sun on a side only by day, in the open, with the skin over 5 K over the air', () => {
       for (const hours of made.conditions.zones) {
-        const { air } = judgeOf(raw, made, hours)
+        const { air, warmestC } = judgeOf(raw, made, hours)
         hours.failing.forEach((failing, hour) => {
           const sun = failing.find(isSun)
           if (!sun) return
           expect(air.shelter).toBe('open')
           expect(sun.effect).toBe('risky')
-          const warmest = (air.warmestC ?? air.surfaceC)[hour]!
-          expect(sun.had).toBeCloseTo(warmest - air.airC[hour]!, 9)
+          expect(sun.had).toBeCloseTo(warmestC[hour]! - air.airC[hour]!, 9)
           expect(sun.had).toBeGreaterThan(5)
         })
       }

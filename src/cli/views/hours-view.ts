@@ -15,7 +15,7 @@ import type { Words } from '#words'
 import { section, table, wrap } from './table.ts'
 
 /** What the air and the skin where the boat stands are taken from: assumed, or fitted from a logger. */
-const shelterCodes = /^climate\.(shelter|logger|heat|floor)/
+const shelterCodes = /^climate\./
 
 const shelterLines = (plan: Plan, words: Words): readonly string[] =>
   section(
@@ -166,6 +166,7 @@ export const hoursJson = (plan: Plan, behind: BehindSpread | undefined, made: Wo
     place: zone.place,
     sheet: zone.sheet,
     hoursAfter: zone.hoursAfter,
+    ...(zone.warmestC ? { warmestC: zone.warmestC } : {}),
     goHours: countOf(zone, 'go'),
     verdicts: zone.verdicts,
     ...(zone.goOnDays ? { goOnDays: zone.goOnDays } : {}),

@@ -4,8 +4,10 @@ import { inventWeather } from './invent.ts'
 import { chanceFrom } from './invented-chance.ts'
 import type { HourlySeries } from './series.ts'
 import { hourMs } from './series.ts'
-import { assumedAir } from './shelter.ts'
-import { airInside, type ShelterAir } from './shelter-air.ts'
+import { flameWater } from './shed/flame.ts'
+import type { Shed } from './shed/shed-air.ts'
+import { assumedAir, insideOf } from './shelter.ts'
+import type { ShelterAir } from './shelter-air.ts'
 import { skyLight } from './sun/sky-light.ts'
 
 const degree = Math.PI / 180
@@ -26,11 +28,15 @@ type Span = {
   readonly hours: number
   readonly seed?: number
   readonly shiftMs?: number
+  readonly shed?: Shed
 }
 
 /** What a logger reads in a shed of known figures: to 0.1 K and 1 %, with noise of 0.3 K and 1.5 % (one sigma). */
-function logged(air: ShelterAir, { fromHour, hours, seed = 3, shiftMs = 0 }: Span): HourlySeries {
-  const inside = airInside({ series, sunWm2, air })
+function logged(
+  air: ShelterAir,
+  { fromHour, hours, seed = 3, shiftMs = 0, shed: within }: Span,
+): HourlySeries {
+  const inside = insideOf({ series, sunWm2, air, shed: within })
   const { share } = chanceFrom(seed)
   // Sum of twelve draws less six: mean 0, spread 1.
   const normal = () => Array.from({ length: 12 }, share).reduce((sum, one) => sum + one, -6)
@@ -110,6 +116,35 @@ describe('a shelter fitted from a logger', () => {
     const airC = Array.from(whole.airC, (value, hour) => (hour % 5 === 0 ? Number.NaN : value))
     expect(fitted({ ...whole, airC }).hours).toBe(96 - 20)
   })
+})
+
+describe('a shed with a heater fitted from a logger', () => {
+  const over = (of: (hourOfDay: number) => number) =>
+    Float64Array.from({ length: series.hours }, (_, hour) => of(hour % 24))
+  const heated: Shed = {
+    room: { lengthM: 12, widthM: 7, heightM: 5, lossWm2K: 5.88, airChanges: 1 },
+    airChanges: over((hour) => (hour === 8 || hour === 13 ? 6 : 1)),
+    floorKg: over((hour) => (hour === 9 ? 0.5 : 0)),
+    heater: {
+      holdsC: over((hour) => (hour >= 7 && hour < 16 ? 14 : 6)),
+      mostW: Number.POSITIVE_INFINITY,
+      waterKgJ: flameWater('kerosene'),
+    },
+  }
+
+  it.each([1, 2, 3, 4])(
+    'comes back from six days, with its heater, doors and floor as told, seed %i',
+    (seed) => {
+      const logger = logged(shed, { fromHour: 300, hours: 144, seed, shed: heated })
+      const { air, rmsK } = fitted(logger, { shed: heated })
+      expect(Math.abs(air.airLagHours - 5)).toBeLessThan(0.6)
+      expect(Math.abs(air.sunKPerWm2 - 0.008)).toBeLessThan(0.0012)
+      expect(Math.abs(air.waterKgM3 - 0.0012)).toBeLessThan(0.0003)
+      expect(rmsK).toBeLessThan(0.4)
+      // Without what was told of it, the heater would look like a lag of days.
+      expect(fit(logger).kind).not.toBe('fitted')
+    },
+  )
 })
 
 describe('a logger that cannot be fitted to', () => {

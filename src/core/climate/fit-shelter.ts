@@ -6,7 +6,9 @@
 import { lagged } from './lagged.ts'
 import type { HourlyColumn, HourlySeries } from './series.ts'
 import { hourMs } from './series.ts'
-import { airInside, lightAtStart, type ShelterAir, vapourPa, waterOf } from './shelter-air.ts'
+import type { Shed } from './shed/shed-air.ts'
+import { insideOf } from './shelter.ts'
+import { lightAtStart, type ShelterAir, vapourPa, waterOf } from './shelter-air.ts'
 
 /** How far inside as worked lies from inside as logged. */
 export type ShelterMiss = {
@@ -36,6 +38,8 @@ export type ShelterReadings = {
   readonly sunWm2: HourlyColumn | undefined
   /** What hung inside. */
   readonly logger: HourlySeries
+  /** Heater, doors and floor over the hours of the weather, of a shed of which they are known. */
+  readonly shed?: Shed | undefined
   /** What stands in for the shelter as long as it is not fitted. */
   readonly assumed: ShelterAir
 }
@@ -66,8 +70,9 @@ const settleHours = 12
  * Fits lag, sun and water by least squares over the hours that logger and weather have in common.
  *
  * For each lag the best sun is a straight line through nothing, in closed form; the lag is searched over its bounds in
- * half hours and then between them. The water is the mean of what the logger has above the air outside. A fit is proved on
- * the last third of the hours after being fitted to the first two, and then fitted again to all of them.
+ * half hours and then between them. In a shed with a heater the two are searched in turn. The water is the mean of what the
+ * logger has above the air worked without it. A fit is proved on the last third of the hours after being fitted to the first
+ * two, and then fitted again to all of them.
  * @returns what was found, or why nothing was.
  */
 export function fitShelter(readings: ShelterReadings): ShelterFit {
@@ -92,6 +97,7 @@ const isWorse = (tried: ShelterMiss, assumed: ShelterMiss): boolean =>
 type Span = {
   readonly series: HourlySeries
   readonly sunWm2: HourlyColumn | undefined
+  readonly shed: Shed | undefined
   /** °C and share as logged, NaN where nobody knows. */
   readonly loggedC: Float64Array
   readonly loggedShare: Float64Array
@@ -102,7 +108,7 @@ type Span = {
 /** Weather this long before the logger is enough for the longest lag, h. */
 const leadHours = 240
 
-function commonHours({ series, sunWm2, logger }: ShelterReadings): Span {
+function commonHours({ series, sunWm2, logger, shed }: ShelterReadings): Span {
   const offset = (series.startMs - logger.startMs) / hourMs
   const from = Math.max(0, Math.floor(-offset) - leadHours)
   const to = Math.max(from, Math.min(series.hours, Math.ceil(logger.hours - offset)))
@@ -122,8 +128,25 @@ function commonHours({ series, sunWm2, logger }: ShelterReadings): Span {
       hour >= settleHours &&
       !Number.isNaN(loggedC[hour]! + loggedShare[hour]! + stretch.airC[hour]! + stretch.humidityShare[hour]!),
   )
-  return { series: stretch, sunWm2: sunWm2 && cut(sunWm2), loggedC, loggedShare, at }
+  return {
+    series: stretch,
+    sunWm2: sunWm2 && cut(sunWm2),
+    shed: shed && shedOver(shed, cut),
+    loggedC,
+    loggedShare,
+    at,
+  }
 }
+
+const shedOver = (
+  { heater, airChanges, floorKg, ...shed }: Shed,
+  cut: (column: HourlyColumn) => HourlyColumn,
+): Shed => ({
+  ...shed,
+  airChanges: cut(airChanges),
+  floorKg: cut(floorKg),
+  ...(heater ? { heater: { ...heater, holdsC: cut(heater.holdsC) } } : {}),
+})
 
 /** Value of a column at an hour and a share of the next, where the logger's hours begin at other minutes. */
 function between(column: HourlyColumn, hour: number): number {
@@ -134,17 +157,46 @@ function between(column: HourlyColumn, hour: number): number {
 }
 
 function fitOver(span: Span, at: readonly number[]): ShelterAir {
+  const warmth = span.shed ? warmthSearched(span, at) : warmthInClosedForm(span, at)
+  return { ...warmth, waterKgM3: waterOver(span, at, warmth) }
+}
+
+type Warmth = Pick<ShelterAir, 'airLagHours' | 'sunKPerWm2'>
+
+function warmthInClosedForm(span: Span, at: readonly number[]): Warmth {
+  const airLagHours = bestLag((lag) => fitSun(span, at, lag).squares)
+  return { airLagHours, sunKPerWm2: fitSun(span, at, airLagHours).sunKPerWm2 }
+}
+
+/** As often as lag and sun are looked for in turn; the second time moves them little. */
+const turns = 3
+
+/** A heater that holds its temperature bends the answer to lag and sun: neither has a closed form. */
+function warmthSearched(span: Span, at: readonly number[]): Warmth {
+  const squares = (warmth: Warmth): number => {
+    const { airC } = insideOf({ ...span, air: { ...warmth, waterKgM3: 0 } })
+    return squaresOf(at.map((hour) => airC[hour]! - span.loggedC[hour]!))
+  }
+  const { least, most } = shelterBounds.sunKPerWm2
+  let warmth: Warmth = { airLagHours: 0, sunKPerWm2: least }
+  for (let turn = 0; turn < turns; turn++) {
+    warmth = { ...warmth, airLagHours: bestLag((airLagHours) => squares({ ...warmth, airLagHours })) }
+    if (span.sunWm2 === undefined) return warmth
+    const sunKPerWm2 = lowest({ from: least, to: most, within: 1e-6 }, (sun) =>
+      squares({ ...warmth, sunKPerWm2: sun }),
+    )
+    warmth = { ...warmth, sunKPerWm2 }
+  }
+  return warmth
+}
+
+/** The lag with the least squares: the best of all half hours, then between its neighbours, h. */
+function bestLag(squares: (lagHours: number) => number): number {
   const { least, most } = shelterBounds.airLagHours
   const steps = Array.from({ length: 2 * (most - least) + 1 }, (_, step) => least + step / 2)
-  const sums = steps.map((lag) => fitSun(span, at, lag).squares)
+  const sums = steps.map(squares)
   const best = steps[sums.indexOf(Math.min(...sums))]!
-  const airLagHours = lowest(
-    Math.max(least, best - 0.5),
-    Math.min(most, best + 0.5),
-    (lag) => fitSun(span, at, lag).squares,
-  )
-  const { sunKPerWm2 } = fitSun(span, at, airLagHours)
-  return { airLagHours, sunKPerWm2, waterKgM3: waterOver(span, at) }
+  return lowest({ from: Math.max(least, best - 0.5), to: Math.min(most, best + 0.5), within: 1e-3 }, squares)
 }
 
 /**
@@ -173,18 +225,21 @@ function fitSun(
 
 const squaresOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value * value, 0)
 
-function waterOver({ series, loggedC, loggedShare }: Span, at: readonly number[]): number {
+function waterOver(span: Span, at: readonly number[], warmth: Warmth): number {
   const { least, most } = shelterBounds.waterKgM3
+  const dry = insideOf({ ...span, air: { ...warmth, waterKgM3: 0 } })
   const above = at.map((hour) => {
-    const inside = vapourPa(loggedC[hour]!, loggedShare[hour]!)
-    return waterOf(inside - vapourPa(series.airC[hour]!, series.humidityShare[hour]!), loggedC[hour]!)
+    const [loggedC, share] = [span.loggedC[hour]!, span.loggedShare[hour]!]
+    const workedPa = vapourPa(dry.airC[hour]!, dry.humidityShare[hour]!)
+    return waterOf(vapourPa(loggedC, share) - workedPa, loggedC)
   })
   const mean = above.reduce((sum, value) => sum + value, 0) / above.length
   return Math.min(most, Math.max(least, mean))
 }
 
-function missOf(air: ShelterAir, { series, sunWm2, loggedC, loggedShare, at }: Span): ShelterMiss {
-  const inside = airInside({ series, sunWm2, air })
+function missOf(air: ShelterAir, span: Span): ShelterMiss {
+  const { loggedC, loggedShare, at } = span
+  const inside = insideOf({ ...span, air })
   const rms = (misses: readonly number[]) => Math.sqrt(squaresOf(misses) / misses.length)
   return {
     rmsK: rms(at.map((hour) => inside.airC[hour]! - loggedC[hour]!)),
@@ -194,10 +249,13 @@ function missOf(air: ShelterAir, { series, sunWm2, loggedC, loggedShare, at }: S
 
 const golden = (Math.sqrt(5) - 1) / 2
 
-/** Where a valley is lowest between two ends, by golden sections to a thousandth. */
-function lowest(from: number, to: number, of: (at: number) => number): number {
-  let [low, high] = [from, to]
-  while (high - low > 1e-3) {
+/** Where a valley is lowest between two ends, by golden sections. */
+function lowest(
+  over: { readonly from: number; readonly to: number; readonly within: number },
+  of: (at: number) => number,
+): number {
+  let [low, high] = [over.from, over.to]
+  while (high - low > over.within) {
     const [a, b] = [high - golden * (high - low), low + golden * (high - low)]
     if (of(a) <= of(b)) high = b
     else low = a

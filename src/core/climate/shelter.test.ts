@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { dewPoint } from './dew-point.ts'
 import { fairWeather, without } from './fair-weather.ts'
 import { lagged } from './lagged.ts'
-import { airUnder, shelterNotes } from './shelter.ts'
+import { airUnder, shelterNote } from './shelter.ts'
 
 const hours = 96
 const swing = Float64Array.from(
@@ -68,11 +68,9 @@ describe('air under a shelter', () => {
     expect(inside.humidityShare[2]).toBeNaN()
   })
 
-  it('says what it assumes, and that heating is left out', () => {
-    expect(shelterNotes('open').map((note) => note.code)).toEqual(['climate.shelterAssumed'])
-    expect(shelterNotes('heated shed').map((note) => note.code)).toEqual([
-      'climate.shelterAssumed',
-      'climate.heatingLeftOut',
-    ])
+  it('says what it assumes', () => {
+    const { code, data } = shelterNote('shed')
+    expect(code).toBe('climate.shelterAssumed')
+    expect(data).toEqual({ shelter: 'shed', windShare: 0, airLagHours: 3, boatLagHours: 3 })
   })
 })

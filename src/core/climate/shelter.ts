@@ -4,6 +4,7 @@
  */
 import type { Note } from '#core/note'
 import type { HourlyColumn, HourlySeries } from './series.ts'
+import { type Shed, shedAir } from './shed/shed-air.ts'
 import { airInside, type ShelterAir } from './shelter-air.ts'
 
 /** As the job document names them. */
@@ -55,22 +56,35 @@ export type UnderShelter = {
   readonly air?: ShelterAir | undefined
   /** Sun and sky on level ground, mean over each hour, W/m²; where nobody knows, no sun warms the air. */
   readonly sunWm2?: HourlyColumn | undefined
+  /** Heater, doors and floor of a shed of which they are known. */
+  readonly shed?: Shed | undefined
 }
 
 /**
  * Air, humidity and wind at the boat under a shelter.
  * @returns a series of the same hours. As assumed, air inside follows the air outside with a first-order lag (which also
  * damps its swing); it holds as much water as the air outside, so its dew point is the outside one and its
- * humidity is worked again, at most 1. Rain, cloud and sun stay as outside. A heated shed is taken as unheated.
+ * humidity is worked again, at most 1. Rain, cloud and sun stay as outside. A shed of which more is known is worked by
+ * `shedAir`.
  */
-export function airUnder({ series, shelter, air, sunWm2 }: UnderShelter): HourlySeries {
+export function airUnder({ series, shelter, air, sunWm2, shed }: UnderShelter): HourlySeries {
   const figures = shelters[shelter]
   const wind = windUnder(series, figures)
   const inside = air ?? assumedAir(shelter)
   const isOutside = air === undefined && inside.airLagHours === 0
-  const sheltered = isOutside ? series : { ...series, ...airInside({ series, sunWm2, air: inside }) }
+  const sheltered = isOutside ? series : { ...series, ...insideOf({ series, sunWm2, air: inside, shed }) }
   return wind === undefined ? sheltered : { ...sheltered, windMps: wind }
 }
+
+/** Temperature and humidity under a shelter: by its balances where it is a shed of which they are known. */
+export function insideOf({ shed, ...under }: Inside & { readonly shed?: Shed | undefined }): Climate {
+  if (!shed) return airInside(under)
+  const { airC, humidityShare } = shedAir({ ...under, shed })
+  return { airC, humidityShare }
+}
+
+type Inside = Parameters<typeof airInside>[0]
+type Climate = ReturnType<typeof airInside>
 
 function windUnder(series: HourlySeries, figures: ShelterFigures): HourlyColumn | undefined {
   if (figures.windShare === 0) return new Float64Array(series.hours)
@@ -78,15 +92,13 @@ function windUnder(series: HourlySeries, figures: ShelterFigures): HourlyColumn 
   return Float64Array.from(series.windMps, (windMps) => windMps * figures.windShare)
 }
 
-/** What `airUnder` assumes for a shelter, to be shown beside their results. */
-export function shelterNotes(shelter: Shelter): readonly Note[] {
+/** What `airUnder` assumes for a shelter, to be shown beside its results. */
+export function shelterNote(shelter: Shelter): Note {
   const { openToSky: _open, ...figures } = shelters[shelter]
-  const assumed: Note = {
+  return {
     code: 'climate.shelterAssumed',
     severity: 'assumed',
     data: { shelter, ...figures },
     source: 'assumed',
   }
-  const heating: Note = { code: 'climate.heatingLeftOut', severity: 'uncovered', data: { shelter } }
-  return shelter === 'heated shed' ? [assumed, heating] : [assumed]
 }

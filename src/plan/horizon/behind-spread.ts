@@ -8,6 +8,7 @@ import {
   hourMs,
   hourOfYear,
   likeDayCount,
+  type Shed,
   type ShelterAir,
   spreadOfLikeDays,
 } from '#core/climate'
@@ -46,8 +47,10 @@ export function behindSpread(of: {
   /** Where a logger told of it, and the place for its sun. */
   readonly air?: ShelterAir | undefined
   readonly place: Work['place']
+  /** Heater, doors and floor over the hours of a weather. */
+  readonly shedOver: (weather: HourlySeries) => Shed | undefined
 }): BehindSpread {
-  const { series, year, horizon, air, place } = of
+  const { series, year, horizon, air, place, shedOver } = of
   const first = Math.round((horizon.forecastUntilMinute * 60_000 - series.startMs) / hourMs)
   const hourAt = hourOfYear(year.startMs)
   const from = Array.from({ length: series.hours - first }, (_, hour) =>
@@ -55,7 +58,7 @@ export function behindSpread(of: {
   )
   const round = yearRound.run({ year })
   const sunWm2 = air && openSky.run({ weather: round, place }).light?.globalWm2
-  const inside = airUnder({ series: round, shelter: place.shelter, air, sunWm2 })
+  const inside = airUnder({ series: round, shelter: place.shelter, air, sunWm2, shed: shedOver(round) })
   const over = (column: HourlyColumn | undefined): HourSpread => {
     const { low, middle, high } = spreadOfLikeDays(ofYear(Array.from(column ?? [])))
     const laid = (ring: Float64Array) => from.map((hour) => ring[hour]!)

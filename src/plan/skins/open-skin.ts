@@ -1,8 +1,12 @@
 /** How warm the skin of each place of a boat in the open is, hour by hour: sun, sky, wind and laminate. */
 import {
+  type Behind,
+  behindLagHours,
   coredSkin,
   type Face,
+  type HourlyColumn,
   type HourlySeries,
+  lagged,
   lightOn,
   paintEmittance,
   type SkinBuild,
@@ -21,7 +25,9 @@ import type { Note } from '#core/note'
 import type { Work } from '#job'
 import type { Stage } from '../remember.ts'
 import type { OpenPlace } from '../types.ts'
-import type { PlaceFaces } from './place-faces.ts'
+import { type BehindOf, behindAt } from './behind-skins.ts'
+import type { FacedPlace, PlaceFaces } from './place-faces.ts'
+import { leastOf } from './span-of.ts'
 
 /**
  * Between coats a hull is white, cream or grey: filler, primer, undercoat. Taken as light, which errs to the cold and so
@@ -39,11 +45,15 @@ const innerM = 0.003
 type Laminate = Work['boat']['laminate']
 
 /** Of a boat nobody has said how it is built, the deck is cored. */
-export function buildOf(place: OpenPlace, laminate: Laminate): SkinBuild {
+export function buildOf(place: OpenPlace, laminate: Laminate, behind: Behind): SkinBuild {
   const cored = place === 'deck' ? laminate !== 'solid' : laminate === 'cored throughout'
-  if (cored) return coredSkin({ outerM, coreM, core: 'balsa', innerM, behind: 'bare' })
-  return solidSkin({ thicknessM: place === 'bottom' ? bottomM : sideM, behind: 'bare' })
+  if (cored) return coredSkin({ outerM, coreM, core: 'balsa', innerM, behind })
+  return solidSkin({ thicknessM: place === 'bottom' ? bottomM : sideM, behind })
 }
+
+/** Temperature behind a skin at the start of each hour, °C. @param boatC air in the boat. */
+export const backOf = (boatC: HourlyColumn, behind: Behind): HourlyColumn =>
+  lagged({ column: boatC, lagHours: behindLagHours[behind] })
 
 export type OpenSky = {
   /** Absent where nobody knows where the boat stands: then no sun warms it. */
@@ -76,29 +86,41 @@ export type OpenSkinInput = {
   readonly faces: PlaceFaces
   readonly bowBearing: Pick<NonNullable<Work['place']['bowBearing']>, 'value'> | undefined
   readonly laminate: Laminate
+  /** What stands behind the skin of each place. */
+  readonly behind: BehindOf
 }
 
-/** Skin of one place at the start of each hour, °C; of both sides the colder of the two. */
+/** Skin of one place at the start of each hour, °C; where it has several, as both sides do, the coldest of them. */
 export const openSkin = (place: OpenPlace): Stage<OpenSkinInput, Float64Array> => ({
   name: `skin ${place}`,
-  run: (input) => {
-    if (place !== 'sides') return skinOf(place, input)
-    const starboard = skinOf('starboard', input)
-    return skinOf('port', input).map((skinC, hour) => Math.min(skinC, starboard[hour]!))
-  },
+  run: (input) => leastOf(skinsOf(place, { ...input, absorptance: workedAbsorptance })),
   fresh: true,
 })
 
-/** Skin of one side at the start of each hour, °C. */
-export function skinOf(place: Exclude<OpenPlace, 'sides'>, input: OpenSkinInput): Float64Array {
-  return skinTemperature({ ...skinQuestion(place, input), absorptance: workedAbsorptance })
+/** The skins of a place, °C: of each side that it takes in, and of each thing that stands behind a part of it. */
+export function skinsOf(
+  place: OpenPlace,
+  input: OpenSkinInput & { readonly absorptance: number },
+): readonly Float64Array[] {
+  const sides = place === 'sides' ? (['port', 'starboard'] as const) : [place]
+  return sides.flatMap((side) => {
+    const lit = litPlace(side, input)
+    return behindAt(input.behind, side).map((behind) =>
+      skinTemperature({ ...lit, ...backed(side, input, behind), absorptance: input.absorptance }),
+    )
+  })
 }
 
-/** All that makes the skin of one place as warm as it is, but for its colour. */
-export function skinQuestion(
-  place: Exclude<OpenPlace, 'sides'>,
-  input: OpenSkinInput,
-): Omit<SkinQuestion, 'absorptance'> {
+/** All that makes the skin of one place as warm as it is, but for its colour, where nothing stands behind it. */
+export const skinQuestion = (
+  place: FacedPlace,
+  input: Omit<OpenSkinInput, 'behind'>,
+): Omit<SkinQuestion, 'absorptance'> => ({ ...litPlace(place, input), ...backed(place, input, 'bare') })
+
+function litPlace(
+  place: FacedPlace,
+  input: Omit<OpenSkinInput, 'behind'>,
+): Omit<SkinQuestion, 'absorptance' | 'build' | 'backC'> {
   const { weather, sky } = input
   const faces = facesOf(place, input)
   return {
@@ -108,15 +130,22 @@ export function skinQuestion(
     skyShare: faces.reduce((sum, face) => sum + face.share * skyView(Math.cos(face.tilt)), 0),
     emittance: paintEmittance,
     film: usualFilm,
-    build: buildOf(place, input.laminate),
-    backC: weather.airC,
   }
 }
 
+const backed = (
+  place: FacedPlace,
+  { weather, laminate }: Pick<OpenSkinInput, 'weather' | 'laminate'>,
+  behind: Behind,
+): Pick<SkinQuestion, 'build' | 'backC'> => ({
+  build: buildOf(place, laminate, behind),
+  backC: backOf(weather.airC, behind),
+})
+
 /** Which ways the surface of a place looks over the ground. */
 export const facesOf = (
-  place: Exclude<OpenPlace, 'sides'>,
-  { faces, bowBearing }: OpenSkinInput,
+  place: FacedPlace,
+  { faces, bowBearing }: Pick<OpenSkinInput, 'faces' | 'bowBearing'>,
 ): readonly Face[] =>
   faces[place].map(({ normalAzimuth, tilt, share }) => ({
     bearing: (bowBearing?.value ?? 0) + normalAzimuth,
@@ -127,7 +156,7 @@ export const facesOf = (
 /** Where nobody knows which way the bow points, only the deck has sun: the sides have the sky's light alone. */
 function lightOf(
   place: OpenPlace,
-  { weather, sky, bowBearing }: OpenSkinInput,
+  { weather, sky, bowBearing }: Omit<OpenSkinInput, 'behind'>,
   faces: readonly Face[],
 ): Float64Array {
   if (!sky.light) return new Float64Array(weather.hours)
@@ -142,7 +171,7 @@ export function openSkinNotes({ light }: OpenSky, { bowBearing }: Work['place'])
     code: 'conditions.openSkin',
     severity: 'assumed',
     data: {
-      light: light ? mostOf(light.from) : 'none',
+      light: light ? usualOrigin(light.from) : 'none',
       absorbedShare: workedAbsorptance,
       thicknessMm: 1000 * sideM,
       groundShare: usualAlbedo,
@@ -154,5 +183,5 @@ export function openSkinNotes({ light }: OpenSky, { bowBearing }: Work['place'])
 }
 
 /** What most hours of daylight were worked from. */
-const mostOf = (from: SkyLight['from']): string =>
+const usualOrigin = (from: SkyLight['from']): string =>
   Object.entries(from).reduce((most, one) => (one[1] > most[1] ? one : most))[0]

@@ -6,7 +6,8 @@ import type { Stage } from '../remember.ts'
 import type { MeasuredHull } from '../surfaces.ts'
 import type { OpenPlace } from '../types.ts'
 
-type FacedPlace = Exclude<OpenPlace, 'sides'>
+/** A place that looks one way. */
+export type FacedPlace = Exclude<OpenPlace, 'sides'>
 export type PlaceFaces = Readonly<Record<FacedPlace, readonly FacingShare[]>>
 
 const upright = (normalAzimuth: number): readonly FacingShare[] => [

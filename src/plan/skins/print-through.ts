@@ -1,12 +1,10 @@
 /** Colours that get so hot in the weather at hand that the weave of the laminate may print through their gloss. */
 import {
-  absorptanceOf,
   darkestUnder,
   type HourlySeries,
   hourMs,
   type PrintThrough,
   printThrough,
-  type Shade,
   skinTemperature,
   softening,
 } from '#core/climate'
@@ -16,6 +14,7 @@ import type { Runner, Stage } from '../remember.ts'
 import type { BuildUps, Marks, ResolvedSheet, Surfaces, ZoneArea } from '../types.ts'
 import { type OpenSkinInput, openSky, skinQuestion } from './open-skin.ts'
 import { usualFaces } from './place-faces.ts'
+import { sheetAbsorptance } from './sheet-absorptance.ts'
 import { skinPlaceOf } from './skin-places.ts'
 
 export type PrintThroughInput = {
@@ -62,7 +61,7 @@ const finishesOf: Stage<FinishesInput, Finishes> = {
 function finishOf(zone: ZoneArea, { id, colour, shade }: ResolvedSheet): readonly Finish[] {
   const place = skinPlaceOf({ ...zone, indoors: false }, 'open')
   if (place === 'bottom' || zone.kind === 'boot-top' || zone.kind === 'non-skid') return []
-  const absorptance = absorptanceOf({ colour, shade: shade === '' ? undefined : (shade as Shade) })
+  const absorptance = sheetAbsorptance({ colour, shade })
   if (absorptance === undefined) return []
   const lie = place === 'deck' ? 'deck' : 'side'
   const called = colour === '' ? shade : colour
@@ -79,7 +78,7 @@ type Hottest = PrintThrough & {
 
 type HottestOf = { readonly at: Hottest | undefined }
 
-const hottestOf = ({ lie, absorptance }: Finish): Stage<OpenSkinInput, HottestOf> => ({
+const hottestOf = ({ lie, absorptance }: Finish): Stage<Omit<OpenSkinInput, 'behind'>, HottestOf> => ({
   name: `print-through ${lie} ${absorptance}`,
   run: (input) => {
     const lies = lie === 'deck' ? [0] : quarters

@@ -1,5 +1,6 @@
 /** How warm the skin of a boat under a cloth or a roof is, hour by hour: the same balance as in the open. */
 import {
+  type Behind,
   type HourlySeries,
   heatFromAbove,
   lagged,
@@ -17,9 +18,11 @@ import {
 } from '#core/climate'
 import type { Work } from '#job'
 import type { Stage } from '../remember.ts'
-import { buildOf, type OpenSky, workedAbsorptance } from './open-skin.ts'
+import { type BehindOf, behindAt } from './behind-skins.ts'
+import { backOf, buildOf, type OpenSky, workedAbsorptance } from './open-skin.ts'
+import { leastOf } from './span-of.ts'
 
-export type RoofedSkinInput = {
+type RoofInput = {
   readonly weather: HourlySeries
   /** Air under the roof. */
   readonly inside: HourlySeries
@@ -27,6 +30,8 @@ export type RoofedSkinInput = {
   readonly shelter: Exclude<Shelter, 'open'>
   readonly laminate: Work['boat']['laminate']
 }
+
+export type RoofedSkinInput = RoofInput & { readonly behind: BehindOf }
 
 /**
  * Skin under a roof at the start of each hour, °C. The boat as a whole is told by its level deck or by an upright side,
@@ -37,9 +42,9 @@ export const roofedSkin = (name: 'boat' | 'indoors'): Stage<RoofedSkinInput, Flo
   name: `skin ${name}`,
   run: (input) => {
     const under = underRoof(input)
-    const sideC = skinOf('side', input, under)
-    if (name === 'indoors') return sideC
-    return skinOf('deck', input, under).map((deckC, hour) => Math.min(deckC, sideC[hour]!))
+    const parts = name === 'indoors' ? (['side'] as const) : (['deck', 'side'] as const)
+    const kinds = behindAt(input.behind, name)
+    return leastOf(parts.flatMap((part) => kinds.map((behind) => skinOf(part, input, { ...under, behind }))))
   },
   fresh: true,
 })
@@ -51,7 +56,7 @@ type Under = {
   readonly boatC: Float64Array
 }
 
-function underRoof({ weather, inside, sky, shelter }: RoofedSkinInput): Under {
+function underRoof({ weather, inside, sky, shelter }: RoofInput): Under {
   const roofC = roofTemperature(roofs[shelter], {
     series: weather,
     lightWm2: sky.light?.globalWm2 ?? new Float64Array(weather.hours),
@@ -74,21 +79,28 @@ export type RoofedPartHours = { readonly skinC: Float64Array; readonly lightWm2:
  * Skin and light of each part under a roof, hour by hour. All upright sides are alike, whichever way they look: what light
  * gets in comes from everywhere.
  */
-export function roofedParts(input: RoofedSkinInput): Readonly<Record<RoofedPart, RoofedPartHours>> {
+export function roofedParts(input: RoofInput): Readonly<Record<RoofedPart, RoofedPartHours>> {
   const under = underRoof(input)
-  const of = (part: RoofedPart) => ({ skinC: skinOf(part, input, under), lightWm2: lightOf(part, input) })
+  const of = (part: RoofedPart) => ({
+    skinC: skinOf(part, input, { ...under, behind: 'bare' }),
+    lightWm2: lightOf(part, input),
+  })
   return { deck: of('deck'), side: of('side'), bottom: of('bottom') }
 }
 
 /** No shelter lets the sun itself through, so it is all one which way the side looks. */
-function lightOf(part: RoofedPart, { inside, sky, shelter }: RoofedSkinInput): Float64Array {
+function lightOf(part: RoofedPart, { inside, sky, shelter }: RoofInput): Float64Array {
   const faces = [{ bearing: 0, tilt: looks[part], share: 1 }]
   return sky.light
     ? lightOn(sky.light, { faces, albedo: usualAlbedo, under: shelterLight[shelter] })
     : new Float64Array(inside.hours)
 }
 
-function skinOf(part: RoofedPart, input: RoofedSkinInput, { aboveWm2, boatC }: Under): Float64Array {
+function skinOf(
+  part: RoofedPart,
+  input: RoofInput,
+  { aboveWm2, boatC, behind }: Under & { readonly behind: Behind },
+): Float64Array {
   const { inside, laminate } = input
   return skinTemperature({
     series: inside,
@@ -98,7 +110,7 @@ function skinOf(part: RoofedPart, input: RoofedSkinInput, { aboveWm2, boatC }: U
     absorptance: workedAbsorptance,
     emittance: paintEmittance,
     film: usualFilm,
-    build: buildOf(part === 'side' ? 'port' : part, laminate),
-    backC: boatC,
+    build: buildOf(part === 'side' ? 'port' : part, laminate, behind),
+    backC: backOf(boatC, behind),
   })
 }

@@ -65,7 +65,15 @@ describe('a shelter whose air was logged', () => {
 describe('a logger that is of no use', () => {
   const { latitude, longitude } = work.place
   const found = (given: HourlySeries, change: Partial<ShelterAirInput> = {}) =>
-    shelterAir.run({ weather, logger: given, latitude, longitude, shelter: 'shed', ...change })
+    shelterAir.run({
+      weather,
+      logger: given,
+      latitude,
+      longitude,
+      shelter: 'shed',
+      shed: undefined,
+      ...change,
+    })
   const refused = (code: string, given: HourlySeries, change: Partial<ShelterAirInput> = {}) => {
     const { fitted, notes } = found(given, change)
     expect(fitted).toBeUndefined()

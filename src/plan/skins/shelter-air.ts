@@ -5,17 +5,19 @@ import {
   type HourlySeries,
   isTypicalYear,
   leastFitHours,
+  type Shed,
   type Shelter,
   type ShelterAir,
   type ShelterFit,
   type ShelterMiss,
-  shelterNotes,
+  shelterNote,
   shelters,
   skyLight,
 } from '#core/climate'
 import type { Note } from '#core/note'
 import type { Work } from '#job'
-import type { Stage } from '../remember.ts'
+import type { Runner, Stage } from '../remember.ts'
+import { shedOver } from './shed-hours.ts'
 
 export type ShelterAirInput = {
   readonly latitude: Work['place']['latitude'] | undefined
@@ -24,6 +26,8 @@ export type ShelterAirInput = {
   /** As it was given, not what goes on behind it: the hours of a typical year are none that a logger could have read. */
   readonly weather: HourlySeries | undefined
   readonly logger: HourlySeries | undefined
+  /** Heater, doors and floor over the hours of that weather. */
+  readonly shed: Shed | undefined
 }
 
 export type KnownAir = {
@@ -35,10 +39,10 @@ export type KnownAir = {
 /** With a logger the shelter is fitted, or a note says why it is not. */
 export const shelterAir: Stage<ShelterAirInput, KnownAir> = {
   name: 'shelter air',
-  run: ({ weather, logger, shelter, latitude, longitude }) => {
+  run: ({ weather, logger, shelter, shed, latitude, longitude }) => {
     // A boat in the open has a skin with notes of its own.
     if (shelter === 'open') return { notes: logger ? [left('climate.loggerInOpen')] : [] }
-    const assumed = shelterNotes(shelter)
+    const assumed = [shelterNote(shelter)]
     if (!logger || !weather) return { notes: assumed }
     if (isTypicalYear(weather)) return { notes: [...assumed, left('climate.loggerTypicalYear')] }
     const place = latitude && longitude && { latitude: latitude.value, longitude: longitude.value }
@@ -46,12 +50,27 @@ export const shelterAir: Stage<ShelterAirInput, KnownAir> = {
       series: weather,
       sunWm2: place && skyLight({ series: weather, place }).globalWm2,
       logger,
+      shed,
       assumed: assumedAir(shelter),
     })
     if (fit.kind !== 'fitted') return { notes: [...assumed, refusal(fit)] }
-    const [, ...others] = assumed
-    return { fitted: fit.air, notes: [fittedNote(fit, shelter), ...others] }
+    return { fitted: fit.air, notes: [fittedNote(fit, shelter)] }
   },
+}
+
+/** By the weather and the logger of a job. */
+export function knownAirOf(
+  run: Runner,
+  of: {
+    readonly weather?: HourlySeries | undefined
+    readonly logger?: HourlySeries | undefined
+    readonly work: Pick<Work, 'place' | 'shed' | 'boat'>
+  },
+): KnownAir {
+  const { weather, logger, work } = of
+  const { latitude, longitude, shelter } = work.place
+  const shed = weather && logger ? shedOver(run, { name: 'logged', weather, work }) : undefined
+  return run(shelterAir, { weather, logger, latitude, longitude, shelter, shed })
 }
 
 const left = (code: string, data: Note['data'] = {}): Note => ({ code, severity: 'notice', data })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { type FigureRef, type Plan, partsIn, plan, type Term, tellWay, valueIn, type WayPart } from '#plan'
+import { type FigureRef, type Plan, partsIn, plan, type Term, valueIn, type WayPart } from '#plan'
 import {
   answeredRaw,
   planInput,
@@ -7,6 +7,7 @@ import {
   sampleInput,
   sampleWeather,
 } from '../../../test/support/samples.ts'
+import { tellWay } from './index.ts'
 
 type Shown = readonly [ref: FigureRef, value: number]
 

@@ -12,12 +12,12 @@ const speaker = {
   other: createWords({ locale: 'en-GB', system: 'us' }),
   currency: 'EUR',
 }
-const wayOf = (ref: FigureRef) => {
-  const way = tellWay({ ...input, plan: made }, ref)
+const wayOf = async (ref: FigureRef) => {
+  const way = await tellWay({ ...input, plan: made }, ref)
   if (!way) throw new Error(`way: none, got ${JSON.stringify(ref)}`)
   return way
 }
-const told = (ref: FigureRef) => sayWay(wayOf(ref), speaker)
+const told = async (ref: FigureRef) => sayWay(await wayOf(ref), speaker)
 const plain = (text: string | undefined): string => (text ?? '').replaceAll(/[\u00a0\u2009\u202f]/g, ' ')
 
 const every: readonly FigureRef[] = [
@@ -43,35 +43,34 @@ const every: readonly FigureRef[] = [
 ]
 
 describe('a way', () => {
-  it('fills the figures of the walkthrough into its formula, in both systems of units', () => {
-    const gloss = told({ kind: 'layer litres', layer: 'deck-gloss', zones: ['side-decks'] })
+  it('fills the figures of the walkthrough into its formula, in both systems of units', async () => {
+    const gloss = await told({ kind: 'layer litres', layer: 'deck-gloss', zones: ['side-decks'] })
     expect(plain(gloss.formula)).toBe('2.02 m² × 2 ÷ 14 m²/L')
     expect(plain(gloss.other)).toBe('9.74 fl oz')
     expect(gloss.parts?.map(({ label }) => label)).toContain('Coats')
-    const area = told({ kind: 'zone area', zone: 'side-decks' })
+    const area = await told({ kind: 'zone area', zone: 'side-decks' })
     expect(plain(area.formula)).toBe('2 × 3.6 m × 280 mm')
-    const fairing = told({ kind: 'layer litres', layer: 'fair-deck', zones: ['cockpit-sole'] })
+    const fairing = await told({ kind: 'layer litres', layer: 'fair-deck', zones: ['cockpit-sole'] })
     const spread = fairing.parts?.find(({ label }) => label.startsWith(labelOf('wayPart.spread')))
     expect(plain(spread?.formula)).toBe('100 % × (1 − 10 %) ÷ 1 mm')
   })
 
-  it('has a word for every part, and says where each was read', () => {
-    const parts = every.flatMap((ref) => allParts([wayOf(ref).figure, ...wayOf(ref).parts]))
+  it('has a word for every part, and says where each was read', async () => {
+    const ways = await Promise.all(every.map(wayOf))
+    const parts = ways.flatMap((way) => allParts([way.figure, ...way.parts]))
     const names = [...new Set(parts.map(({ name }) => name))]
     expect(names.length).toBeGreaterThan(40)
     for (const part of parts) expect(partLabel(part)).not.toMatch(/wayPart|[a-z][A-Z]|^[a-z]+\./)
     for (const name of names) expect(labelOf(`wayPart.${name}`), name).toMatch(/^[A-Z]/)
-    const solids = told({ kind: 'layer litres', layer: 'fair-deck', zones: ['cockpit-sole'] }).parts?.find(
-      ({ label }) => label.startsWith(labelOf('wayPart.solids')),
-    )
+    const fairing = await told({ kind: 'layer litres', layer: 'fair-deck', zones: ['cockpit-sole'] })
+    const solids = fairing.parts?.find(({ label }) => label.startsWith(labelOf('wayPart.solids')))
     expect(solids).toMatchObject({ certainty: 'assumed', source: labelOf('waySource.assumed') })
   })
 
-  it('points at the cells of its guesses, worst first', () => {
-    const open = unsureParts(
-      wayOf({ kind: 'layer litres', layer: 'fair-deck', zones: ['cockpit-sole'] }).parts,
-    )
+  it('points at the cells of its guesses, worst first', async () => {
+    const fairing = await wayOf({ kind: 'layer litres', layer: 'fair-deck', zones: ['cockpit-sole'] })
+    const open = unsureParts(fairing.parts)
     expect(open[0]).toMatchObject({ certainty: 'assumed', at: { section: 'sheets', key: 'volumeSolids' } })
-    expect(unsureParts(wayOf({ kind: 'money sum', of: 'total' }).parts)).toEqual([])
+    expect(unsureParts((await wayOf({ kind: 'money sum', of: 'total' })).parts)).toEqual([])
   })
 })

@@ -35,8 +35,11 @@ export type PlanDesk = {
   readonly setEntries: (entries: Entries) => void
   readonly setWeather: (hash: string, bytes: Uint8Array) => void
   readonly plan: (turn: { readonly turn: number; readonly nowMs: number }) => PlannedMessage
-  readonly answer: (question: Question) => Answers[keyof Answers]
+  /** Some answers need code that comes when they are first asked for. */
+  readonly answer: (question: Question) => Answer | Promise<Answer>
 }
+
+type Answer = Answers[keyof Answers]
 
 export type DeskOptions = { readonly app: string; readonly seed: number; readonly clockMs: () => number }
 

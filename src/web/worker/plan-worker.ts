@@ -20,7 +20,7 @@ port.onmessage = ({ data }) => {
     case 'plan':
       return port.postMessage(planned(data))
     case 'ask':
-      return port.postMessage(answered(data))
+      return void answered(data).then((message) => port.postMessage(message))
   }
 }
 
@@ -32,9 +32,9 @@ function planned({ turn, nowMs }: Extract<ToWorker, { readonly kind: 'plan' }>):
   }
 }
 
-function answered({ ask, question }: Extract<ToWorker, { readonly kind: 'ask' }>): FromWorker {
+async function answered({ ask, question }: Extract<ToWorker, { readonly kind: 'ask' }>): Promise<FromWorker> {
   try {
-    return { kind: 'answer', ask, answer: desk.answer(question) }
+    return { kind: 'answer', ask, answer: await desk.answer(question) }
   } catch (error) {
     return { kind: 'answer', ask, fault: textOf(error) }
   }

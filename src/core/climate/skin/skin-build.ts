@@ -1,7 +1,7 @@
 /** What a skin is made of, as heat sees it: how much it stores and how well it lets through. */
 
-/** What stands behind the skin. */
-export type Behind = 'bare' | 'foam' | 'closed'
+/** What stands behind the skin; `closed` lets no heat through. */
+export type Behind = 'bare' | 'foam' | 'tank' | 'engine' | 'closed'
 
 export type SkinBuild = {
   /** Heat stored in what follows the weather, J/(m² K). */
@@ -34,13 +34,28 @@ export const cores: Readonly<Record<CoreKind, Material>> = {
 }
 
 /**
- * m² K/W from the inner face to the air inside: 0.13 bare, of EN ISO 6946 for level flow, from memory; 20 mm of foam
- * more under a lining, assumed; none passes where it is `closed`, the bound on both sides.
+ * m² K/W from the inner face to what is behind it: 0.13 to air, of EN ISO 6946 for level flow, and 0.11 over the 5 mm of still
+ * air before a tank, both from memory; 20 mm of foam more under a lining, assumed; none passes where it is `closed`, the
+ * bound on both sides.
  */
 const behindResistance: Readonly<Record<Behind, number>> = {
   bare: 0.13,
   foam: 0.13 + 0.02 / cores.foam.conducts,
+  tank: 0.11,
+  engine: 0.13,
   closed: Number.POSITIVE_INFINITY,
+}
+
+/**
+ * Time constant with which what is behind the skin follows the air in the boat, h. Assumed: 200 L of diesel, 340 kJ/K, behind
+ * 3 to 4 m² that let 1.3 W/(m² K) through all told; an engine of 150 kg, 70 kJ/K, and its beds in a closed compartment.
+ */
+export const behindLagHours: Readonly<Record<Behind, number>> = {
+  bare: 0,
+  foam: 0,
+  tank: 20,
+  engine: 8,
+  closed: 0,
 }
 
 /** A single laminate, m thick: it stores with its whole mass. */

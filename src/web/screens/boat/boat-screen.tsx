@@ -122,7 +122,7 @@ export const BoatScreen = ({ view, head, block }: ScreenProps) => {
           <Collection
             view={view}
             place={zones}
-            keys={['name', 'kind', 'side', 'area', 'existing', 'solventRub', 'texture']}
+            keys={['name', 'kind', 'side', 'area', 'existing', 'solventRub', 'texture', 'behind']}
             fresh={{ name: labelOf('boat.newZone'), kind: 'foredeck', existing: 'unknown' }}
             add={labelOf('boat.addZone')}
             open={chosen}

@@ -40,6 +40,7 @@ import { Turn } from './turn.tsx'
 import { UprightChart } from './upright-chart.tsx'
 import { usePrinting } from './use-printing.ts'
 import { WeatherTable } from './weather-table.tsx'
+import { WhereSheStands } from './where-she-stands.tsx'
 import { WhyHere } from './why-here.tsx'
 import { ZoneChart } from './zone-chart.tsx'
 
@@ -79,7 +80,8 @@ export const DaysScreen = (props: ScreenProps) => {
       )}
       <div className="days-parts off-paper">
         <GiveWeather view={view} />
-        {plan ? <GiveLogger view={view} plan={plan} /> : null}
+        {plan ? <WhereSheStands view={view} plan={plan} /> : null}
+        {plan ? <GiveLogger view={view} /> : null}
         <Crew view={view} />
       </div>
       {reading ? (

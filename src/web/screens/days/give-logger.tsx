@@ -1,15 +1,12 @@
-/** What a logger under the shelter told of it, and the way to give its file. */
+/** The way to give the file of a logger that hung under the shelter. */
 import { labelOf } from '#words'
 import { cellOf, type JobView } from '../../job/job-view.ts'
 import { Part } from '../../parts/index.ts'
-import type { ShownPlan } from '../../worker/messages.ts'
 import { FileButton } from '../file-button.tsx'
 import { DropFiles } from '../jobs/drop-files.tsx'
 import { Taking, useTakeRows } from './take-rows.tsx'
 
-const codes = /^climate\.(shelter|logger|heat|floor)/
-
-export const GiveLogger = ({ view, plan }: { readonly view: JobView; readonly plan: ShownPlan }) => {
+export const GiveLogger = ({ view }: { readonly view: JobView }) => {
   const { words, readOnly } = view
   const taking = useTakeRows(view, view.giveLogger)
   const file = cellOf(view, { part: 'work', section: 'weather', key: 'logger' })
@@ -23,13 +20,6 @@ export const GiveLogger = ({ view, plan }: { readonly view: JobView; readonly pl
     >
       <Part title={labelOf('daysScreen.logger')}>
         {file === '' ? null : <p>{words.sentence('daysscreen.loggerIs', { name: file })}</p>}
-        {plan.conditions.notes
-          .filter(({ code }) => codes.test(code))
-          .map(({ code, data }) => (
-            <p key={code} className="give-weather-say">
-              {words.sentence(code, data)}
-            </p>
-          ))}
         {file === '' ? <p className="give-weather-say">{words.sentence('daysscreen.loggerSay')}</p> : null}
         <FileButton
           label={labelOf('daysScreen.giveLogger')}

@@ -71,7 +71,7 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
       ...byOf(words, 'missedK', Math.max(leastC - coldest, warmest - mostC)),
       so: so(coldest >= leastC && warmest <= mostC, during.all),
     },
-    skinRow(words, sheet, during),
+    skinRow(words, { sheet, hours }, during),
     {
       id: 'humidity',
       limit: labelOf('daysScreen.humidityLimit'),
@@ -97,14 +97,15 @@ export function hourRows({ view, plan, hours, of }: HourRowsInput): readonly Lim
   ]
 }
 
-/** The surface itself: cold by its coldest hour and side, hot by its warmest. */
+/** The surface itself: cold by its coldest hour and side, hot by its warmest, in the colour of the product. */
 function skinRow(
   words: JobView['words'],
-  sheet: ShownPlan['buildUps']['sheets'][number],
+  { sheet, hours }: { readonly sheet: ShownPlan['buildUps']['sheets'][number]; readonly hours: ShownHours },
   { known, all }: ReturnType<typeof airOver>,
 ): LimitRow {
   const coldest = Math.min(...known.map(({ surfaceC }) => surfaceC))
-  const warmest = Math.max(...known.map(({ warmestC }) => warmestC))
+  const inColour = (minute: number) => hours.warmestC?.[Math.floor((minute - hours.firstMinute) / 60)]
+  const warmest = Math.max(...known.map(({ minute, warmestC }) => inColour(minute) ?? warmestC))
   const { skinLeastC, skinCoolC, skinWarmC, skinMostC } = skinLimits({
     airLeastC: sheet.airLeastC.value,
     airMostC: sheet.airMostC.value,
@@ -114,7 +115,7 @@ function skinRow(
   const lost = coldest < skinLeastC || warmest > skinMostC
   return {
     id: 'skin',
-    limit: labelOf('daysScreen.skinLimit'),
+    limit: labelOf(hours.warmestC ? 'daysScreen.skinInColour' : 'daysScreen.skinLimit'),
     had:
       coldest === warmest
         ? words.figure('surfaceC', coldest)
