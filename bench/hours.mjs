@@ -5,13 +5,15 @@
 //     npm run build && node bench/hours.mjs [--gate] [--json] [--rounds N]
 
 import {
+  airAhead,
   airUnder,
   beamOnFaces,
   commonLimits,
   daylight,
+  hoursForSheet,
   lightLimits,
   lightOn,
-  paintableHours,
+  placeAhead,
   shelterLight,
   skinLimits,
   skinTemperature,
@@ -27,10 +29,10 @@ import { measurePair, table } from './harness.mjs'
 import { facesOf, place, series } from './made-year.mjs'
 
 /**
- * Most calibration loops that the year may take: it takes some 150, or 13 times the skins alone; twice as many
+ * Most calibration loops that the year may take: it takes some 130, or 10 times the skins alone; up to twice as many
  * where other work shares the machine.
  */
-const most = 300
+const most = 240
 const zones = 12
 const products = 6
 const mostHoursAfter = 48
@@ -70,7 +72,9 @@ function year() {
     pastStopHours: toSunsetHours.map((left) => usualStopHours - left),
     eveningEffect: 'risky',
   })
+  const air = airAhead({ series: inside, limits: { ...commonLimits, openToSky: true } })
   for (const { surfaceC, beamWm2 } of skins()) {
+    const ahead = placeAhead(air, { surfaceC, beamWm2, light })
     for (let product = 0; product < products; product += 1) {
       const clock = cureTable([
         { airC: 10, hours: 10 + product },
@@ -78,17 +82,14 @@ function year() {
         { airC: 30, hours: 2 + product },
       ])
       const hoursAfter = hoursToRun({ table: clock, airC: inside.airC, most: mostHoursAfter })
-      const air = { airLeastC: 5 + product, airMostC: 30 + product }
-      const limits = {
-        ...commonLimits,
-        ...air,
-        ...skinLimits(air),
+      const airC = { airLeastC: 5 + product, airMostC: 30 + product }
+      const sheet = {
+        ...airC,
+        ...skinLimits(airC),
         humidityMost: 0.75 + product / 50,
         hoursAfter,
-        openToSky: true,
       }
-      const asked = { series: inside, surfaceC, beamWm2, light, limits }
-      for (const { verdict } of paintableHours(asked)) counts[verdict] += 1
+      for (const { verdict } of hoursForSheet(ahead, sheet)) counts[verdict] += 1
     }
   }
   // A year in which every hour has the same verdict would measure little.

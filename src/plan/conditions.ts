@@ -1,15 +1,19 @@
 /** Which hours each kind of place can take which product, from the weather at hand. */
 import {
+  airAhead,
   airUnder,
   commonLimits,
   dewPoint,
+  type HourlyColumn,
   type HourlySeries,
   hourMs,
+  hoursForSheet,
   type LightLimits,
-  type PaintLimits,
-  paintableHours,
+  type PlaceAhead,
+  placeAhead,
   type Readings,
   type Shed,
+  type SheetLimits,
   type Shelter,
   type ShelterAir,
   shelters,
@@ -108,9 +112,11 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
   const light = lightOver(run, { weather, place })
   const zones = questions.map((question) => {
     const air = airs.find((one) => one.place === question.place)!
-    const { place: at, absorptance } = question
+    const { place: at, absorptance, dewMarginK } = question
     const darkC = absorptance > workedAbsorptance ? skin.inColour(at, absorptance) : undefined
-    return run(hoursStage(question.key), { question, air, light: light(air), darkC })
+    const asked = { air, light: light(air), dewMarginK, darkC }
+    const ahead = run(aheadStage(at, { dewMarginK, absorptance }), asked)
+    return run(hoursStage(question.key), { question, air, ahead, warmestC: darkC && ahead.warmestC })
   })
   return run(conditions, {
     weather,
@@ -406,28 +412,48 @@ function airHours(key: SkinPlace, air: Omit<PlaceAir, 'place' | 'hours' | 'read'
 const dewOf = (airC: number, humidityShare: number): number =>
   Number.isNaN(airC + humidityShare) ? Number.NaN : dewPoint({ airC, humidityShare })
 
-type HoursInput = {
-  readonly question: Question
+type AheadInput = {
   readonly air: PlaceAir
   readonly light: LightLimits
+  readonly dewMarginK: number
   /** The warmest skin in the colour of the product, where it is darker than what it goes on. */
   readonly darkC: Float64Array | undefined
 }
 
-const hoursStage = (key: string): Stage<HoursInput, ZoneHours> => ({
-  name: `conditions hours ${key}`,
-  run: ({ question, air, light, darkC }) => {
-    const warmestC = darkC && withSkinShifts(darkC, { series: air.inside, shifts: air.read.shifts })
-    const after = hoursAfter(question, air.inside)
-    const limits = limitsOf(question, air, after)
-    const judged = paintableHours({
-      series: air.inside,
-      surfaceC: air.surfaceC,
-      ...air.sun,
+/** What all products with the same dew margin, and as dark, share at a place. */
+const aheadStage = (
+  place: SkinPlace,
+  { dewMarginK, absorptance }: Pick<Question, 'dewMarginK' | 'absorptance'>,
+): Stage<AheadInput, PlaceAhead> => ({
+  name: `conditions ahead ${place} ${dewMarginK} ${absorptance}`,
+  run: ({ air, light, darkC }) => {
+    const { inside, read, surfaceC, sun, shelter } = air
+    const { openToSky } = shelters[shelter]
+    const limits = { ...commonLimits, dewMarginK, openToSky }
+    const warmestC = darkC && withSkinShifts(darkC, { series: inside, shifts: read.shifts })
+    return placeAhead(airAhead({ series: inside, limits }), {
+      surfaceC,
+      ...sun,
       ...(warmestC ? { warmestC } : {}),
       light,
-      limits,
     })
+  },
+  fresh: true,
+})
+
+type HoursInput = {
+  readonly question: Question
+  readonly air: PlaceAir
+  readonly ahead: PlaceAhead
+  /** Of a product in a dark colour, as in its hours. */
+  readonly warmestC: HourlyColumn | undefined
+}
+
+const hoursStage = (key: string): Stage<HoursInput, ZoneHours> => ({
+  name: `conditions hours ${key}`,
+  run: ({ question, air, ahead, warmestC }) => {
+    const after = hoursAfter(question, air.inside)
+    const judged = hoursForSheet(ahead, limitsOf(question, after))
     return {
       key,
       sheet: question.sheet,
@@ -442,8 +468,7 @@ const hoursStage = (key: string): Stage<HoursInput, ZoneHours> => ({
   fresh: true,
 })
 
-const limitsOf = (question: Question, air: PlaceAir, after: readonly number[]): PaintLimits => ({
-  ...commonLimits,
+const limitsOf = (question: Question, after: readonly number[]): SheetLimits => ({
   airLeastC: question.airLeastC,
   airMostC: question.airMostC,
   skinLeastC: question.skinLeastC,
@@ -451,9 +476,7 @@ const limitsOf = (question: Question, air: PlaceAir, after: readonly number[]): 
   skinWarmC: question.skinWarmC,
   skinMostC: question.skinMostC,
   humidityMost: question.humidityMost,
-  dewMarginK: question.dewMarginK,
   hoursAfter: after,
-  openToSky: shelters[air.shelter].openToSky,
 })
 
 /** Longest that dew is looked for after a coat; past two days a forecast says little. */

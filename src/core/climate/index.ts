@@ -1,4 +1,6 @@
 /** Air, dew and sun at a place and an hour; which hours take a coat. */
+export type { AirAhead } from './air-ahead.ts'
+export { airAhead } from './air-ahead.ts'
 export type { CompletedForecast } from './beyond/complete-forecast.ts'
 export { completeForecast } from './beyond/complete-forecast.ts'
 export { distanceM } from './beyond/distance.ts'
@@ -29,10 +31,20 @@ export type { LightLimits, LightQuestion } from './light-limits.ts'
 export { lightLimits } from './light-limits.ts'
 export { limitNote } from './limit-note.ts'
 export { hourOfYear, hoursOfYear, isTypicalYear, laidFrom, overDates } from './over-dates.ts'
-export type { FailingLimit, HourVerdict, Limit, PaintLimits, Verdict } from './paint-limits.ts'
+export type {
+  FailingLimit,
+  HourVerdict,
+  Limit,
+  PaintLimits,
+  PlaceLimits,
+  SheetLimits,
+  Verdict,
+} from './paint-limits.ts'
 export { commonLimits, limitUnits, skinAllowanceK, skinLimits, usualStopHours } from './paint-limits.ts'
-export type { PaintQuestion } from './paintable.ts'
-export { paintableHours } from './paintable.ts'
+export type { PaintAir, PaintPlace, PaintQuestion, PaintSkin } from './paint-place.ts'
+export { hoursForSheet, paintableHours } from './paintable.ts'
+export type { PlaceAhead } from './place-ahead.ts'
+export { placeAhead } from './place-ahead.ts'
 export type { Run } from './runs-of.ts'
 export { runsOf } from './runs-of.ts'
 export type { Gap, HourlyColumn, HourlySeries, OptionalColumn } from './series.ts'

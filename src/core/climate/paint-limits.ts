@@ -36,6 +36,22 @@ export type PaintLimits = {
   readonly dryMarginK: number
 }
 
+/** Limits that a sheet sets by itself. */
+export type SheetLimits = Pick<
+  PaintLimits,
+  | 'airLeastC'
+  | 'airMostC'
+  | 'skinLeastC'
+  | 'skinMostC'
+  | 'skinCoolC'
+  | 'skinWarmC'
+  | 'humidityMost'
+  | 'hoursAfter'
+>
+
+/** Limits that sheets at a place mostly share. */
+export type PlaceLimits = Omit<PaintLimits, keyof SheetLimits>
+
 /**
  * What holds for every sheet unless it says otherwise. Dew margin 3 K: ISO 8502-4. Highest humidity 85 %:
  * commercial data sheets. Wind for gloss 4 and 6 m/s, chance of rain 20 and 50 %, an hour dry at 3 K after a

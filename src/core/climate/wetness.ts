@@ -1,5 +1,5 @@
 /** Whether a surface is still wet from dew or rain: after it was wet it must first dry. */
-import type { PaintLimits } from './paint-limits.ts'
+import type { PlaceLimits } from './paint-limits.ts'
 import { limitRounding } from './paint-limits.ts'
 import type { HourlySeries } from './series.ts'
 import { valueAt } from './series.ts'
@@ -23,7 +23,7 @@ export type Wetness = {
 export function wetness(at: {
   readonly series: HourlySeries
   readonly marginK: Float64Array
-  readonly limits: PaintLimits
+  readonly limits: PlaceLimits
 }): readonly (Wetness | undefined)[] {
   const { dryHours } = at.limits
   const wet: (Wetness | undefined)[] = []
@@ -40,7 +40,7 @@ const perhapsWet: Wetness = { certain: false, dryHours: 0 }
 
 /** State at the end of an hour. */
 function after(
-  at: { readonly series: HourlySeries; readonly marginK: Float64Array; readonly limits: PaintLimits },
+  at: { readonly series: HourlySeries; readonly marginK: Float64Array; readonly limits: PlaceLimits },
   step: { readonly hour: number; readonly before: Wetness | undefined },
 ): Wetness | undefined {
   const { series, marginK, limits } = at

@@ -1,6 +1,6 @@
 /** For every hour of a series at once, how long a clock that starts at its end takes: one pass, not one search each. */
 import type { CureTable } from './cure-table.ts'
-import { hoursAt } from './hours-at.ts'
+import { foundAt, hoursOf } from './hours-at.ts'
 
 /**
  * Whole hours a clock of a least time takes from the end of each hour on, at the temperatures that follow.
@@ -17,17 +17,20 @@ export function hoursToRun(clock: {
   const { table, airC, most } = clock
   const done = new Float64Array(airC.length + 1)
   for (let hour = 0; hour < airC.length; hour++) {
-    const share = Number.isNaN(airC[hour]!) ? 0 : 1 / hoursAt(table, airC[hour]!, 'least').hours
-    done[hour + 1] = done[hour]! + share
+    done[hour + 1] = done[hour]! + shareAt(table, airC[hour]!)
   }
-  const hours: number[] = []
+  const hours = new Array<number>(airC.length)
   let end = 1
   for (let hour = 0; hour < airC.length; hour++) {
     end = Math.max(end, hour + 1)
     // Less than this short of full is full: sums of shares are not exact.
     while (end < airC.length && done[end]! - done[hour + 1]! < 1 - 1e-9) end++
     const full = done[end]! - done[hour + 1]! >= 1 - 1e-9
-    hours.push(Math.min(most, full ? end - hour - 1 : most))
+    hours[hour] = Math.min(most, full ? end - hour - 1 : most)
   }
   return hours
+}
+
+function shareAt(table: CureTable, airC: number): number {
+  return Number.isNaN(airC) ? 0 : 1 / hoursOf({ table, sense: 'least' }, airC, foundAt(table, airC))
 }
