@@ -2,7 +2,7 @@
 import type { StepText } from './describe-step.ts'
 import type { MadeHour } from './make-hour.ts'
 
-/** In the order of how little it asks for; the caution stands beside every heater. */
+/** In the order of how little it asks for. Whoever shows heat shows `heatCaution` too, once for all that is shown. */
 export function describeMadeHour({ under, heat, grade }: MadeHour, timeZone: string): readonly StepText[] {
   const at = (minute: number) => ({ fromAtMs: minute * 60_000, timeZone })
   const lines: readonly StepText[] = [
@@ -15,10 +15,13 @@ export function describeMadeHour({ under, heat, grade }: MadeHour, timeZone: str
           },
         ]
       : []),
-    ...(heat ? [heatLine(heat, at(heat.minute)), { code: 'make.heatCaution', data: {} }] : []),
+    ...(heat ? [heatLine(heat, at(heat.minute))] : []),
   ]
   return lines.length > 0 ? lines : [{ code: 'make.nothing', data: {} }]
 }
+
+/** What holds for every heater. */
+export const heatCaution: StepText = { code: 'make.heatCaution', data: {} }
 
 function heatLine({ riseK, tent }: NonNullable<MadeHour['heat']>, at: StepText['data']): StepText {
   if (!tent) return { code: 'make.rise', data: { riseK, ...at } }

@@ -1,6 +1,6 @@
 /** The road a job travels: from the document to days, stores, money and cautions. */
 
-export { limitNote, skinLimits } from '#core/climate'
+export { limitNote, readingFadesHours, skinLimits } from '#core/climate'
 export {
   type SuggestInput,
   type Suggestions,
@@ -10,7 +10,7 @@ export {
 } from './bonds/suggest-for.ts'
 export { weakest } from './certainty.ts'
 export { hasDeckShape } from './deck-shapes.ts'
-export { describeMadeHour } from './describe-made-hour.ts'
+export { describeMadeHour, heatCaution } from './describe-made-hour.ts'
 export { describeStep, type StepText } from './describe-step.ts'
 export { type BehindSpread, type HourOrigin, type HourSpread, originOf } from './horizon/behind-spread.ts'
 export { type LikeDays, likeDaysOf, likeDaysOfWork } from './horizon/like-days.ts'

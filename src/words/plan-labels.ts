@@ -18,6 +18,7 @@ const headings: Readonly<Record<string, string>> = {
   'heading.changes': 'Change orders',
   'heading.cautions': 'Cautions',
   'heading.notes': 'Notes',
+  'heading.heat': 'Where heat is used',
   'heading.shelter': 'Air under the shelter',
   'heading.papers': 'Papers',
   'heading.how': 'How it is worked out',

@@ -29,6 +29,8 @@ export const todayScreenWords: Readonly<Record<string, string>> = {
   'todayscreen.ahead': 'That is still to come.',
   'todayscreen.readingWrong': 'Write it like 18 °C or 64 °F.',
   'todayscreen.humidityWrong': 'Write it like 65 %.',
+  'todayscreen.readingShifts':
+    'What you keep shifts the hours after it on Days, less from hour to hour, until nothing is left after {fadeHours}: air and humidity the air and its dew point, the skin the side it was read on.',
   'todayscreen.dewAsks':
     'Air and humidity give the dew point; the skin must lie at least {limitK} over it before anything is put on.',
   'todayscreen.dewNoSkin':

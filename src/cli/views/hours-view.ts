@@ -2,6 +2,7 @@
 import {
   type BehindSpread,
   describeMadeHour,
+  heatCaution,
   hourMaker,
   likeDaysOf,
   limitNote,
@@ -22,11 +23,20 @@ const shelterLines = (plan: Plan, words: Words): readonly string[] =>
     words.label('heading.shelter'),
     plan.conditions.notes
       .filter(({ code }) => shelterCodes.test(code))
-      .flatMap(({ code, data }) => wrap(words.sentence(code, data), '  ')),
+      .flatMap(({ code, severity, data }) => {
+        const signal = severity === 'danger' || severity === 'notice'
+        const said = words.sentence(code, data)
+        return wrap(signal ? `${words.label(`severity.${severity}`)}: ${said}` : said, '  ')
+      }),
   )
 
 export function hoursLines(plan: Plan, words: Words, made: WouldMake): readonly string[] {
-  return [...horizonLines(plan, words), ...zoneLines(plan, words, made), ...shelterLines(plan, words)]
+  return [
+    ...horizonLines(plan, words),
+    ...zoneLines(plan, words, made),
+    ...cautionLines(made, words),
+    ...shelterLines(plan, words),
+  ]
 }
 
 /** What would make an hour, by the key of the hours that have none. */
@@ -98,6 +108,12 @@ const madeLines = ({ days }: Plan, made: MadeHour | undefined, words: Words): re
           wrap(words.sentence(code, data), '  '),
         ),
       ]
+    : []
+
+/** Once, however many products heat would help. */
+const cautionLines = (made: WouldMake, words: Words): readonly string[] =>
+  [...made.values()].some(({ heat }) => heat)
+    ? section(words.label('heading.heat'), wrap(words.sentence(heatCaution.code, heatCaution.data), '  '))
     : []
 
 /** Of a run behind the horizon, its least sure and its surest hour. */

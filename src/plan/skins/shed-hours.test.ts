@@ -68,7 +68,7 @@ describe('a shed that is kept warm', () => {
   it('that is too small a heater for is judged by what it reaches, and says so', () => {
     const small = heated({ ...size, heatTo: '16 °C', heaterPower: '5 kW' })
     const { data, severity } = noteOf(small, 'climate.heaterSmall')!
-    expect(severity).toBe('caution')
+    expect(severity).toBe('notice')
     const coldest = boatOf(small).airC.indexOf(Math.min(...boatOf(small).airC))
     expect(data.coldestC).toBe(boatOf(small).airC[coldest])
     expect(data.coldestAtMs).toBe((boatOf(small).firstMinute + 60 * coldest) * 60_000)
@@ -96,7 +96,8 @@ describe('water in the air of a shed', () => {
     const dry = heated({ ...size, heatTo: '16 °C' })
     const flame = heated({ ...size, heatTo: '16 °C' }, 'unvented flame')
     const { data, severity } = noteOf(flame, 'climate.flameWater')!
-    expect(severity).toBe('caution')
+    // Trade rule 8: an open flame near solvent, styrene or uncured epoxy is DANGER.
+    expect(severity).toBe('danger')
     expect(data.riseK).toBeGreaterThan(3)
     expect(boatOf(flame).airC).toEqual(boatOf(dry).airC)
     boatOf(flame).dewC.forEach((dewC, hour) => {

@@ -117,7 +117,7 @@ function heatNotes(
       : [
           {
             code: 'climate.heaterSmall',
-            severity: 'caution',
+            severity: 'notice',
             data: {
               mostKw: heater.mostW / 1000,
               shortHours: short.length,
@@ -150,7 +150,7 @@ function waterNotes(shed: Shed, worked: ShedAir, under: (shed: Shed) => ShedAir)
       ? [
           {
             code: 'climate.flameWater',
-            severity: 'caution',
+            severity: 'danger',
             data: {
               waterL: most * 3600 * heater.waterKgJ,
               riseK: liftOver({ ...shed, heater: { ...heater, waterKgJ: 0 } }),

@@ -7,6 +7,7 @@ describe('a bare number', () => {
     expect(withUnit('60', unitHint({ dimension: 'length', scale: 'film' }, 'metric'))).toBe('60 µm')
     expect(withUnit('3', unitHint({ dimension: 'length', scale: 'hand' }, 'us'))).toBe('3 in')
     expect(withUnit('20', unitHint({ dimension: 'length' }, 'us'))).toBe('20 ft')
+    expect(withUnit('12', unitHint({ dimension: 'power' }, 'metric'))).toBe('12 kW')
   })
 
   it('is left as it is where a unit was written, and where the box shows none', () => {

@@ -16,6 +16,7 @@ const hints: Readonly<Partial<Record<Dimension, readonly [metric: string, us: st
   time: ['h', 'h'],
   angle: ['°', '°'],
   speed: ['m/s', 'kn'],
+  power: ['kW', 'BTU/h'],
 }
 
 const small = { film: ['µm', 'mil'], hand: ['mm', 'in'], solvent: ['g/L', 'lb/gal'] } as const

@@ -1,8 +1,9 @@
 /** First said of the days shown: which zone can take a coat when, and what ends it. */
-import { useEffect, useState } from 'react'
-import { describeMadeHour, limitNote, type MadeHour } from '#plan'
+import { useCallback, useEffect, useState } from 'react'
+import { describeMadeHour, heatCaution, limitNote, type MadeHour } from '#plan'
 import type { JobView } from '../../job/job-view.ts'
 import { localDate } from '../../job/local-date.ts'
+import { CautionPanel } from '../../parts/index.ts'
 import type { Failing, ShownPlan } from '../../worker/messages.ts'
 import type { Minutes } from '../hour-spans.ts'
 import { marginCloses, type NextStretch, nextStretches } from './next-stretch.ts'
@@ -15,22 +16,42 @@ export type NextHoursProps = {
 }
 
 export const NextHours = ({ view, plan, zones, within }: NextHoursProps) => {
+  const [heated, setHeated] = useState<ReadonlySet<string>>(new Set())
+  const onMade = useCallback((key: string, made: MadeHour | undefined) => {
+    setHeated((before) => {
+      const others = [...before].filter((one) => one !== key)
+      return new Set(made?.heat ? [...others, key] : others)
+    })
+  }, [])
   const from = Math.max(within.fromMinute, Math.floor(view.nowMs / 3_600_000) * 60)
   if (from >= within.toMinute) return null
   const stretches = nextStretches(plan, zones, { ...within, fromMinute: from })
   if (stretches.length === 0) return null
+  // Once, however many products heat would help.
+  const warned = stretches.some(({ hours }) => heated.has(hours.key))
   return (
-    <ul className="days-next">
-      {stretches.map((stretch) => (
-        <Line key={stretch.hours.key} {...{ view, plan, stretch, within }} />
-      ))}
-    </ul>
+    <>
+      <ul className="days-next">
+        {stretches.map((stretch) => (
+          <Line key={stretch.hours.key} {...{ view, plan, stretch, within, onMade }} />
+        ))}
+      </ul>
+      {warned ? (
+        <CautionPanel signal="warning">
+          {view.words.sentence(heatCaution.code, heatCaution.data)}
+        </CautionPanel>
+      ) : null}
+    </>
   )
 }
 
-type LineProps = Pick<NextHoursProps, 'view' | 'plan' | 'within'> & { readonly stretch: NextStretch }
+type LineProps = Pick<NextHoursProps, 'view' | 'plan' | 'within'> & {
+  readonly stretch: NextStretch
+  /** What would make an hour, once it is known, and again when it no longer is. */
+  readonly onMade: (hoursKey: string, made: MadeHour | undefined) => void
+}
 
-const Line = ({ view, plan, stretch, within }: LineProps) => {
+const Line = ({ view, plan, stretch, within, onMade }: LineProps) => {
   const { words, timeZone, ask } = view
   const { hours, open } = stretch
   const { key, place } = hours
@@ -50,7 +71,7 @@ const Line = ({ view, plan, stretch, within }: LineProps) => {
     }
   }, [ask, key, ends])
   const names = zoneNames(plan, stretch)
-  if (!open) return <NoneLine {...{ view, within, hoursKey: key, names }} />
+  if (!open) return <NoneLine {...{ view, within, hoursKey: key, names, onMade }} />
   const data = {
     names,
     fromAtMs: open.fromMinute * 60_000,
@@ -76,13 +97,13 @@ const Line = ({ view, plan, stretch, within }: LineProps) => {
   )
 }
 
-type NoneProps = Pick<NextHoursProps, 'view' | 'within'> & {
+type NoneProps = Pick<LineProps, 'view' | 'within' | 'onMade'> & {
   readonly hoursKey: string
   readonly names: string
 }
 
 /** No hour takes a coat: what would make one. */
-const NoneLine = ({ view, within, hoursKey, names }: NoneProps) => {
+const NoneLine = ({ view, within, hoursKey, names, onMade }: NoneProps) => {
   const { words, timeZone, ask } = view
   const { fromMinute, toMinute } = within
   const [made, setMade] = useState<MadeHour>()
@@ -97,6 +118,10 @@ const NoneLine = ({ view, within, hoursKey, names }: NoneProps) => {
       here = false
     }
   }, [ask, hoursKey, fromMinute, toMinute])
+  useEffect(() => {
+    onMade(hoursKey, made)
+    return () => onMade(hoursKey, undefined)
+  }, [onMade, hoursKey, made])
   return (
     <li>
       {words.sentence('daysscreen.nextNone', { names })}

@@ -1,9 +1,10 @@
 /** Where she stands: what is over her, which way she points, light after dark, and the shed with its heater, doors and floor. */
+import type { Note } from '#core/note'
 import { lampsOver } from '#plan'
 import { labelOf } from '#words'
 import { Cells, Fold } from '../../fields/cells.tsx'
 import { cellOf, type JobView } from '../../job/job-view.ts'
-import { Part, PartBlock, YesField } from '../../parts/index.ts'
+import { CautionPanel, Part, PartBlock, YesField } from '../../parts/index.ts'
 import type { ShownPlan } from '../../worker/messages.ts'
 
 const place = { part: 'work', section: 'place' } as const
@@ -18,21 +19,32 @@ export const WhereSheStands = ({ view, plan }: { readonly view: JobView; readonl
   return (
     <Part title={labelOf('daysScreen.whereSheStands')}>
       <Cells view={view} place={place} keys={['shelter']} helped />
-      {notes.map(({ code, data }) => (
-        <p key={code} className="give-weather-say">
-          {view.words.sentence(code, data)}
-        </p>
-      ))}
+      {notes.length > 0 ? (
+        <div className="where-notes">
+          {notes.map((note) => (
+            <Said key={note.code} view={view} note={note} />
+          ))}
+        </div>
+      ) : null}
       {skyIsOver.includes(shelter) ? null : <ShedFold view={view} heated={shelter === 'heated shed'} />}
       <Fold title={labelOf('daysScreen.placeAndLight')}>
-        <Cells view={view} place={place} keys={['bowBearing', 'latitude', 'longitude']} helped />
-        <div className="where-light">
+        <div className="where-rows">
+          <Cells view={view} place={place} keys={['bowBearing', 'latitude', 'longitude']} helped />
           {shelter === 'open' ? <Cells view={view} place={place} keys={['eveningStop']} helped /> : null}
           <Lamps view={view} />
         </div>
       </Fold>
     </Part>
   )
+}
+
+/** What can hurt or spoil stands in a panel, what is taken for granted in plain ink. */
+const Said = ({ view, note }: { readonly view: JobView; readonly note: Note }) => {
+  const { code, severity, data } = note
+  const text = view.words.sentence(code, data)
+  if (severity === 'danger' || severity === 'notice')
+    return <CautionPanel signal={severity}>{text}</CautionPanel>
+  return <p className="give-weather-say">{text}</p>
 }
 
 const ShedFold = ({ view, heated }: { readonly view: JobView; readonly heated: boolean }) => {
@@ -44,20 +56,22 @@ const ShedFold = ({ view, heated }: { readonly view: JobView; readonly heated: b
       </PartBlock>
       {heated ? (
         <PartBlock title={labelOf('daysScreen.shedHeat')} level={3}>
-          <Cells view={view} place={place} keys={['heater']} helped />
-          <Cells
-            view={view}
-            place={shed}
-            keys={[
-              ...(flame ? ['fuel'] : []),
-              'heatTo',
-              'heatFrom',
-              'heatUntil',
-              'heatToNight',
-              'heaterPower',
-            ]}
-            helped
-          />
+          <div className="where-rows">
+            <Cells view={view} place={place} keys={['heater']} helped />
+            <Cells
+              view={view}
+              place={shed}
+              keys={[
+                ...(flame ? ['fuel'] : []),
+                'heatTo',
+                'heatFrom',
+                'heatUntil',
+                'heatToNight',
+                'heaterPower',
+              ]}
+              helped
+            />
+          </div>
         </PartBlock>
       ) : null}
       <PartBlock title={labelOf('daysScreen.shedDoor')} level={3}>

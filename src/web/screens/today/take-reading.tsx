@@ -1,6 +1,7 @@
 /** Air, humidity and skin as they were read, held against the dew point while one types, written in the log as an entry. */
 import { useState } from 'react'
 import type { RawCells } from '#job'
+import { readingFadesHours } from '#plan'
 import { labelOf } from '#words'
 import type { JobView } from '../../job/job-view.ts'
 import {
@@ -97,6 +98,9 @@ export const TakeReading = ({ view, of, leastK, sides, onClose }: TakeReadingPro
         />
       ) : null}
       <Verdict view={view} read={read} limitK={leastK ?? usualLimitK} />
+      <p className="reading-shifts">
+        {view.words.sentence('todayscreen.readingShifts', { fadeHours: readingFadesHours })}
+      </p>
     </Dialog>
   )
 }
