@@ -11,7 +11,13 @@ export function describeMadeHour({ under, heat, grade }: MadeHour, timeZone: str
       ? [
           {
             code: 'make.grade',
-            data: { grade: grade.kind, neededC: grade.neededC, hadC: grade.hadC, ...at(grade.minute) },
+            data: {
+              grade: grade.kind,
+              neededC: grade.neededC,
+              // Sheets tell whole degrees: the next one that takes in what the hour has.
+              hadC: grade.kind === 'colder' ? Math.floor(grade.hadC) : Math.ceil(grade.hadC),
+              ...at(grade.minute),
+            },
           },
         ]
       : []),
@@ -26,5 +32,7 @@ export const heatCaution: StepText = { code: 'make.heatCaution', data: {} }
 function heatLine({ riseK, tent }: NonNullable<MadeHour['heat']>, at: StepText['data']): StepText {
   if (!tent) return { code: 'make.rise', data: { riseK, ...at } }
   const { lengthM, widthM, heightM, powerKw } = tent
-  return { code: 'make.heat', data: { riseK, lengthM, widthM, heightM, powerKw, ...at } }
+  // Rounded up to what a plate on a heater tells.
+  const plateKw = Math.ceil(10 * powerKw) / 10
+  return { code: 'make.heat', data: { riseK, lengthM, widthM, heightM, powerKw: plateKw, ...at } }
 }

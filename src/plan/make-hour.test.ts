@@ -56,6 +56,11 @@ describe('a week of 6 °C under a cover', () => {
   it('is said with the caution of every heater', () => {
     const codes = describeMadeHour(found!, 'UTC').map(({ code }) => code)
     expect(codes).toEqual(['make.grade', 'make.heat'])
+    const [grade, heat] = describeMadeHour(found!, 'UTC').map(({ data }) => data)
+    // A sheet that takes in the hour, in whole degrees, and a heater that is no smaller than what is needed.
+    expect(grade!.hadC).toBe(Math.floor(found!.grade!.hadC))
+    expect(heat!.powerKw).toBeGreaterThanOrEqual(found!.heat!.tent!.powerKw)
+    expect(heat!.powerKw).toBeLessThan(found!.heat!.tent!.powerKw + 0.1)
   })
 })
 
