@@ -95,7 +95,8 @@ export function judgeConditions(run: Runner, input: ConditionsInput): Conditions
       shelter: shelterAt(name, shelter),
       sky,
       air: ofBoat(name, shelter, knownAir.fitted),
-      shed: ofBoat(name, shelter, shed),
+      // Only where she stands in one is there any, and then loose parts are in it too.
+      shed,
     })
   const behind = behindSkins(run, { zones: input.zones, surfaces: input.surfaces, shelter })
   const skin = skinsOf(run, { ...input, weather, sky, insideOf, behind })

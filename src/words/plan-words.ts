@@ -92,7 +92,7 @@ const hours: Readonly<Record<string, string>> = {
   'conditions.typicalElsewhere':
     'The typical year{source, select, none {} other { ({source})}} is of a place {distanceKm, number} km ({distanceMiles, number} miles) away: its season may be another. Take one of a station near the boat.',
   'conditions.openSkin':
-    'Each side of the boat has a skin of its own, worked from sky, wind and {light, select, measured {the sun and sky that the weather tells} parted {the sunlight that the weather tells} cloud {a sun seen through the cloud that the weather tells} clear {a sun in a clear sky, as the weather tells neither light nor cloud} other {no sun, as nobody knows where the boat stands}}. Assumed: a light colour that takes in {absorbedShare} of the sun, {thicknessMm} of laminate on the sides, ground that throws back {groundShare} of the light, no shadow of neighbours. A thermometer on the skin firms it up.',
+    'Each side of the boat has a skin of its own, worked from sky, wind and {light, select, measured {the sun and sky that the weather tells} parted {the sunlight that the weather tells} cloud {a sun seen through the cloud that the weather tells} clear {a sun in a clear sky, as the weather tells neither light nor cloud} other {no sun, as nobody knows where the boat stands}}. Assumed: a light colour that takes in {absorbedShare} of the sun, {thicknessMm} of laminate on the sides, ground that throws back {groundShare} of the light, no shadow of neighbours. A darker product is judged against heat and sun in its own colour. A thermometer on the skin firms it up.',
   'conditions.bowUnknown':
     'Nobody said which way the bow points, so no sun warms the sides: they count as colder than they are. Add the bearing.',
   'conditions.printThrough':

@@ -1,5 +1,4 @@
 /** Air, dew and sun at a place and an hour; which hours take a coat. */
-export type { AirAhead } from './air-ahead.ts'
 export { airAhead } from './air-ahead.ts'
 export type { CompletedForecast } from './beyond/complete-forecast.ts'
 export { completeForecast } from './beyond/complete-forecast.ts'
@@ -36,12 +35,11 @@ export type {
   HourVerdict,
   Limit,
   PaintLimits,
-  PlaceLimits,
   SheetLimits,
   Verdict,
 } from './paint-limits.ts'
 export { commonLimits, limitUnits, skinAllowanceK, skinLimits, usualStopHours } from './paint-limits.ts'
-export type { PaintAir, PaintPlace, PaintQuestion, PaintSkin } from './paint-place.ts'
+export type { PaintQuestion } from './paint-place.ts'
 export { hoursForSheet, paintableHours } from './paintable.ts'
 export type { PlaceAhead } from './place-ahead.ts'
 export { placeAhead } from './place-ahead.ts'
@@ -49,8 +47,8 @@ export type { Run } from './runs-of.ts'
 export { runsOf } from './runs-of.ts'
 export type { Gap, HourlyColumn, HourlySeries, OptionalColumn } from './series.ts'
 export { hourAt, hourMs, optionalColumns, startOfHour, valueAt } from './series.ts'
-export { type Fuel, flameWater } from './shed/flame.ts'
-export { heatToHold, type Room, volumeOf } from './shed/room.ts'
+export { flameWater } from './shed/flame.ts'
+export { heatToHold, type Room } from './shed/room.ts'
 export { type Heater, type Shed, type ShedAir, shedAir } from './shed/shed-air.ts'
 export type { Shelter, ShelterFigures, UnderShelter } from './shelter.ts'
 export { airUnder, assumedAir, shelterNote, shelters } from './shelter.ts'

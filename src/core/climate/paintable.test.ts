@@ -201,6 +201,23 @@ describe('rain', () => {
     expect(chance(0.49)?.verdict).toBe('risky')
     expect(chance(0.5)).toEqual(fails({ limit: 'rainChance', effect: 'no', needed: 0.5, had: 0.5 }))
   })
+
+  it('is told by the gravest of what comes while the film is fresh, not by the first', () => {
+    const after = (rainChanceShare: readonly number[]) => {
+      const series = without(fairWeather(rainChanceShare.length, { rainChanceShare }), 'rainMm')
+      const failing = judge(series, { hoursAfter: 2 })[0]?.failing ?? []
+      return failing.find(({ limit }) => limit.startsWith('rain'))
+    }
+    const unknown = Number.NaN
+    expect(after([0, unknown, 0.6, 0, 0])).toMatchObject({ limit: 'rainChance', effect: 'no', inHours: 2 })
+    expect(after([0.3, unknown, 0, 0, 0])).toMatchObject({
+      limit: 'rain',
+      effect: 'risky',
+      had: null,
+      inHours: 1,
+    })
+    expect(after([0, 0.3, 0, 0, 0])).toMatchObject({ limit: 'rainChance', effect: 'risky', inHours: 1 })
+  })
 })
 
 describe('the hours after', () => {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { type Plan, type PlanInput, plan } from '#plan'
 import { sampleInput } from '../../../test/support/samples.ts'
+import { createMemory } from '../remember.ts'
+import { behindSkins } from './behind-skins.ts'
 
 const sample = { ...sampleInput('cruiser-topsides'), log: [] }
 type Behind = NonNullable<PlanInput['work']['zones'][number]['behind']>
@@ -61,9 +63,29 @@ describe('a tank behind a side', () => {
   })
 })
 
+it('an engine keeps the skin cold for less long than a tank', () => {
+  const coldBy = (behind: Behind) => {
+    const skinC = at(standing('open', behind), 'port').surfaceC
+    return at(standing('open'), 'port').surfaceC.reduce((sum, bareC, hour) => sum + bareC - skinC[hour]!, 0)
+  }
+  expect(coldBy('engine')).toBeGreaterThan(0.1 * coldBy('tank'))
+  expect(coldBy('engine')).toBeLessThan(0.9 * coldBy('tank'))
+})
+
+it('what stands behind both sides stands behind each', () => {
+  const { surfaces } = plan(sample)
+  const [side] = surfaces.zones
+  const both = { ...surfaces, zones: [{ ...side!, id: 'round', side: 'both' as const }] }
+  const [zone] = sample.work.zones
+  const input = { zones: [{ ...zone!, id: 'round', behind: 'tank' as const }], surfaces: both }
+  const found = behindSkins(createMemory().begin().run, { ...input, shelter: 'open' })
+  expect(found).toEqual({ port: ['bare', 'tank'], starboard: ['bare', 'tank'] })
+})
+
 it('foam behind a side stands all along it, and lets the skin swing more', () => {
   const [bare, foam] = [standing('open'), standing('open', 'foam')]
   const swing = ({ surfaceC }: { readonly surfaceC: readonly number[] }) =>
     Math.max(...surfaceC) - Math.min(...surfaceC)
+  expect(at(foam, 'port').warmestC).toBeUndefined()
   expect(swing(at(foam, 'port'))).toBeGreaterThan(swing(at(bare, 'port')))
 })

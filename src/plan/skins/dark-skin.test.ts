@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { absorptanceOf } from '#core/climate'
+import type { Log } from '#job'
 import { type Plan, plan } from '#plan'
 import { sampleInput } from '../../../test/support/samples.ts'
 import { workedAbsorptance } from './open-skin.ts'
@@ -7,12 +8,12 @@ import { workedAbsorptance } from './open-skin.ts'
 const sample = { ...sampleInput('cruiser-topsides'), log: [] }
 
 /** The cruiser, its gloss in a colour. */
-function painted(colour: string, shelter: 'open' | 'shed' = 'open'): Plan {
+function painted(colour: string, shelter: 'open' | 'shed' = 'open', log: Log = []): Plan {
   const { work } = sample
   const sheets = work.sheets.map(({ shade: _shade, ...sheet }) =>
     sheet.id === 'gloss' ? { ...sheet, colour } : sheet,
   )
-  return plan({ ...sample, work: { ...work, sheets, place: { ...work.place, shelter } } })
+  return plan({ ...sample, log, work: { ...work, sheets, place: { ...work.place, shelter } } })
 }
 
 const hoursOf = (of: Plan, sheet = 'gloss') =>
@@ -46,6 +47,18 @@ describe('a dark gloss in the sun', () => {
     expect(failed(black, 'skinMost')).toBeGreaterThan(failed(white, 'skinMost'))
     for (const limit of ['dewMargin', 'humidity', 'airLeast', 'skinLeast', 'wind', 'dark'])
       expect(failed(black, limit)).toBe(failed(white, limit))
+  })
+
+  it('is shifted by what was read at the boat, as the skin in a light colour is', () => {
+    const at = '2027-09-20T10:00:00Z'
+    const first = airOf(black).firstMinute
+    const hour = Math.floor((Date.parse(at) / 60_000 - first) / 60)
+    const figure = (value: number) => ({ value, text: `${value}`, certainty: 'measured' as const })
+    const air = figure(airOf(black).airC[hour]! + 4)
+    const read = painted('black', 'open', [{ id: 'read', kind: 'reading', at, air }])
+    const shift = airOf(read).surfaceC[hour]! - airOf(black).surfaceC[hour]!
+    expect(shift).toBeCloseTo(4, 6)
+    expect(hoursOf(read).warmestC![hour]! - hoursOf(black).warmestC![hour]!).toBeCloseTo(shift, 6)
   })
 
   it('is no different under a roof', () => {

@@ -38,7 +38,7 @@ const USUAL_FLOOR_AT = '08:00'
 export const FLOOR_DRIES_HOURS = 3
 
 /** It burns, or its glowing wire heats, the air of the shed: whether one is there and meant to. */
-export const isHeated = ({ shelter, heater }: Pick<ShedInput, 'shelter' | 'heater'>): boolean =>
+const isHeated = ({ shelter, heater }: Pick<ShedInput, 'shelter' | 'heater'>): boolean =>
   shelter === 'heated shed' && heater !== 'none'
 
 type ShedWork = Pick<Work, 'place' | 'shed' | 'boat'>
@@ -83,7 +83,7 @@ const shedHours = (name: string): Stage<ShedInput, ShedHours> => ({
   fresh: true,
 })
 
-export function roomOf({ shed, boat }: Pick<ShedInput, 'shed' | 'boat'>): Room {
+function roomOf({ shed, boat }: Pick<ShedInput, 'shed' | 'boat'>): Room {
   return {
     lengthM: shed.length?.value ?? (boat.lengthOverall?.value ?? USUAL_LENGTH_M) + CLEAR_M,
     widthM: shed.width?.value ?? (boat.beam?.value ?? USUAL_BEAM_M) + CLEAR_M,
