@@ -37,9 +37,11 @@ export const NextHours = ({ view, plan, zones, within }: NextHoursProps) => {
         ))}
       </ul>
       {warned ? (
-        <CautionPanel signal="warning">
-          {view.words.sentence(heatCaution.code, heatCaution.data)}
-        </CautionPanel>
+        <div className="days-make-caution">
+          <CautionPanel signal="warning">
+            {view.words.sentence(heatCaution.code, heatCaution.data)}
+          </CautionPanel>
+        </div>
       ) : null}
     </>
   )
